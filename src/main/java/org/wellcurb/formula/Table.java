@@ -1,0 +1,75 @@
+package org.wellcurb.formula;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.quantity.Dimension;
+import org.wellcurb.quantity.Interval;
+import org.wellcurb.quantity.Unit;
+import org.wellcurb.record.Entry;
+
+/**
+ * A table of limits: the first row whose cells all match gives its value.
+ *
+ * @param name what formulas call it
+ * @param by the entries that choose the row
+ * @param gives dimension of its values; null where it gives words
+ * @param rows its rows, in order
+ */
+public record Table(String name, List<Entry> by, @Nullable Dimension gives, List<Row> rows) {
+
+  public Table {
+    by = List.copyOf(by);
+    rows = List.copyOf(rows);
+  }
+
+  /**
+   * One row.
+   *
+   * @param cells one for each key entry
+   * @param value what it gives
+   */
+  public record Row(List<Cell> cells, Value value) {
+    public Row {
+      cells = List.copyOf(cells);
+    }
+  }
+
+  /** What a key must be for the row to match. */
+  public sealed interface Cell {}
+
+  /** {@code *}: any. */
+  public record Any() implements Cell {}
+
+  /** One of these words, in lower case; for yes-no {@code yes} and {@code no}. */
+  public record Words(List<String> words) implements Cell {
+    public Words {
+      words = List.copyOf(words);
+    }
+  }
+
+  /**
+   * An amount within these ends, in SI.
+   *
+   * @param range the ends, infinite where open
+   * @param loIncluded whether the least value belongs to it
+   * @param hiIncluded whether the greatest value belongs to it
+   */
+  public record Range(Interval range, boolean loIncluded, boolean hiIncluded) implements Cell {}
+
+  /** What a row gives. */
+  public sealed interface Value {}
+
+  /** A word. */
+  public record Word(String word) implements Value {}
+
+  /**
+   * An amount, or two: the figure outside the brackets and the one inside.
+   *
+   * @param primary in SI
+   * @param unit unit it is written in
+   * @param bracket in SI; NaN if it is not dual
+   * @param bracketUnit unit of the bracketed figure; null if it is not dual
+   */
+  public record Amount(double primary, Unit unit, double bracket, @Nullable Unit bracketUnit)
+      implements Value {}
+}

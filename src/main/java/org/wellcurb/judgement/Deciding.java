@@ -1,0 +1,31 @@
+package org.wellcurb.judgement;
+
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.quantity.Unit;
+
+/**
+ * The comparison that decided an outcome, as findings show it.
+ *
+ * @param entry key of the entry that it is about; empty where it reads none
+ * @param written what the record has there, as written
+ * @param value the value compared (reduced to ground, computed), in {@code unit}; for a range its
+ *     worse end; NaN where it is not a number or not known
+ * @param unit the unit that the entry was written in, or the working's in the record's system; null
+ *     for words and dates
+ * @param limit the limit, in {@code unit}; NaN where it is not a number or not known
+ * @param margin value less limit in the favourable direction, in {@code unit} (days for dates); NaN
+ *     where there is none
+ * @param valueText the value as text, for words and dates and ranges; empty for exact numbers
+ * @param limitText the limit as text, for words and dates; empty for numbers
+ * @param isDate true where value and limit are days since 1970-01-01
+ */
+public record Deciding(
+    String entry,
+    String written,
+    double value,
+    @Nullable Unit unit,
+    double limit,
+    double margin,
+    String valueText,
+    String limitText,
+    boolean isDate) {}

@@ -1,0 +1,34 @@
+package org.wellcurb.judgement;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Why a rule has its outcome on a record: made only for what someone will read.
+ *
+ * @param outcome the outcome
+ * @param requirement the requirement as a plain sentence
+ * @param condition when the rule applies, as a plain sentence; empty if always
+ * @param withNumbers the requirement with the record's numbers put in
+ * @param deciding the comparison that decided; null where none did
+ * @param workings the workings that were used, each once
+ * @param needs keys of the entries that would settle a {@code cannot tell}, in order
+ * @param remarks whole sentences on how it was judged: rounding allowed for, the bracketed limit
+ *     used, depths reduced to ground, which dated text applied, which table row
+ */
+public record Explanation(
+    Outcome outcome,
+    String requirement,
+    String condition,
+    String withNumbers,
+    @Nullable Deciding deciding,
+    List<WorkingShown> workings,
+    List<String> needs,
+    List<String> remarks) {
+
+  public Explanation {
+    workings = List.copyOf(workings);
+    needs = List.copyOf(needs);
+    remarks = List.copyOf(remarks);
+  }
+}

@@ -1,0 +1,53 @@
+package org.wellcurb.record;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.quantity.Interval;
+import org.wellcurb.quantity.Unit;
+import org.wellcurb.quantity.UnitSystem;
+
+/**
+ * One item of a record, as the catalogue describes it.
+ *
+ * @param index place in the catalogue
+ * @param key dotted key, such as {@code pump.intake_depth}
+ * @param kind what it holds
+ * @param usUnit unit of a bare number where units are US; null for words
+ * @param metricUnit unit of a bare number where units are metric; null for words
+ * @param plausible the range that real wells stay in, in SI; {@link Interval#ALL} where none is
+ *     given
+ * @param choices words that it may hold, for choices
+ * @param part the part of the form
+ * @param datum what a depth is measured from
+ * @param meaning help in one line, may be empty
+ */
+public record Entry(
+    int index,
+    String key,
+    Kind kind,
+    @Nullable Unit usUnit,
+    @Nullable Unit metricUnit,
+    Interval plausible,
+    List<String> choices,
+    Part part,
+    Datum datum,
+    String meaning) {
+
+  /** The unit of a bare number in this unit system; null for words. */
+  public @Nullable Unit unit(UnitSystem system) {
+    return system == UnitSystem.METRIC ? metricUnit : usUnit;
+  }
+
+  /**
+   * Place of a choice in {@link #choices()}, without regard to case and outer blanks; -1 if none.
+   */
+  public int choice(String text) {
+    String trimmed = text.trim();
+    for (int i = 0; i < choices.size(); i++) {
+      if (choices.get(i).equalsIgnoreCase(trimmed)) {
+        return i;
+      }
+    }
+    return -1;
+  }
+}

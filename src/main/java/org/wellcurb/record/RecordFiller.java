@@ -1,0 +1,107 @@
+package org.wellcurb.record;
+
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.quantity.Note;
+import org.wellcurb.quantity.Unit;
+
+/**
+ * Fills a record, once or again and again. The reader of cells turns text into values; this only
+ * puts them in their place.
+ */
+public final class RecordFiller {
+  private final WellRecord record;
+
+  public RecordFiller(Catalogue catalogue) {
+    record = new WellRecord(catalogue);
+  }
+
+  /** Empties the record for the next row. */
+  public void clear(String file, long row) {
+    Arrays.fill(record.state, WellRecord.UNKNOWN);
+    Arrays.fill(record.lo, Double.NEGATIVE_INFINITY);
+    Arrays.fill(record.hi, Double.POSITIVE_INFINITY);
+    Arrays.fill(record.halfPlace, 0);
+    Arrays.fill(record.unit, (byte) -1);
+    Arrays.fill(record.note, (byte) 0);
+    Arrays.fill(record.text, null);
+    Arrays.fill(record.written, null);
+    Arrays.fill(record.to, 0);
+    Arrays.fill(record.from, 0);
+    record.layers = List.of();
+    record.variances = List.of();
+    record.extras = List.of();
+    record.file = file;
+    record.row = row;
+  }
+
+  /** The record as filled so far; the same object each time. */
+  public WellRecord record() {
+    return record;
+  }
+
+  /** An amount, in SI; {@code unit} is what it was written in. */
+  public void amount(int entry, double lo, double hi, double halfPlace, Unit unit, Note note) {
+    record.state[entry] = WellRecord.GIVEN;
+    record.lo[entry] = lo;
+    record.hi[entry] = hi;
+    record.halfPlace[entry] = halfPlace;
+    record.unit[entry] = (byte) unit.id();
+    record.note[entry] = (byte) note.ordinal();
+  }
+
+  /** A date: days since 1970-01-01, both ends included. */
+  public void date(int entry, double lo, double hi, Note note) {
+    record.state[entry] = WellRecord.GIVEN;
+    record.lo[entry] = lo;
+    record.hi[entry] = hi;
+    record.note[entry] = (byte) note.ordinal();
+  }
+
+  /** A choice, by its place in the catalogue; for yes-no 1 or 0. */
+  public void choice(int entry, int place) {
+    record.state[entry] = WellRecord.GIVEN;
+    record.lo[entry] = place;
+    record.hi[entry] = place;
+  }
+
+  /** A text, trimmed and in lower case. */
+  public void text(int entry, String folded) {
+    record.state[entry] = WellRecord.GIVEN;
+    record.text[entry] = folded;
+  }
+
+  /** Unknown, not applicable or unreadable, with what is to be said of it. */
+  public void absent(int entry, byte state, Note note) {
+    record.state[entry] = state;
+    record.lo[entry] = Double.NEGATIVE_INFINITY;
+    record.hi[entry] = Double.POSITIVE_INFINITY;
+    record.text[entry] = null;
+    record.note[entry] = (byte) note.ordinal();
+  }
+
+  /** What stands in the source. */
+  public void written(int entry, @Nullable String text) {
+    record.written[entry] = text;
+  }
+
+  /** Where in {@code source} (UTF-8) it stands: nothing is copied until someone asks. */
+  public void written(int entry, byte[] source, int from, int to) {
+    record.source = source;
+    record.from[entry] = from;
+    record.to[entry] = to;
+  }
+
+  public void layers(List<Layer> layers) {
+    record.layers = List.copyOf(layers);
+  }
+
+  public void variances(List<Variance> variances) {
+    record.variances = List.copyOf(variances);
+  }
+
+  public void extras(List<Extra> extras) {
+    record.extras = List.copyOf(extras);
+  }
+}

@@ -1,0 +1,206 @@
+package org.wellcurb.record;
+
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.quantity.Interval;
+import org.wellcurb.quantity.Note;
+import org.wellcurb.quantity.Unit;
+import org.wellcurb.quantity.UnitSystem;
+import org.wellcurb.quantity.Units;
+
+/**
+ * What one form says of one installation: arrays over the catalogue, all amounts in SI units.
+ *
+ * <p>A record is filled by a {@link RecordFiller}. The bulk reader fills one record again and
+ * again; whoever keeps it beyond the row takes a {@link #copy()}. Nothing here changes after it is
+ * filled, so a copy may be shared between threads.
+ *
+ * <p>For entries of kind choice, {@link #lo} is the place of the choice; for yes-no it is 1 or 0;
+ * for dates the ends are days since 1970-01-01; for text see {@link #text}.
+ */
+public final class WellRecord {
+  /** Blank, or said to be unknown. */
+  public static final byte UNKNOWN = 0;
+
+  /** A value was read, exact or as a range. */
+  public static final byte GIVEN = 1;
+
+  /** Said not to apply. */
+  public static final byte NOT_APPLICABLE = 2;
+
+  /** Something is written that could not be read: quoted, and treated as unknown. */
+  public static final byte UNREADABLE = 3;
+
+  final Catalogue catalogue;
+  final byte[] state;
+  final double[] lo;
+  final double[] hi;
+  final double[] halfPlace;
+  final byte[] unit;
+  final byte[] note;
+  final @Nullable String[] text;
+  final @Nullable String[] written;
+  final int[] from;
+  final int[] to;
+  byte[] source = new byte[0];
+  List<Layer> layers = List.of();
+  List<Variance> variances = List.of();
+  List<Extra> extras = List.of();
+  String file = "";
+  long row;
+
+  WellRecord(Catalogue catalogue) {
+    this.catalogue = catalogue;
+    int n = catalogue.size();
+    state = new byte[n];
+    lo = new double[n];
+    hi = new double[n];
+    halfPlace = new double[n];
+    unit = new byte[n];
+    note = new byte[n];
+    text = new @Nullable String[n];
+    written = new @Nullable String[n];
+    from = new int[n];
+    to = new int[n];
+    Arrays.fill(lo, Double.NEGATIVE_INFINITY);
+    Arrays.fill(hi, Double.POSITIVE_INFINITY);
+    Arrays.fill(unit, (byte) -1);
+  }
+
+  public Catalogue catalogue() {
+    return catalogue;
+  }
+
+  /** One of {@link #UNKNOWN}, {@link #GIVEN}, {@link #NOT_APPLICABLE}, {@link #UNREADABLE}. */
+  public byte state(int entry) {
+    return state[entry];
+  }
+
+  public boolean isGiven(int entry) {
+    return state[entry] == GIVEN;
+  }
+
+  /** Least value in SI; minus infinity where nothing is known. */
+  public double lo(int entry) {
+    return lo[entry];
+  }
+
+  /** Greatest value in SI; infinity where nothing is known. */
+  public double hi(int entry) {
+    return hi[entry];
+  }
+
+  /** The value as an interval in SI, as written (not reduced to ground). */
+  public Interval interval(int entry) {
+    return new Interval(lo[entry], hi[entry]);
+  }
+
+  /**
+   * Half a unit of the last written decimal place, in SI; 0 where there is none (fractions,
+   * ranges).
+   */
+  public double halfPlace(int entry) {
+    return halfPlace[entry];
+  }
+
+  /**
+   * The unit that the value was written in, or its column's, or the record's; null for words and
+   * dates.
+   */
+  public @Nullable Unit unit(int entry) {
+    return unit[entry] < 0 ? null : Units.at(unit[entry]);
+  }
+
+  /** The unit system that the value was written in. */
+  public UnitSystem system(int entry) {
+    return unit[entry] < 0 ? UnitSystem.NEUTRAL : Units.systemAt(unit[entry]);
+  }
+
+  /** What is to be said about how the cell was read. */
+  public Note note(int entry) {
+    return Note.at(note[entry]);
+  }
+
+  /** The text of a text entry, trimmed and in lower case (for comparison), or null. */
+  public @Nullable String text(int entry) {
+    return text[entry];
+  }
+
+  /** The choice of a choice entry, as the catalogue writes it, or null. */
+  public @Nullable String choice(int entry) {
+    return state[entry] == GIVEN && catalogue.entry(entry).kind() == Kind.CHOICE
+        ? catalogue.entry(entry).choices().get((int) lo[entry])
+        : null;
+  }
+
+  /** What stands in the source, outer blanks removed; empty where nothing does. */
+  public String written(int entry) {
+    String kept = written[entry];
+    if (kept != null) {
+      return kept;
+    }
+    return to[entry] > from[entry]
+        ? new String(
+            source, from[entry], to[entry] - from[entry], java.nio.charset.StandardCharsets.UTF_8)
+        : "";
+  }
+
+  /** The authority's number for this record, as written. */
+  public String id() {
+    return written(0);
+  }
+
+  public List<Layer> layers() {
+    return layers;
+  }
+
+  public List<Variance> variances() {
+    return variances;
+  }
+
+  /** Columns and keys that no entry names. */
+  public List<Extra> extras() {
+    return extras;
+  }
+
+  /**
+   * The input that it came from: path relative to the argument given, {@code a.zip!b.csv} for a
+   * member.
+   */
+  public String file() {
+    return file;
+  }
+
+  /**
+   * The row in that file: for CSV the physical line on which it starts (the header is 1), for JSON
+   * lines the line, for a JSON array the place of the object, from 1.
+   */
+  public long row() {
+    return row;
+  }
+
+  /** A record of its own, which does not change when this one is filled again. */
+  public WellRecord copy() {
+    WellRecord copy = new WellRecord(catalogue);
+    int n = state.length;
+    System.arraycopy(state, 0, copy.state, 0, n);
+    System.arraycopy(lo, 0, copy.lo, 0, n);
+    System.arraycopy(hi, 0, copy.hi, 0, n);
+    System.arraycopy(halfPlace, 0, copy.halfPlace, 0, n);
+    System.arraycopy(unit, 0, copy.unit, 0, n);
+    System.arraycopy(note, 0, copy.note, 0, n);
+    System.arraycopy(text, 0, copy.text, 0, n);
+    for (int i = 0; i < n; i++) {
+      if (written[i] != null || to[i] > from[i]) {
+        copy.written[i] = written(i);
+      }
+    }
+    copy.layers = layers;
+    copy.variances = variances;
+    copy.extras = extras;
+    copy.file = file;
+    copy.row = row;
+    return copy;
+  }
+}

@@ -1,0 +1,42 @@
+package org.wellcurb.rulepack;
+
+import java.util.List;
+import org.wellcurb.judgement.RuleProgram;
+
+/**
+ * One requirement of a pack.
+ *
+ * @param id its name, unique in the pack
+ * @param pack id of the pack that wrote it
+ * @param title what it asks, in a few words
+ * @param kind kind of finding where a record falls short
+ * @param subject rules of one subject stand once, the worst; empty if none
+ * @param program when it applies and what it requires, compiled
+ * @param because why it matters
+ * @param remedy how to put it right
+ * @param source where it is written (of the text in force last, where dated texts have their own)
+ * @param textSources source of each dated text, in order
+ * @param ask what a person must judge, for a rule that only a person can judge; empty otherwise
+ * @param examples its worked examples
+ * @param replaces id of the pack whose rule of this id it replaces; empty if none
+ */
+public record Rule(
+    String id,
+    String pack,
+    String title,
+    FindingKind kind,
+    String subject,
+    RuleProgram program,
+    String because,
+    String remedy,
+    Source source,
+    List<Source> textSources,
+    String ask,
+    List<Example> examples,
+    String replaces) {
+
+  public Rule {
+    textSources = List.copyOf(textSources);
+    examples = List.copyOf(examples);
+  }
+}

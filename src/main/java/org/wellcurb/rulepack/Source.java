@@ -1,0 +1,48 @@
+package org.wellcurb.rulepack;
+
+import java.util.Locale;
+
+/**
+ * Where a rule is written.
+ *
+ * @param id what the pack calls it
+ * @param basis what kind of source it is
+ * @param title title of the text; empty for common practice
+ * @param section section of the text; may be empty
+ * @param edition edition, or the date on which it was read; may be empty
+ * @param address where it can be read; may be empty
+ * @param note anything else to be said, such as {@code from memory}; may be empty
+ */
+public record Source(
+    String id,
+    Basis basis,
+    String title,
+    String section,
+    String edition,
+    String address,
+    String note) {
+
+  /** What a rule rests on. */
+  public enum Basis {
+    PUBLISHED,
+    COMMON_PRACTICE,
+    INVENTED;
+
+    /** How packs and outputs write it. */
+    public String label() {
+      return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+  }
+
+  /** The source in one line, such as {@code Fenwick well by-law, section 4 (invented)}. */
+  public String line() {
+    StringBuilder out = new StringBuilder(title);
+    if (!section.isEmpty()) {
+      out.append(out.isEmpty() ? "" : ", ").append("section ").append(section);
+    }
+    if (!edition.isEmpty()) {
+      out.append(out.isEmpty() ? "" : ", ").append(edition);
+    }
+    return out.isEmpty() ? basis.label() : out + " (" + basis.label() + ")";
+  }
+}

@@ -1,0 +1,30 @@
+package org.wellcurb.screening;
+
+import org.wellcurb.judgement.Deciding;
+import org.wellcurb.rulepack.Rule;
+
+/**
+ * A rule that a record falls short of.
+ *
+ * @param recordId the record's number
+ * @param file input it came from
+ * @param row row in that input
+ * @param pack id of the pack that judged it
+ * @param rule the rule
+ * @param deciding the comparison that decided, or {@link #NOTHING} where none did
+ * @param possibleReading what may have been meant, such as {@code 61 m written in a column of
+ *     feet}; empty if nothing is offered
+ */
+public record Finding(
+    String recordId,
+    String file,
+    long row,
+    String pack,
+    Rule rule,
+    Deciding deciding,
+    String possibleReading) {
+
+  /** Stands where no comparison decided. */
+  public static final Deciding NOTHING =
+      new Deciding("", "", Double.NaN, null, Double.NaN, Double.NaN, "", "", false);
+}

@@ -1,0 +1,51 @@
+package org.wellcurb.screening;
+
+import org.wellcurb.judgement.Outcome;
+import org.wellcurb.rulepack.Pack;
+
+/** Exact counts of outcomes by rule for one pack. Tallies of parts of a batch add up. */
+public final class Tally {
+  private static final int OUTCOMES = Outcome.values().length;
+
+  private final Pack pack;
+  private final long[] counts;
+  private long records;
+
+  public Tally(Pack pack) {
+    this.pack = pack;
+    counts = new long[pack.rules().size() * OUTCOMES];
+  }
+
+  public Pack pack() {
+    return pack;
+  }
+
+  /** Counts one record: the outcome of each rule, as ordinals, in the pack's order. */
+  public void add(byte[] outcomes) {
+    records++;
+    for (int i = 0; i < counts.length / OUTCOMES; i++) {
+      counts[i * OUTCOMES + outcomes[i]]++;
+    }
+  }
+
+  /** Adds the counts of another part of the batch, judged by the same pack. */
+  public void add(Tally other) {
+    if (other.counts.length != counts.length) {
+      throw new IllegalArgumentException("tallies of different packs");
+    }
+    records += other.records;
+    for (int i = 0; i < counts.length; i++) {
+      counts[i] += other.counts[i];
+    }
+  }
+
+  /** How many records had this outcome of the rule at this place. */
+  public long count(int rule, Outcome outcome) {
+    return counts[rule * OUTCOMES + outcome.ordinal()];
+  }
+
+  /** Records counted. */
+  public long records() {
+    return records;
+  }
+}

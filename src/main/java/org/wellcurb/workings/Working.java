@@ -1,0 +1,66 @@
+package org.wellcurb.workings;
+
+import java.util.List;
+import org.wellcurb.quantity.Dimension;
+import org.wellcurb.quantity.Unit;
+import org.wellcurb.quantity.UnitSystem;
+
+/**
+ * A value computed from entries, which packs name as {@code workings.NAME}.
+ *
+ * <p>Over ranges it is evaluated at every corner of its inputs (and at the turning points that lie
+ * inside), never over other workings; so each working reads entries only, and shares code with
+ * others as plain functions.
+ *
+ * @param name what packs call it
+ * @param usUnit unit it is printed in where the record is in US units; also gives the dimension
+ * @param metricUnit unit it is printed in where the record is metric
+ * @param meaning one line: what it is
+ * @param formula the formula with entry keys in braces, such as {@code {water.pumping_level} -
+ *     {water.static_level}}; printed with the numbers put in
+ * @param source where the formula comes from, or {@code common practice}
+ * @param inputs the entries that it reads, in the order that the function takes them
+ * @param figures names of the {@link Figure figures} that it reads, in the order that the function
+ *     takes them after the inputs
+ * @param turns turning points, may be empty
+ * @param function the arithmetic
+ */
+public record Working(
+    String name,
+    Unit usUnit,
+    Unit metricUnit,
+    String meaning,
+    String formula,
+    String source,
+    List<Input> inputs,
+    List<String> figures,
+    List<Turn> turns,
+    Function function) {
+
+  public Working {
+    inputs = List.copyOf(inputs);
+    figures = List.copyOf(figures);
+    turns = List.copyOf(turns);
+  }
+
+  /** The arithmetic of a working at one point. */
+  @FunctionalInterface
+  public interface Function {
+    /**
+     * @param x the inputs in SI, then the figures in SI. Depths are below ground. A choice is its
+     *     place in the catalogue, yes-no is 1 or 0, a date is days since 1970-01-01. NaN stands for
+     *     an optional input that is not given. Not to be changed or kept.
+     * @return the value in SI; NaN where it cannot be known from these inputs; may be infinite
+     */
+    double at(double[] x);
+  }
+
+  public Dimension dimension() {
+    return usUnit.dimension();
+  }
+
+  /** The unit it is printed in. */
+  public Unit unit(UnitSystem system) {
+    return system == UnitSystem.METRIC ? metricUnit : usUnit;
+  }
+}
