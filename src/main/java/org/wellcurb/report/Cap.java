@@ -1,0 +1,44 @@
+package org.wellcurb.report;
+
+/**
+ * Every cap of the pages: how much they hold before they are cut. Exact counts are never cut, only
+ * lists; and each page says where a cap cut it, and which file holds the rest.
+ */
+public enum Cap {
+  /** Record sheets written, unless {@code --most-sheets} says otherwise. */
+  SHEETS(500, "findings.csv"),
+  /** Correction notices written, unless {@code --most-notices} says otherwise. */
+  NOTICES(200, "findings.csv"),
+  /** Records listed on the batch page. */
+  RECORDS_ON_PAGE(1000, "records.csv"),
+  /** Contractors listed on the batch page. */
+  CONTRACTORS_ON_PAGE(200, "findings.csv"),
+  /** Rows set aside that the batch page quotes. */
+  SET_ASIDE_ON_PAGE(200, "set-aside.csv"),
+  /** Inputs that the batch page describes. */
+  INPUTS_ON_PAGE(200, "run.json"),
+  /** Findings in one correction notice. */
+  FINDINGS_IN_NOTICE(500, "findings.csv"),
+  /** Outcomes that change, listed in a rehearsal. */
+  CHANGES_ON_PAGE(1000, "changes.csv"),
+  /** Letters of one cell that a page quotes. */
+  QUOTED_LETTERS(200, "set-aside.csv");
+
+  private final int most;
+  private final String rest;
+
+  Cap(int most, String rest) {
+    this.most = most;
+    this.rest = rest;
+  }
+
+  /** How many, unless an option says otherwise. */
+  public int most() {
+    return most;
+  }
+
+  /** The file of the run that holds what is cut. */
+  public String rest() {
+    return rest;
+  }
+}

@@ -1,0 +1,29 @@
+package org.wellcurb.report;
+
+import java.util.List;
+
+/**
+ * How one input was read.
+ *
+ * @param file path relative to the argument given
+ * @param format how it was read, such as {@code CSV, semicolon, Windows-1252}
+ * @param sha256 hash of its bytes, in lower-case hexadecimal
+ * @param rowsRead rows met, those set aside included
+ * @param screened rows screened
+ * @param setAside rows set aside
+ * @param notes whole sentences: columns that no entry names with the nearest key, two headers for
+ *     one entry, what was decided about encoding
+ */
+public record InputLine(
+    String file,
+    String format,
+    String sha256,
+    long rowsRead,
+    long screened,
+    long setAside,
+    List<String> notes) {
+
+  public InputLine {
+    notes = List.copyOf(notes);
+  }
+}

@@ -1,0 +1,44 @@
+package org.wellcurb.report;
+
+import java.util.Comparator;
+
+/**
+ * One record in the list of the batch page.
+ *
+ * @param recordId the record's number, as written
+ * @param file input it came from
+ * @param row row in that input
+ * @param pack id of the pack that judged it
+ * @param driller licence of the driller, as written; empty if not given
+ * @param installer licence of the pump installer, as written; empty if not given
+ * @param kinds its findings by kind
+ * @param cannotTell rules that cannot be told of it
+ * @param first title of the rule of its first finding, in the order of {@link
+ *     org.wellcurb.rulepack.FindingKind}; empty if it has none
+ * @param sheet address of its sheet from the batch page, such as {@code sheets/w-12.html}; empty if
+ *     it has none
+ */
+public record RecordLine(
+    String recordId,
+    String file,
+    long row,
+    String pack,
+    String driller,
+    String installer,
+    KindCounts kinds,
+    long cannotTell,
+    String first,
+    String sheet) {
+
+  /**
+   * The order of the list: most deficiencies, then discrepancies, omissions, advisories; among
+   * equals by file (code point) and row, so that the order does not hang on the workers.
+   */
+  public static final Comparator<RecordLine> WORST_FIRST =
+      Comparator.<RecordLine>comparingLong(line -> -line.kinds.deficiency())
+          .thenComparingLong(line -> -line.kinds.discrepancy())
+          .thenComparingLong(line -> -line.kinds.omission())
+          .thenComparingLong(line -> -line.kinds.advisory())
+          .thenComparing(RecordLine::file)
+          .thenComparingLong(RecordLine::row);
+}
