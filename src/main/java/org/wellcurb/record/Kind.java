@@ -17,6 +17,7 @@ public enum Kind {
   VOLUME(Dimension.VOLUME),
   MASS(Dimension.MASS),
   FLOW(Dimension.FLOW),
+  SPECIFIC_CAPACITY(Dimension.SPECIFIC_CAPACITY),
   PRESSURE(Dimension.PRESSURE),
   TIME(Dimension.TIME),
   TEMPERATURE(Dimension.TEMPERATURE),
