@@ -1,11 +1,33 @@
 package org.wellcurb.formula;
 
-/** A condition in the rule language, parsed, checked and compiled. */
+import java.util.Set;
+import org.wellcurb.record.Datum;
+import org.wellcurb.record.Entry;
+
+/**
+ * A condition in the rule language: parsed, its dimensions checked, compiled. Shared by threads.
+ */
 public final class Formula {
   private final String text;
+  private final Expr.Condition tree;
+  private final TruthNode node;
+  private final Scope scope;
+  private final Set<Entry> reads;
+  private final int datums;
 
-  private Formula(String text) {
+  private Formula(String text, Expr.Condition tree, Scope scope) {
     this.text = text;
+    this.tree = tree;
+    this.scope = scope;
+    node = new Compiler(scope).truth(tree);
+    reads = java.util.Collections.unmodifiableSet(Reads.of(tree, scope.catalogue()));
+    int mask = 0;
+    for (Entry entry : reads) {
+      if (entry.datum().isMovable()) {
+        mask |= 1 << entry.datum().ordinal();
+      }
+    }
+    datums = mask;
   }
 
   /**
@@ -14,15 +36,56 @@ public final class Formula {
    * @throws FormulaException where it cannot be read, or its dimensions do not fit
    */
   public static Formula condition(String text, Scope scope) throws FormulaException {
-    if (text.isBlank()) {
-      throw new FormulaException(
-          0, 0, "there is no condition", "write one, such as well.depth > 20 ft");
-    }
-    return new Formula(text);
+    return new Formula(text, Parser.condition(text, scope), scope);
+  }
+
+  /** The condition that an entry, where the form covers it, is not said to be n/a. */
+  public static Formula applies(Entry entry, Scope scope) {
+    return new Formula(entry.key() + " applies", new Expr.Applies(entry), scope);
+  }
+
+  /** The truth, one of {@link Truth}, on the record in the frame. */
+  public int evaluate(Frame frame) {
+    return node.eval(frame, 0);
   }
 
   /** The text that it was made from. */
   public String text() {
     return text;
+  }
+
+  /** The tree, for printing, proving and translating. */
+  public Expr.Condition tree() {
+    return tree;
+  }
+
+  public Scope scope() {
+    return scope;
+  }
+
+  /** Every entry that it reads, through tables and workings too, in order of first mention. */
+  public Set<Entry> reads() {
+    return reads;
+  }
+
+  /** True if it reads a depth that is measured from this datum. */
+  public boolean reads(Datum datum) {
+    return (datums >> datum.ordinal() & 1) != 0;
+  }
+
+  /**
+   * Reads a limit, as a table gives it: {@code 6 ft (1.8 m)}.
+   *
+   * @throws FormulaException where it is not a number, or the units do not fit
+   */
+  public static Table.Amount limit(String text, Scope scope) throws FormulaException {
+    Expr.Amount amount = Parser.limit(text, scope);
+    if (amount instanceof Expr.Dual d) {
+      return new Table.Amount(d.primary(), d.unit(), d.bracket(), d.bracketUnit());
+    }
+    if (amount instanceof Expr.Literal l) {
+      return new Table.Amount(l.value(), l.unit(), Double.NaN, null);
+    }
+    throw new FormulaException(0, text.length(), "a limit must stand here", "write 6 ft (1.8 m)");
   }
 }

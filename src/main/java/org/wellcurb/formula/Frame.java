@@ -1,0 +1,75 @@
+package org.wellcurb.formula;
+
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.quantity.UnitSystem;
+import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.Datum;
+import org.wellcurb.record.WellRecord;
+
+/**
+ * Where formulas are evaluated: one record as it counts (parts not covered and entries that must
+ * apply taken into account), the shift that brings each datum to ground level, and room for what is
+ * being computed. One per worker; never shared.
+ */
+public final class Frame {
+  private static final int SLOTS = 64;
+
+  private final byte[] state;
+  private WellRecord record;
+
+  /** Shift of each {@link Datum}, in metres: depth below ground is the depth written less this. */
+  final double[] shift = new double[Datum.values().length];
+
+  /** Results by slot: least, greatest, and whether it is void. */
+  final double[] lo = new double[SLOTS];
+
+  final double[] hi = new double[SLOTS];
+  final boolean[] isVoid = new boolean[SLOTS];
+
+  /**
+   * Unit system that all amounts of the comparison at hand were written in; null if they were not.
+   */
+  @Nullable UnitSystem written;
+
+  private final Scratch scratch = new Scratch();
+
+  public Frame(Catalogue catalogue) {
+    state = new byte[catalogue.size()];
+    record = new org.wellcurb.record.RecordFiller(catalogue).record();
+  }
+
+  /** Takes a record: states are copied, so that the judge may change how an entry counts. */
+  public void take(WellRecord record) {
+    this.record = record;
+    for (int i = 0; i < state.length; i++) {
+      state[i] = record.state(i);
+    }
+    Arrays.fill(shift, 0);
+    written = null;
+  }
+
+  /** The record at hand. */
+  public WellRecord record() {
+    return record;
+  }
+
+  /** Lets an entry count as in another state than it was written in. */
+  public void countAs(int entry, byte counted) {
+    state[entry] = counted;
+  }
+
+  /** The state that an entry counts in. */
+  public byte state(int entry) {
+    return state[entry];
+  }
+
+  /** Sets how far the zero of this datum lies above ground, in metres. */
+  public void shift(Datum datum, double metres) {
+    shift[datum.ordinal()] = metres;
+  }
+
+  Scratch scratch() {
+    return scratch;
+  }
+}

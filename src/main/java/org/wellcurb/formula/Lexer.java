@@ -1,0 +1,158 @@
+package org.wellcurb.formula;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.quantity.Unit;
+import org.wellcurb.quantity.Units;
+
+/** Cuts a formula into tokens. A number takes its unit with it. */
+final class Lexer {
+  enum Kind {
+    NUMBER,
+    DATE,
+    TEXT,
+    NAME,
+    SIGN,
+    END
+  }
+
+  /**
+   * @param text the token as written; for a text without its quotes
+   * @param unit unit of a number, null if it has none
+   */
+  record Token(Kind kind, String text, int from, int to, @Nullable Unit unit) {
+    boolean is(String word) {
+      return (kind == Kind.NAME || kind == Kind.SIGN) && text.equals(word);
+    }
+  }
+
+  private static final Pattern DATE = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}(?![0-9])");
+  private static final Pattern NUMBER = Pattern.compile("[0-9]+(\\.[0-9]+)?");
+  private static final Pattern NAME =
+      Pattern.compile("[A-Za-z_][A-Za-z0-9_]*(\\.[A-Za-z_][A-Za-z0-9_]*)*");
+  private static final Pattern SIGN = Pattern.compile("<=|>=|<>|[-+*/<>=(),%]");
+
+  private final String text;
+  private int at;
+
+  private Lexer(String text) {
+    this.text = text;
+  }
+
+  static List<Token> cut(String text) throws FormulaException {
+    Lexer lexer = new Lexer(text);
+    List<Token> tokens = new ArrayList<>();
+    Token token;
+    do {
+      token = lexer.next();
+      tokens.add(token);
+    } while (token.kind != Kind.END);
+    return tokens;
+  }
+
+  private Token next() throws FormulaException {
+    while (at < text.length() && Character.isWhitespace(text.charAt(at))) {
+      at++;
+    }
+    if (at == text.length()) {
+      return new Token(Kind.END, "", at, at, null);
+    }
+    char c = text.charAt(at);
+    if (c == '\'') {
+      return quoted();
+    }
+    int from = at;
+    @Nullable String date = match(DATE);
+    if (date != null) {
+      return new Token(Kind.DATE, date, from, at, null);
+    }
+    @Nullable String number = match(NUMBER);
+    if (number != null) {
+      return new Token(Kind.NUMBER, number, from, at, unit());
+    }
+    @Nullable String name = match(NAME);
+    if (name != null) {
+      return new Token(Kind.NAME, name, from, at, null);
+    }
+    @Nullable String sign = match(SIGN);
+    if (sign != null) {
+      return new Token(Kind.SIGN, sign, from, at, null);
+    }
+    throw new FormulaException(at, at + 1, "'" + c + "' has no meaning here", mend(c));
+  }
+
+  private static String mend(char c) {
+    return switch (c) {
+      case '"' -> "put words in single quotes";
+      case '!' -> "write <> for not equal, or not";
+      case '&' -> "write and";
+      case '|' -> "write or";
+      case '≥' -> "write >=";
+      case '≤' -> "write <=";
+      default -> "take it out";
+    };
+  }
+
+  private Token quoted() throws FormulaException {
+    int end = text.indexOf('\'', at + 1);
+    if (end < 0) {
+      throw new FormulaException(
+          at, text.length(), "the quote is not closed", "add ' after the word");
+    }
+    Token token = new Token(Kind.TEXT, text.substring(at + 1, end), at, end + 1, null);
+    at = end + 1;
+    return token;
+  }
+
+  private @Nullable String match(Pattern pattern) {
+    Matcher matcher = pattern.matcher(text).region(at, text.length());
+    if (!matcher.lookingAt()) {
+      return null;
+    }
+    at = matcher.end();
+    return matcher.group();
+  }
+
+  /** The longest unit that stands here as a whole word. */
+  private @Nullable Unit unit() {
+    int start = at;
+    while (start < text.length() && text.charAt(start) == ' ') {
+      start++;
+    }
+    @Nullable Unit best = null;
+    int end = at;
+    for (Unit unit : Units.all()) {
+      for (String spelling : spellings(unit)) {
+        int to = start + spelling.length();
+        if (to > end
+            && !spelling.isEmpty()
+            && text.startsWith(spelling, start)
+            && !continues(spelling, to)) {
+          best = unit;
+          end = to;
+        }
+      }
+    }
+    at = end;
+    return best;
+  }
+
+  private static List<String> spellings(Unit unit) {
+    List<String> all = new ArrayList<>(unit.aliases());
+    all.add(unit.symbol());
+    // Quotes are words here, not feet.
+    all.removeIf(s -> s.equals("'") || s.equals("\""));
+    return all;
+  }
+
+  private boolean continues(String spelling, int to) {
+    if (to >= text.length() || !Character.isLetterOrDigit(spelling.charAt(spelling.length() - 1))) {
+      return false;
+    }
+    char next = text.charAt(to);
+    return Character.isLetterOrDigit(next) || next == '_' || next == '.';
+  }
+}

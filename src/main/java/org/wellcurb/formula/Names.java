@@ -1,0 +1,203 @@
+package org.wellcurb.formula;
+
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.formula.Lexer.Kind;
+import org.wellcurb.formula.Lexer.Token;
+import org.wellcurb.quantity.Dimension;
+import org.wellcurb.quantity.Unit;
+import org.wellcurb.quantity.UnitSystem;
+import org.wellcurb.quantity.Units;
+import org.wellcurb.record.Entry;
+import org.wellcurb.record.Nearest;
+import org.wellcurb.workings.Figure;
+import org.wellcurb.workings.Working;
+
+/** What names mean and which dimensions go together. */
+final class Names {
+  private final Scope scope;
+
+  Names(Scope scope) {
+    this.scope = scope;
+  }
+
+  Entry entry(Token token) throws FormulaException {
+    Entry entry = scope.catalogue().find(token.text());
+    if (token.kind() != Kind.NAME || entry == null) {
+      throw unknown(token, "entry", scope.catalogue().nearest(token.text()));
+    }
+    return entry;
+  }
+
+  /** An entry, {@code workings.NAME} or {@code figures.NAME}. */
+  Expr named(Token token) throws FormulaException {
+    String text = token.text();
+    if (text.startsWith("workings.")) {
+      return working(token, text.substring("workings.".length()));
+    }
+    if (text.startsWith("figures.")) {
+      return figure(token, text.substring("figures.".length()));
+    }
+    Entry entry = scope.catalogue().find(text);
+    if (entry == null) {
+      throw unknown(token, "entry", nearestName(text));
+    }
+    Dimension dimension = entry.kind().dimension();
+    if (dimension != null) {
+      return new Expr.EntryAmount(entry, dimension);
+    }
+    return switch (entry.kind()) {
+      case YES_NO -> new Expr.YesNo(entry, true);
+      case CHOICE, TEXT -> new Expr.EntryWord(entry);
+      default ->
+          throw new FormulaException(
+              token.from(),
+              token.to(),
+              text + " is a list and cannot be compared",
+              "ask whether it is known: known(" + text + ")");
+    };
+  }
+
+  private @Nullable String nearestName(String text) {
+    Set<String> all = new TreeSet<>();
+    scope.catalogue().entries().forEach(e -> all.add(e.key()));
+    scope.workings().workings().forEach(w -> all.add("workings." + w.name()));
+    return Nearest.of(text, all);
+  }
+
+  private Expr working(Token token, String name) throws FormulaException {
+    Working working = scope.workings().find(name);
+    if (working == null) {
+      Set<String> all = new TreeSet<>();
+      scope.workings().workings().forEach(w -> all.add("workings." + w.name()));
+      throw unknown(token, "working", Nearest.of(token.text(), all));
+    }
+    return new Expr.WorkingAmount(working);
+  }
+
+  private Expr figure(Token token, String name) throws FormulaException {
+    Figure figure = scope.workings().figure(name);
+    if (figure == null) {
+      Set<String> all = new TreeSet<>();
+      scope.workings().figures().forEach(f -> all.add("figures." + f.name()));
+      throw unknown(token, "figure", Nearest.of(token.text(), all));
+    }
+    return new Expr.FigureAmount(name, scope.figure(name), figure.unit());
+  }
+
+  Expr table(Token token) throws FormulaException {
+    Table table = scope.table(token.text());
+    if (table == null) {
+      throw unknown(token, "table", Nearest.of(token.text(), scope.tableNames()));
+    }
+    Dimension gives = table.gives();
+    return gives == null ? new Expr.TableWord(table) : new Expr.TableAmount(table, gives);
+  }
+
+  /** A word in quotes (or a number that stands for one), in lower case; refused if no choice. */
+  String word(Expr.Word word, Token token) throws FormulaException {
+    boolean isWord =
+        token.kind() == Kind.TEXT || (token.kind() == Kind.NUMBER && token.unit() == null);
+    if (!isWord) {
+      throw new FormulaException(
+          token.from(), token.to(), "a word in quotes must stand here", "write it as 'word'");
+    }
+    if (word instanceof Expr.EntryWord of
+        && !of.entry().choices().isEmpty()
+        && of.entry().choice(token.text()) < 0) {
+      String nearest = Nearest.of(token.text().toLowerCase(Locale.ROOT), of.entry().choices());
+      throw new FormulaException(
+          token.from(),
+          token.to(),
+          "'" + token.text() + "' is not a choice of " + of.entry().key(),
+          nearest == null
+              ? "the choices are " + String.join(", ", of.entry().choices())
+              : "did you mean '" + nearest + "'?");
+    }
+    return token.text().trim().toLowerCase(Locale.ROOT);
+  }
+
+  Expr.Amount sum(Token sign, Expr.Amount a, Expr.Amount b) throws FormulaException {
+    Dimension left = a.dimension();
+    Dimension right = b.dimension();
+    boolean isPlus = sign.text().equals("+");
+    boolean isDate = left.equals(Dimension.DATE);
+    char c = sign.text().charAt(0);
+    if (isDate && right.equals(Dimension.TIME)) {
+      return new Expr.Arithmetic(c, a, b, Dimension.DATE);
+    }
+    if (isDate && right.equals(Dimension.DATE) && !isPlus) {
+      return new Expr.Arithmetic(c, a, b, Dimension.TIME);
+    }
+    if (isPlus && left.equals(Dimension.TIME) && right.equals(Dimension.DATE)) {
+      return new Expr.Arithmetic(c, b, a, Dimension.DATE);
+    }
+    if (!left.equals(right) || isDate) {
+      throw dimensions(sign.from(), sign.to(), sign.text(), a, b);
+    }
+    if (left.equals(Dimension.TEMPERATURE) || left.equals(Dimension.WIRE_GAUGE)) {
+      throw new FormulaException(
+          sign.from(),
+          sign.to(),
+          "a " + left.label() + " cannot be added or taken away",
+          "compare it with a limit instead");
+    }
+    return new Expr.Arithmetic(c, a, b, left);
+  }
+
+  Expr.Amount product(Token sign, Expr.Amount a, Expr.Amount b) throws FormulaException {
+    Dimension left = a.dimension();
+    Dimension right = b.dimension();
+    char c = sign.text().charAt(0);
+    boolean isPlain = right.equals(Dimension.NUMBER) || (left.equals(Dimension.NUMBER) && c == '*');
+    boolean isOpen = left.isRatio() && right.isRatio();
+    boolean isScaled = left.scale() == Dimension.Scale.ANGLE && isPlain;
+    if ((!isOpen && !isScaled)
+        || left.equals(Dimension.TEMPERATURE)
+        || right.equals(Dimension.TEMPERATURE)) {
+      throw new FormulaException(
+          sign.from(),
+          sign.to(),
+          "a " + left.label() + " and a " + right.label() + " cannot be multiplied or divided",
+          "compare it with a limit instead");
+    }
+    Dimension result = isScaled ? left : c == '*' ? left.times(right) : left.per(right);
+    return new Expr.Arithmetic(c, a, b, result);
+  }
+
+  static FormulaException dimensions(int from, int to, String sign, Expr.Amount a, Expr.Amount b) {
+    return new FormulaException(
+        from,
+        to,
+        "a " + a.dimension().label() + " and a " + b.dimension().label() + " stand at " + sign,
+        mend(a, b));
+  }
+
+  private static String mend(Expr.Amount a, Expr.Amount b) {
+    Expr.Amount other = b instanceof Expr.Literal l && l.unit().equals(Units.ONE) ? a : b;
+    boolean isBare =
+        (b instanceof Expr.Literal l && l.unit().equals(Units.ONE))
+            || (a instanceof Expr.Literal m && m.unit().equals(Units.ONE));
+    if (isBare) {
+      for (Unit unit : Units.all()) {
+        if (unit.dimension().equals(other.dimension()) && unit.system() != UnitSystem.METRIC) {
+          return "give the number a unit, such as " + unit.symbol();
+        }
+      }
+    }
+    return "compare amounts of one dimension";
+  }
+
+  private static FormulaException unknown(Token token, String what, @Nullable String nearest) {
+    String article = what.equals("entry") ? "an " : "a ";
+    return new FormulaException(
+        token.from(),
+        token.to(),
+        token.text().isEmpty()
+            ? article + what + " must stand here"
+            : token.text() + " is not " + article + what,
+        nearest == null ? "see the list in rules/README.md" : "did you mean " + nearest + "?");
+  }
+}

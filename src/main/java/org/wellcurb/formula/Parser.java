@@ -1,0 +1,518 @@
+package org.wellcurb.formula;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.formula.Lexer.Kind;
+import org.wellcurb.formula.Lexer.Token;
+import org.wellcurb.quantity.Dimension;
+import org.wellcurb.quantity.Unit;
+import org.wellcurb.quantity.UnitSystem;
+import org.wellcurb.quantity.Units;
+
+/**
+ * Reads a condition by recursive descent, resolving names and checking dimensions as it goes.
+ *
+ * <p>The grammar (ISO 14977):
+ *
+ * <pre>
+ * condition   = disjunction | "if", condition, "then", condition, "else", condition ;
+ * disjunction = conjunction, { "or", conjunction } ;
+ * conjunction = negation, { "and", negation } ;
+ * negation    = "not", negation | comparison ;
+ * comparison  = sum, ( relation, sum | "between", sum, "and", sum )
+ *             | word, ( "is" | "is", "not" ), ( text | number | word )
+ *             | word, [ "is" | "is", "not" ], "one", "of", ( text | number ), { ",", ( text | number ) }
+ *             | entry, [ ( "is" | "is", "not" | "=" | "&lt;&gt;" ), ( "yes" | "no" ) ]
+ *             | "known", "(", entry, ")" | "yes" | "no" | "(", condition, ")" ;
+ * relation    = "=" | "&lt;&gt;" | "&lt;" | "&lt;=" | "&gt;" | "&gt;=" ;
+ * sum         = product, { ( "+" | "-" ), product } ;
+ * product     = factor, { ( "*" | "/" ), factor } ;
+ * factor      = "-", factor | limit | date | entry | "workings.", name | "figures.", name
+ *             | "table", "(", name, ")" | ( "min" | "max" ), "(", sum, { ",", sum }, ")"
+ *             | "abs", "(", sum, ")" | "round", "(", sum, ",", limit, ")"
+ *             | "(", sum, ")" | "if", condition, "then", sum, "else", sum ;
+ * limit       = number, [ unit ], [ "(", number, unit, ")" ] ;
+ * </pre>
+ */
+final class Parser {
+  private static final int DEEPEST = 20;
+
+  private final List<Token> tokens;
+  private final Names names;
+  private int at;
+  private int negations;
+  private int depth;
+
+  private Parser(String text, Scope scope) throws FormulaException {
+    tokens = Lexer.cut(text);
+    names = new Names(scope);
+  }
+
+  static Expr.Condition condition(String text, Scope scope) throws FormulaException {
+    Parser parser = new Parser(text, scope);
+    if (parser.peek().kind() == Kind.END) {
+      throw new FormulaException(
+          0, text.length(), "there is no condition", "write one, such as well.depth > 20 ft");
+    }
+    Expr.Condition condition = parser.conditionOf(parser.expression());
+    Token rest = parser.peek();
+    if (rest.kind() != Kind.END) {
+      throw error(
+          rest, "'" + rest.text() + "' was not expected here", "join conditions with and, or");
+    }
+    return condition;
+  }
+
+  /** A literal amount, or a dual, perhaps with a sign. */
+  static Expr.Amount limit(String text, Scope scope) throws FormulaException {
+    Parser parser = new Parser(text, scope);
+    boolean isNegative = parser.take("-");
+    if (parser.peek().kind() != Kind.NUMBER) {
+      throw error(parser.peek(), "an amount must stand here", "write one, such as 6 ft (1.8 m)");
+    }
+    Part part = parser.figure();
+    Token rest = parser.peek();
+    if (rest.kind() != Kind.END) {
+      throw error(rest, "'" + rest.text() + "' was not expected here", "write 6 ft (1.8 m)");
+    }
+    Expr.Amount amount = parser.amountOf(part);
+    return isNegative ? opposite(amount) : amount;
+  }
+
+  /**
+   * A sign belongs to the number, not to its SI value: -3 degC lies below the zero of its scale.
+   */
+  private static Expr.Amount opposite(Expr.Amount a) {
+    if (a instanceof Expr.Literal l) {
+      return new Expr.Literal(opposite(l.value(), l.unit()), l.unit());
+    }
+    if (a instanceof Expr.Dual d) {
+      return new Expr.Dual(
+          opposite(d.primary(), d.unit()),
+          d.unit(),
+          opposite(d.bracket(), d.bracketUnit()),
+          d.bracketUnit());
+    }
+    return new Expr.Negative(a);
+  }
+
+  private static double opposite(double si, Unit unit) {
+    return unit.toSi(-unit.fromSi(si));
+  }
+
+  // An expression keeps the tokens it was read from, to say where a fault lies.
+  private record Part(Expr expr, Token from, Token to) {}
+
+  private Part expression() throws FormulaException {
+    deeper();
+    Part part = peek().is("if") ? conditional() : disjunction();
+    depth--;
+    return part;
+  }
+
+  /** Nesting is bounded, so that no text can exhaust the stack or the slots of a frame. */
+  private void deeper() throws FormulaException {
+    if (++depth > DEEPEST) {
+      throw error(peek(), "this is nested more than " + DEEPEST + " deep", "state it more simply");
+    }
+  }
+
+  private Part disjunction() throws FormulaException {
+    Part first = conjunction();
+    if (!peek().is("or")) {
+      return first;
+    }
+    List<Expr.Condition> any = new ArrayList<>(List.of(conditionOf(first)));
+    Part last = first;
+    while (take("or")) {
+      last = conjunction();
+      any.add(conditionOf(last));
+    }
+    return new Part(new Expr.Or(any), first.from, last.to);
+  }
+
+  private Part conditional() throws FormulaException {
+    Token start = next();
+    Expr.Condition test = conditionOf(expression());
+    expect("then");
+    Part then = expression();
+    expect("else");
+    Part otherwise = expression();
+    if (then.expr instanceof Expr.Condition a && otherwise.expr instanceof Expr.Condition b) {
+      return new Part(new Expr.ConditionIf(test, a, b), start, otherwise.to);
+    }
+    Expr.Amount a = amountOf(then);
+    Expr.Amount b = amountOf(otherwise);
+    sameDimension(a, b, then, otherwise, "both branches of if");
+    return new Part(new Expr.AmountIf(test, a, b), start, otherwise.to);
+  }
+
+  private Part conjunction() throws FormulaException {
+    Part first = negation();
+    if (!peek().is("and")) {
+      return first;
+    }
+    List<Expr.Condition> all = new ArrayList<>(List.of(conditionOf(first)));
+    Part last = first;
+    while (take("and")) {
+      last = negation();
+      all.add(conditionOf(last));
+    }
+    return new Part(new Expr.And(all), first.from, last.to);
+  }
+
+  private Part negation() throws FormulaException {
+    if (!peek().is("not")) {
+      return comparison();
+    }
+    Token start = next();
+    deeper();
+    negations++;
+    Part part = negation();
+    negations--;
+    depth--;
+    return new Part(new Expr.Not(conditionOf(part)), start, part.to);
+  }
+
+  private Part comparison() throws FormulaException {
+    Part left = sum();
+    Token sign = peek();
+    if (sign.is("is")) {
+      return is(left);
+    }
+    if (sign.is("between")) {
+      next();
+      Part least = sum();
+      expect("and");
+      Part greatest = sum();
+      Expr.Amount a = amountOf(left);
+      Expr.Amount lo = amountOf(least);
+      Expr.Amount hi = amountOf(greatest);
+      sameDimension(a, lo, left, least, "between");
+      sameDimension(a, hi, left, greatest, "between");
+      return new Part(new Expr.Between(a, lo, hi, negations > 0), left.from, greatest.to);
+    }
+    @Nullable Relation relation = relation(sign);
+    if (relation == null) {
+      return left;
+    }
+    next();
+    Part right = sum();
+    if (left.expr instanceof Expr.YesNo
+        || left.expr instanceof Expr.Word
+        || right.expr instanceof Expr.Word) {
+      if (relation != Relation.EQUAL && relation != Relation.NOT_EQUAL) {
+        throw error(
+            sign,
+            "words and yes-no are not more or less than others",
+            "use is, is not or is one of");
+      }
+      return same(left, right, relation == Relation.NOT_EQUAL);
+    }
+    Expr.Amount a = amountOf(left);
+    Expr.Amount b = amountOf(right);
+    sameDimension(a, b, left, right, relation.sign());
+    return new Part(new Expr.Compare(relation, a, b, negations > 0), left.from, right.to);
+  }
+
+  private static @Nullable Relation relation(Token token) {
+    if (token.kind() == Kind.SIGN) {
+      for (Relation relation : Relation.values()) {
+        if (relation.sign().equals(token.text())) {
+          return relation;
+        }
+      }
+    }
+    return null;
+  }
+
+  private Part is(Part left) throws FormulaException {
+    expect("is");
+    boolean isNegated = take("not");
+    if (take("one")) {
+      expect("of");
+      Expr.Word word = wordOf(left);
+      List<String> words = new ArrayList<>();
+      Token last;
+      do {
+        last = next();
+        words.add(names.word(word, last));
+      } while (take(","));
+      return new Part(new Expr.IsOneOf(word, words, isNegated), left.from, last);
+    }
+    Token token = peek();
+    if (token.kind() == Kind.TEXT || token.kind() == Kind.NUMBER) {
+      next();
+      Expr.Word word = wordOf(left);
+      return new Part(
+          new Expr.IsOneOf(word, List.of(names.word(word, token)), isNegated), left.from, token);
+    }
+    return same(left, factor(), isNegated);
+  }
+
+  /** {@code x is y} for yes-no and for two words. */
+  private Part same(Part left, Part right, boolean isNegated) throws FormulaException {
+    if (right.expr instanceof Expr.Constant constant) {
+      if (left.expr instanceof Expr.YesNo yesNo) {
+        return new Part(
+            new Expr.YesNo(yesNo.entry(), constant.value() != isNegated), left.from, right.to);
+      }
+      throw error(
+          left.from, "only a yes-no entry is yes or no", "compare it with a word in quotes");
+    }
+    if (left.expr instanceof Expr.YesNo) {
+      throw error(right.from, "a yes-no entry is compared with yes or no", "write is yes or is no");
+    }
+    return new Part(new Expr.SameWord(wordOf(left), wordOf(right), isNegated), left.from, right.to);
+  }
+
+  private Part sum() throws FormulaException {
+    Part left = product();
+    while (peek().is("+") || peek().is("-")) {
+      Token sign = next();
+      Part right = product();
+      left = new Part(names.sum(sign, amountOf(left), amountOf(right)), left.from, right.to);
+    }
+    return left;
+  }
+
+  private Part product() throws FormulaException {
+    Part left = factor();
+    while (peek().is("*") || peek().is("/")) {
+      Token sign = next();
+      Part right = factor();
+      left = new Part(names.product(sign, amountOf(left), amountOf(right)), left.from, right.to);
+    }
+    return left;
+  }
+
+  private Part factor() throws FormulaException {
+    Token token = peek();
+    switch (token.kind()) {
+      case NUMBER:
+        return figure();
+      case DATE:
+        next();
+        return new Part(new Expr.Day(day(token)), token, token);
+      case NAME:
+        return token.is("if") ? expression() : named();
+      case SIGN:
+        if (take("-")) {
+          deeper();
+          Part a = factor();
+          depth--;
+          Expr.Amount amount = amountOf(a);
+          if (amount.dimension().equals(Dimension.DATE)) {
+            throw error(a.from, "a date has no opposite", "take the sign away");
+          }
+          return new Part(opposite(amount), token, a.to);
+        }
+        if (take("(")) {
+          Part inner = expression();
+          Token close = expect(")");
+          return new Part(inner.expr, token, close);
+        }
+        break;
+      case TEXT:
+        throw error(token, "a word stands alone", "write entry is '" + token.text() + "'");
+      case END:
+        throw error(token, "the formula ends too soon", "add what is to be compared");
+    }
+    throw error(
+        token, "'" + token.text() + "' was not expected here", "put an entry or an amount here");
+  }
+
+  private static double day(Token token) throws FormulaException {
+    try {
+      return LocalDate.parse(token.text()).toEpochDay();
+    } catch (DateTimeException e) {
+      throw error(token, token.text() + " is not a day", "write YYYY-MM-DD");
+    }
+  }
+
+  private Part figure() throws FormulaException {
+    Token token = next();
+    double value = Double.parseDouble(token.text());
+    Unit unit = token.unit() == null ? Units.ONE : token.unit();
+    if (!peek().is("(") || tokens.get(at + 1).kind() != Kind.NUMBER) {
+      return new Part(new Expr.Literal(unit.toSi(value), unit), token, token);
+    }
+    next();
+    Token inside = next();
+    Token close = expect(")");
+    @Nullable Unit other = inside.unit();
+    if (other == null || !other.dimension().equals(unit.dimension())) {
+      throw error(
+          inside,
+          "the bracketed figure is "
+              + (other == null ? "without a unit" : "a " + other.dimension().label())
+              + ", the one before it a "
+              + unit.dimension().label(),
+          "give both in units of one dimension, such as 50 ft (15 m)");
+    }
+    if (unit.system() == other.system()
+        || unit.system() == UnitSystem.NEUTRAL
+        || other.system() == UnitSystem.NEUTRAL) {
+      throw error(
+          inside,
+          unit.symbol() + " and " + other.symbol() + " are not of two unit systems",
+          "state the limit once in each system, such as 50 ft (15 m)");
+    }
+    return new Part(
+        new Expr.Dual(unit.toSi(value), unit, other.toSi(Double.parseDouble(inside.text())), other),
+        token,
+        close);
+  }
+
+  private Part named() throws FormulaException {
+    Token token = next();
+    switch (token.text()) {
+      case "yes":
+      case "no":
+        return new Part(new Expr.Constant(token.is("yes")), token, token);
+      case "known":
+        {
+          expect("(");
+          Token entry = next();
+          Token close = expect(")");
+          return new Part(new Expr.Known(names.entry(entry)), token, close);
+        }
+      case "table":
+        {
+          expect("(");
+          Token name = next();
+          Token close = expect(")");
+          return new Part(names.table(name), token, close);
+        }
+      case "min":
+      case "max":
+        return extreme(token);
+      case "abs":
+        {
+          expect("(");
+          deeper();
+          Expr.Amount a = amountOf(sum());
+          depth--;
+          Token close = expect(")");
+          return new Part(new Expr.Absolute(a), token, close);
+        }
+      case "round":
+        return rounded(token);
+      default:
+        return new Part(names.named(token), token, token);
+    }
+  }
+
+  private Part extreme(Token name) throws FormulaException {
+    expect("(");
+    deeper();
+    List<Expr.Amount> all = new ArrayList<>();
+    Part first = sum();
+    all.add(amountOf(first));
+    while (take(",")) {
+      Part more = sum();
+      Expr.Amount amount = amountOf(more);
+      sameDimension(all.get(0), amount, first, more, name.text());
+      all.add(amount);
+    }
+    depth--;
+    Token close = expect(")");
+    return new Part(new Expr.Extreme(name.is("max"), all), name, close);
+  }
+
+  private Part rounded(Token name) throws FormulaException {
+    expect("(");
+    deeper();
+    Part a = sum();
+    depth--;
+    expect(",");
+    Part step = sum();
+    Token close = expect(")");
+    if (!(step.expr instanceof Expr.Literal literal) || literal.value() <= 0) {
+      throw error(step.from, "the step is not an amount above nothing", "write round(x, 1 ft)");
+    }
+    Expr.Amount amount = amountOf(a);
+    sameDimension(amount, literal, a, step, "round");
+    return new Part(new Expr.Rounded(amount, literal), name, close);
+  }
+
+  private void sameDimension(Expr.Amount a, Expr.Amount b, Part left, Part right, String sign)
+      throws FormulaException {
+    if (!a.dimension().equals(b.dimension())) {
+      throw Names.dimensions(left.from.from(), right.to.to(), sign, a, b);
+    }
+  }
+
+  private Expr.Condition conditionOf(Part part) throws FormulaException {
+    if (part.expr instanceof Expr.Condition condition) {
+      return condition;
+    }
+    String what = part.expr instanceof Expr.Amount a ? "a " + a.dimension().label() : "a word";
+    throw new FormulaException(
+        part.from.from(),
+        part.to.to(),
+        what + " stands where a condition must",
+        "compare it with something");
+  }
+
+  private Expr.Amount amountOf(Part part) throws FormulaException {
+    if (part.expr instanceof Expr.Amount amount) {
+      return amount;
+    }
+    String what = part.expr instanceof Expr.Word ? "a word" : "a condition";
+    throw new FormulaException(
+        part.from.from(),
+        part.to.to(),
+        what + " stands where an amount must",
+        part.expr instanceof Expr.Word ? "compare words with is" : "compare amounts here");
+  }
+
+  private Expr.Word wordOf(Part part) throws FormulaException {
+    if (part.expr instanceof Expr.Word word) {
+      return word;
+    }
+    String mend =
+        part.expr instanceof Expr.YesNo
+            ? "write is yes or is no"
+            : "compare amounts with = or between";
+    throw new FormulaException(
+        part.from.from(), part.to.to(), "only a choice or a text can be a word in quotes", mend);
+  }
+
+  private Token peek() {
+    return tokens.get(at);
+  }
+
+  private Token next() {
+    Token token = tokens.get(at);
+    if (at < tokens.size() - 1) {
+      at++;
+    }
+    return token;
+  }
+
+  private boolean take(String word) {
+    if (peek().is(word)) {
+      at++;
+      return true;
+    }
+    return false;
+  }
+
+  private Token expect(String word) throws FormulaException {
+    Token token = peek();
+    if (!token.is(word)) {
+      String found =
+          token.kind() == Kind.END ? "the formula ends" : "'" + token.text() + "' stands";
+      throw error(token, found + " where " + word + " must", "write " + word + " here");
+    }
+    return next();
+  }
+
+  private static FormulaException error(Token token, String what, String mend) {
+    return new FormulaException(token.from(), token.to(), what, mend);
+  }
+}

@@ -1,0 +1,158 @@
+package org.wellcurb.judgement;
+
+import java.util.Collection;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.formula.Formula;
+import org.wellcurb.formula.Frame;
+import org.wellcurb.quantity.Interval;
+import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.Datum;
+import org.wellcurb.record.Entry;
+import org.wellcurb.record.WellRecord;
+
+/**
+ * The ways in which the depths of a record may have to be brought to ground level. A depth from the
+ * casing top is reduced by the stick-up, one from the pitless increased by the pitless depth. Where
+ * a datum is blank both ground and casing top are possible; where the stick-up is blank or a range,
+ * each of its ends (for a blank, of its plausible range). In one way all depths of one datum move
+ * alike, so that differences between them never suffer.
+ */
+final class Shifts {
+  private static final int MOST = 32;
+  private static final double[] AT_GROUND = {0};
+
+  private final int recordDatum;
+  private final int waterDatum;
+  private final int pumpDatum;
+  private final int stickup;
+  private final int pitlessDepth;
+  private final Interval plausibleStickup;
+  private final Interval plausiblePitless;
+
+  private final double[] ofRecord = new double[MOST];
+  private final double[] ofWater = new double[MOST];
+  private final double[] ofPump = new double[MOST];
+  private int count;
+
+  Shifts(Catalogue catalogue) {
+    recordDatum = catalogue.index("record.datum");
+    waterDatum = catalogue.index("water.datum");
+    pumpDatum = catalogue.index("pump.datum");
+    stickup = catalogue.index("well.stickup");
+    pitlessDepth = catalogue.index("pitless.depth");
+    plausibleStickup = catalogue.entry(stickup).plausible();
+    plausiblePitless = catalogue.entry(pitlessDepth).plausible();
+  }
+
+  /** Works out the ways for the record in the frame. */
+  void take(Frame f) {
+    WellRecord r = f.record();
+    @Nullable String record = r.choice(recordDatum);
+    @Nullable String water = r.choice(waterDatum);
+    @Nullable String pump = r.choice(pumpDatum);
+    count = 0;
+    boolean isAllGround =
+        "ground".equals(record)
+            && (water == null || water.equals("ground"))
+            && (pump == null || pump.equals("ground"));
+    if (isAllGround) {
+      add(0, 0, 0);
+      return;
+    }
+    double[] pitlessEnds = "pitless".equals(pump) ? ends(r, pitlessDepth, plausiblePitless) : AT_GROUND;
+    for (double top : ends(r, stickup, plausibleStickup)) {
+      for (double ofRecord : options(record, top)) {
+        for (double ofWater : water == null ? new double[] {ofRecord} : options(water, top)) {
+          for (double pitless : pitlessEnds) {
+            add(ofRecord, ofWater, pump(pump, ofRecord, top, pitless));
+          }
+        }
+      }
+    }
+  }
+
+  private static double pump(
+      @Nullable String pump, double ofRecord, double top, double pitless) {
+    if (pump == null) {
+      return ofRecord;
+    }
+    return switch (pump) {
+      case "ground" -> 0;
+      case "pitless" -> -pitless;
+      default -> top;
+    };
+  }
+
+  /** What a datum may be: a blank, or "other", is the ground or the casing top. */
+  private static double[] options(@Nullable String datum, double top) {
+    if ("ground".equals(datum)) {
+      return AT_GROUND;
+    }
+    return "casing top".equals(datum) ? new double[] {top} : new double[] {0, top};
+  }
+
+  private static double[] ends(WellRecord r, int entry, Interval plausible) {
+    double lo = r.isGiven(entry) ? Math.max(r.lo(entry), plausible.lo()) : plausible.lo();
+    double hi = r.isGiven(entry) ? Math.min(r.hi(entry), plausible.hi()) : plausible.hi();
+    if (r.isGiven(entry) && r.lo(entry) == r.hi(entry)) {
+      return new double[] {r.lo(entry)};
+    }
+    return new double[] {lo, hi};
+  }
+
+  private void add(double record, double water, double pump) {
+    for (int i = 0; i < count; i++) {
+      if (ofRecord[i] == record && ofWater[i] == water && ofPump[i] == pump) {
+        return;
+      }
+    }
+    ofRecord[count] = record;
+    ofWater[count] = water;
+    ofPump[count] = pump;
+    count++;
+  }
+
+  /** How many ways there are; at least one. */
+  int count() {
+    return count;
+  }
+
+  /** Brings the frame to one of the ways. */
+  void apply(Frame f, int way) {
+    f.shift(Datum.RECORD, ofRecord[way]);
+    f.shift(Datum.WATER, ofWater[way]);
+    f.shift(Datum.PUMP, ofPump[way]);
+  }
+
+  /** True if two ways differ for what the formula reads. */
+  boolean differ(int way, int other, boolean readsRecord, boolean readsWater, boolean readsPump) {
+    return (readsRecord && ofRecord[way] != ofRecord[other])
+        || (readsWater && ofWater[way] != ofWater[other])
+        || (readsPump && ofPump[way] != ofPump[other]);
+  }
+
+  /** The entries that would leave one way only, for a formula that reads these datums. */
+  void needs(
+      WellRecord r, boolean readsWater, boolean readsPump, Collection<Entry> into) {
+    Catalogue catalogue = r.catalogue();
+    @Nullable String record = r.choice(recordDatum);
+    @Nullable String water = r.choice(waterDatum);
+    @Nullable String pump = r.choice(pumpDatum);
+    if (record == null) {
+      into.add(catalogue.entry(recordDatum));
+    }
+    if (readsWater && "other".equals(water)) {
+      into.add(catalogue.entry(waterDatum));
+    }
+    if (!(r.isGiven(stickup) && r.lo(stickup) == r.hi(stickup))) {
+      into.add(catalogue.entry(stickup));
+    }
+    if (readsPump && "pitless".equals(pump) && !r.isGiven(pitlessDepth)) {
+      into.add(catalogue.entry(pitlessDepth));
+    }
+  }
+
+  static boolean moves(Formula formula) {
+    return formula.reads(Datum.RECORD) || formula.reads(Datum.WATER) || formula.reads(Datum.PUMP);
+  }
+}
