@@ -59,7 +59,8 @@ final class Shifts {
       add(0, 0, 0);
       return;
     }
-    double[] pitlessEnds = "pitless".equals(pump) ? ends(r, pitlessDepth, plausiblePitless) : AT_GROUND;
+    double[] pitlessEnds =
+        "pitless".equals(pump) ? ends(r, pitlessDepth, plausiblePitless) : AT_GROUND;
     for (double top : ends(r, stickup, plausibleStickup)) {
       for (double ofRecord : options(record, top)) {
         for (double ofWater : water == null ? new double[] {ofRecord} : options(water, top)) {
@@ -71,8 +72,7 @@ final class Shifts {
     }
   }
 
-  private static double pump(
-      @Nullable String pump, double ofRecord, double top, double pitless) {
+  private static double pump(@Nullable String pump, double ofRecord, double top, double pitless) {
     if (pump == null) {
       return ofRecord;
     }
@@ -132,8 +132,7 @@ final class Shifts {
   }
 
   /** The entries that would leave one way only, for a formula that reads these datums. */
-  void needs(
-      WellRecord r, boolean readsWater, boolean readsPump, Collection<Entry> into) {
+  void needs(WellRecord r, boolean readsWater, boolean readsPump, Collection<Entry> into) {
     Catalogue catalogue = r.catalogue();
     @Nullable String record = r.choice(recordDatum);
     @Nullable String water = r.choice(waterDatum);
