@@ -22,7 +22,14 @@ public enum Cap {
   /** Outcomes that change, listed in a rehearsal. */
   CHANGES_ON_PAGE(1000, "changes.csv"),
   /** Letters of one cell that a page quotes. */
-  QUOTED_LETTERS(200, "set-aside.csv");
+  QUOTED_LETTERS(200, "set-aside.csv"),
+  /** Letters of a file name made from a record's number, before what makes it unique. */
+  NAME_LETTERS(60, "records.csv"),
+  /** Licences counted one by one; those met after are counted together. */
+  LICENCES_COUNTED(20_000, "findings.csv");
+
+  /** Put after a text that was cut. */
+  public static final String ELLIPSIS = "...";
 
   private final int most;
   private final String rest;
@@ -40,5 +47,14 @@ public enum Cap {
   /** The file of the run that holds what is cut. */
   public String rest() {
     return rest;
+  }
+
+  /** The text, cut to so many letters and marked where it was longer. */
+  public String cut(String text) {
+    if (text.length() <= most) {
+      return text;
+    }
+    int end = Character.isHighSurrogate(text.charAt(most - 1)) ? most - 1 : most;
+    return text.substring(0, end) + ELLIPSIS;
   }
 }

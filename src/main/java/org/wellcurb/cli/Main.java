@@ -1,0 +1,61 @@
+package org.wellcurb.cli;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import picocli.CommandLine;
+import picocli.CommandLine.ParameterException;
+
+/** The command line: reads the options, asks the rooms, prints what came of it. */
+public final class Main {
+  private Main() {}
+
+  public static void main(String[] arguments) {
+    // Nothing that is written may hang on the machine's own language.
+    Locale.setDefault(Locale.ROOT);
+    int code = run(arguments, stream(FileDescriptor.out), stream(FileDescriptor.err));
+    System.exit(code);
+  }
+
+  /**
+   * Runs one command.
+   *
+   * @return 0 done, 1 a gate was tripped, 2 something given was not usable, 3 no input could be
+   *     read
+   */
+  public static int run(String[] arguments, PrintStream out, PrintStream err) {
+    Root root = new Root();
+    CommandLine line = new CommandLine(root);
+    line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
+    line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
+    line.setCaseInsensitiveEnumValuesAllowed(false);
+    line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
+    line.setParameterExceptionHandler(Main::misused);
+    line.setExecutionExceptionHandler(Failures::report);
+    int code = line.execute(arguments);
+    out.flush();
+    err.flush();
+    return code;
+  }
+
+  /** A command line that cannot be read is said in one line. */
+  private static int misused(ParameterException e, String[] arguments) {
+    CommandLine command = e.getCommandLine();
+    String message = e.getMessage();
+    command
+        .getErr()
+        .println(
+            Failures.oneLine(message == null ? "the command line cannot be read" : message)
+                + "; see "
+                + command.getCommandSpec().qualifiedName()
+                + " --help");
+    return ExitCode.UNUSABLE;
+  }
+
+  private static PrintStream stream(FileDescriptor descriptor) {
+    return new PrintStream(new FileOutputStream(descriptor), false, StandardCharsets.UTF_8);
+  }
+}

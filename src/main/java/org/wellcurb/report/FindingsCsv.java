@@ -1,0 +1,43 @@
+package org.wellcurb.report;
+
+import java.time.LocalDate;
+import org.wellcurb.judgement.Deciding;
+import org.wellcurb.screening.Finding;
+
+/** {@code findings.csv}: one line a finding, in input order, then rule order. */
+public final class FindingsCsv {
+  public static final String HEADER =
+      "record_id,file,row,pack,rule,kind,title,entry,written,value,unit,limit,margin,"
+          + "possible_reading\n";
+
+  private FindingsCsv() {}
+
+  /** Adds one line. */
+  public static void put(ByteText out, Finding finding) {
+    CsvLine line = new CsvLine(out);
+    Deciding deciding = finding.deciding();
+    line.text(finding.recordId())
+        .text(finding.file())
+        .whole(finding.row())
+        .text(finding.pack())
+        .text(finding.rule().id())
+        .word(finding.rule().kind().label())
+        .text(finding.rule().title())
+        .text(deciding.entry())
+        .text(deciding.written());
+    amount(line, deciding, deciding.value(), deciding.valueText());
+    line.unit(deciding.unit());
+    amount(line, deciding, deciding.limit(), deciding.limitText());
+    line.number(deciding.margin()).text(finding.possibleReading()).end();
+  }
+
+  private static void amount(CsvLine line, Deciding deciding, double number, String text) {
+    if (!text.isEmpty()) {
+      line.text(text);
+    } else if (deciding.isDate() && !Double.isNaN(number) && !Double.isInfinite(number)) {
+      line.word(LocalDate.ofEpochDay((long) number).toString());
+    } else {
+      line.number(number);
+    }
+  }
+}
