@@ -1,12 +1,16 @@
 package org.wellcurb.workings;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * An entry that a working reads.
  *
  * @param key key of the entry
  * @param need whether the working can do without it
+ * @param take which number of the entry the function is given
+ * @param code for {@link Take#TEXT_CODE}, what numbers the text; else null
  */
-public record Input(String key, Need need) {
+public record Input(String key, Need need, Take take, @Nullable TextCode code) {
 
   /** Whether a working can do without an input. */
   public enum Need {
@@ -14,16 +18,45 @@ public record Input(String key, Need need) {
      * Where it is blank the working is unknown and names it; where it is n/a the working is void.
      */
     REQUIRED,
+    /**
+     * One of several that would do: where it is blank or n/a the function is given NaN, and where
+     * the working then cannot be known it names this among the entries that would give it.
+     */
+    HELPFUL,
     /** Where it is blank or n/a the function is given NaN and goes by its stated default. */
     OPTIONAL
   }
 
+  /** Which number of an entry a function is given. */
+  public enum Take {
+    /** The amount in SI, the place of a choice, 1 or 0, the day. */
+    VALUE,
+    /** Half a unit of its last written decimal place, in SI: a single number; 0 where none. */
+    HALF_PLACE,
+    /** The number that {@link Input#code} gives to its text; NaN as for an entry not given. */
+    TEXT_CODE
+  }
+
   public static Input required(String key) {
-    return new Input(key, Need.REQUIRED);
+    return new Input(key, Need.REQUIRED, Take.VALUE, null);
+  }
+
+  public static Input helpful(String key) {
+    return new Input(key, Need.HELPFUL, Take.VALUE, null);
   }
 
   public static Input optional(String key) {
-    return new Input(key, Need.OPTIONAL);
+    return new Input(key, Need.OPTIONAL, Take.VALUE, null);
+  }
+
+  /** How finely an entry was written. */
+  public static Input halfPlace(String key) {
+    return new Input(key, Need.OPTIONAL, Take.HALF_PLACE, null);
+  }
+
+  /** A text, by its number. */
+  public static Input text(String key, TextCode code) {
+    return new Input(key, Need.HELPFUL, Take.TEXT_CODE, code);
   }
 
   public boolean isRequired() {

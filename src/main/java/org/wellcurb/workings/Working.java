@@ -1,6 +1,7 @@
 package org.wellcurb.workings;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Dimension;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.UnitSystem;
@@ -10,20 +11,25 @@ import org.wellcurb.quantity.UnitSystem;
  *
  * <p>Over ranges it is evaluated at every corner of its inputs (and at the turning points that lie
  * inside), never over other workings; so each working reads entries only, and shares code with
- * others as plain functions.
+ * others as plain functions. It is unknown where a required input is not known, and where the
+ * function gives NaN at any of these points.
  *
  * @param name what packs call it
  * @param usUnit unit it is printed in where the record is in US units; also gives the dimension
  * @param metricUnit unit it is printed in where the record is metric
  * @param meaning one line: what it is
- * @param formula the formula with entry keys in braces, such as {@code {water.pumping_level} -
- *     {water.static_level}}; printed with the numbers put in
+ * @param formula the formula with entry keys and names of figures in braces, such as {@code
+ *     {water.pumping_level} - {water.static_level}}; printed with the numbers put in
  * @param source where the formula comes from, or {@code common practice}
  * @param inputs the entries that it reads, in the order that the function takes them
  * @param figures names of the {@link Figure figures} that it reads, in the order that the function
  *     takes them after the inputs
  * @param turns turning points, may be empty
- * @param function the arithmetic
+ * @param function the arithmetic; where {@code greatest} is given, the least value at a point
+ * @param greatest the greatest value at a point, for a working that is a range even where all its
+ *     inputs are exact (the range is then from the least of {@code function} to the greatest of
+ *     this, over all corners); null for the others
+ * @param over what replaces corners and turns; null for nearly all
  */
 public record Working(
     String name,
@@ -35,7 +41,9 @@ public record Working(
     List<Input> inputs,
     List<String> figures,
     List<Turn> turns,
-    Function function) {
+    Function function,
+    @Nullable Function greatest,
+    @Nullable IntervalFunction over) {
 
   public Working {
     inputs = List.copyOf(inputs);

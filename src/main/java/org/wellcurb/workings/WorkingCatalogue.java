@@ -9,7 +9,17 @@ import org.jspecify.annotations.Nullable;
 /** All workings and figures, by name. To add a working, add it to the list of its subject. */
 public final class WorkingCatalogue {
   private static final WorkingCatalogue STANDARD =
-      new WorkingCatalogue(List.of(WellHydraulics.workings()), List.of(WellHydraulics.figures()));
+      new WorkingCatalogue(
+          List.of(
+              WellHydraulics.workings(),
+              PumpSetting.workings(),
+              CasingSize.workings(),
+              Annulus.workings(),
+              PressureTank.workings(),
+              GroundCover.workings(),
+              Position.workings(),
+              Days.workings()),
+          List.of(Atmosphere.figures(), Position.figures()));
 
   private final Map<String, Working> workings = new LinkedHashMap<>();
   private final Map<String, Figure> figures = new LinkedHashMap<>();

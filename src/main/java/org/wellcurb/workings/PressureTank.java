@@ -1,0 +1,163 @@
+package org.wellcurb.workings;
+
+import static org.wellcurb.workings.Input.optional;
+import static org.wellcurb.workings.Input.required;
+
+import java.util.List;
+import org.wellcurb.quantity.Units;
+
+/**
+ * Water that a diaphragm or bladder tank gives between cut-out and cut-in. Gauge pressures and air
+ * pressure in Pa, volumes in m3, flow in m3/s.
+ */
+public final class PressureTank {
+  private static final double AIR_OVER_WATER = Choices.place("tank.type", "air over water");
+  private static final double NO_TANK = Choices.place("tank.type", "none");
+  private static final double OTHER = Choices.place("tank.type", "other");
+  private static final String SOURCE =
+      "Boyle's law in absolute pressures; worked figures in The Driller, articles on drawdown of"
+          + " pressure tanks";
+
+  private PressureTank() {}
+
+  /**
+   * Water between cut-out and cut-in (m3), by Boyle's law at one temperature.
+   *
+   * <p>Pre-charge p at or below cut-in i: V (p + a) (1 / (i + a) - 1 / (o + a)). Between cut-in and
+   * cut-out o: V (1 - (p + a) / (o + a)), for the tank is empty, and the flow stops dead, before
+   * cut-in is reached. At or above cut-out: 0. Never more than the acceptance (NaN: not given).
+   * Unknown (NaN) where cut-in is above cut-out.
+   */
+  public static double usableVolume(
+      double volume,
+      double precharge,
+      double cutIn,
+      double cutOut,
+      double acceptance,
+      double airPressure) {
+    if (!(cutIn <= cutOut) || Double.isNaN(airPressure)) {
+      return Double.NaN;
+    }
+    double p = precharge + airPressure;
+    if (p <= 0 || precharge >= cutOut || cutIn == cutOut) {
+      return 0;
+    }
+    double empties = Math.max(cutIn, precharge) + airPressure;
+    double usable = volume * (p / empties - p / (cutOut + airPressure));
+    return usable > acceptance ? acceptance : usable;
+  }
+
+  /** Shortest run of the pump (s): usable volume / flow; unknown (NaN) without a flow. */
+  public static double runTime(double usableVolume, double flow) {
+    return flow > 0 ? usableVolume / flow : Double.NaN;
+  }
+
+  /**
+   * Pre-charge that a tank wants (Pa): 2 psi below cut-in. Source: National Driller, article on
+   * pressure tanks.
+   */
+  public static double precharge(double cutIn) {
+    return cutIn - Units.PSI_UNIT.toSi(2);
+  }
+
+  /**
+   * The air pressure at which a tank of low pre-charge gives most, other things equal: where the
+   * derivative of (p + a) / ((i + a) (o + a)) is 0.
+   */
+  private static double airPressureOfMost(double precharge, double cutIn, double cutOut) {
+    return precharge < cutIn
+        ? Math.sqrt((cutIn - precharge) * (cutOut - precharge)) - precharge
+        : Double.NEGATIVE_INFINITY;
+  }
+
+  /** Places of the inputs: volume, pre-charge, cut-in, cut-out, acceptance, elevation, type. */
+  private static final int TYPE = 6;
+
+  private static boolean isKind(double type) {
+    return type != AIR_OVER_WATER && type != NO_TANK && type != OTHER;
+  }
+
+  private static double usable(double[] x, int usualElevation) {
+    return isKind(x[TYPE])
+        ? usableVolume(
+            x[0],
+            x[1],
+            x[2],
+            x[3],
+            x[4],
+            Atmosphere.pressure(Atmosphere.elevation(x[5], x[usualElevation])))
+        : Double.NaN;
+  }
+
+  /**
+   * Least and greatest usable volume over ranges. It grows with volume, acceptance and cut-out and
+   * falls with cut-in; over the pre-charge it is greatest where that equals cut-in, over the air
+   * pressure it may be greatest inside.
+   */
+  private static void usableOver(double[] lo, double[] hi, int usualElevation, double[] out) {
+    double thin = Atmosphere.pressure(Atmosphere.elevation(hi[5], hi[usualElevation]));
+    double dense = Atmosphere.pressure(Atmosphere.elevation(lo[5], lo[usualElevation]));
+    if (!isKind(lo[TYPE]) || !isKind(hi[TYPE]) || !(hi[2] <= lo[3])) {
+      out[0] = Double.NaN;
+      out[1] = Double.NaN;
+      return;
+    }
+    double least = Double.POSITIVE_INFINITY;
+    for (int corner = 0; corner < 4; corner++) {
+      double precharge = (corner & 1) == 0 ? lo[1] : hi[1];
+      double air = (corner & 2) == 0 ? thin : dense;
+      least = Math.min(least, usableVolume(lo[0], precharge, hi[2], lo[3], lo[4], air));
+    }
+    double best = Math.min(Math.max(lo[2], lo[1]), hi[1]);
+    double air = Math.min(Math.max(airPressureOfMost(best, lo[2], hi[3]), thin), dense);
+    out[0] = least;
+    out[1] = usableVolume(hi[0], best, lo[2], hi[3], hi[4], air);
+  }
+
+  private static final Input[] INPUTS = {
+    required("tank.volume"),
+    required("tank.precharge"),
+    required("pressure.cut_in"),
+    required("pressure.cut_out"),
+    optional("tank.acceptance"),
+    optional("site.elevation"),
+    optional("tank.type")
+  };
+
+  private static final String USABLE =
+      "{tank.volume} x ({tank.precharge} + air) x (1 / (max({pressure.cut_in}, {tank.precharge}) +"
+          + " air) - 1 / ({pressure.cut_out} + air))";
+
+  static List<Working> workings() {
+    return List.of(
+        Draft.of(
+                "tank_usable_volume",
+                Units.US_GALLON,
+                Units.LITRE,
+                "water that a diaphragm or bladder tank gives between cut-out and cut-in, never"
+                    + " more than it may take")
+            .formula(USABLE)
+            .source(SOURCE)
+            .reads(INPUTS)
+            .figures(Atmosphere.ELEVATION)
+            .over((lo, hi, out) -> usableOver(lo, hi, 7, out))
+            .by(x -> usable(x, 7)),
+        Draft.of(
+                "pump_run_time",
+                Units.SECOND,
+                Units.SECOND,
+                "shortest run of the pump: usable volume of the tank over the rated flow")
+            .formula(USABLE + " / {pump.rated_flow}")
+            .source(SOURCE)
+            .reads(INPUTS)
+            .reads(required("pump.rated_flow"))
+            .figures(Atmosphere.ELEVATION)
+            .over(
+                (lo, hi, out) -> {
+                  usableOver(lo, hi, 8, out);
+                  out[1] = runTime(out[1], lo[7]);
+                  out[0] = lo[7] > 0 ? runTime(out[0], hi[7]) : Double.NaN;
+                })
+            .by(x -> runTime(usable(x, 8), x[7])));
+  }
+}
