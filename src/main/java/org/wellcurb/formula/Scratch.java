@@ -7,4 +7,7 @@ final class Scratch {
   final double[] x = new double[INPUTS];
   final double[] lo = new double[INPUTS];
   final double[] hi = new double[INPUTS];
+
+  /** Least and greatest of a working that finds both itself. */
+  final double[] ends = new double[2];
 }

@@ -1,20 +1,25 @@
 package org.wellcurb.formula;
 
-import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Datum;
 import org.wellcurb.record.Entry;
 import org.wellcurb.record.WellRecord;
 import org.wellcurb.workings.Input;
+import org.wellcurb.workings.IntervalFunction;
 import org.wellcurb.workings.Turn;
 import org.wellcurb.workings.Working;
 
 /**
  * A working over the record: at one point where all inputs are exact, else at every corner of its
- * inputs and at the turning points inside. Where a required input is blank it is unknown.
+ * inputs and at the turning points inside, or as the working itself goes over ranges. Where a
+ * required input is blank it is unknown.
  */
 final class WorkingNode extends AmountNode {
-  private final Working working;
+  private final Working.Function function;
+  private final Working.Function greatest;
+  private final @Nullable IntervalFunction over;
+  private final Input[] inputs;
   private final int[] entries;
   private final int[] datums;
   private final boolean[] isRequired;
@@ -22,17 +27,20 @@ final class WorkingNode extends AmountNode {
   private final Turn[] turns;
 
   WorkingNode(Working working, Scope scope) {
-    this.working = working;
+    function = working.function();
+    Working.Function most = working.greatest();
+    greatest = most == null ? function : most;
+    over = working.over();
     Catalogue catalogue = scope.catalogue();
-    List<Input> inputs = working.inputs();
-    entries = new int[inputs.size()];
-    datums = new int[inputs.size()];
-    isRequired = new boolean[inputs.size()];
+    inputs = working.inputs().toArray(new Input[0]);
+    entries = new int[inputs.length];
+    datums = new int[inputs.length];
+    isRequired = new boolean[inputs.length];
     for (int i = 0; i < entries.length; i++) {
-      Entry entry = catalogue.entry(catalogue.index(inputs.get(i).key()));
+      Entry entry = catalogue.entry(catalogue.index(inputs[i].key()));
       entries[i] = entry.index();
       datums[i] = entry.datum().isMovable() ? entry.datum().ordinal() : Datum.NONE.ordinal();
-      isRequired[i] = inputs.get(i).isRequired();
+      isRequired[i] = inputs[i].isRequired();
     }
     figures = working.figures().stream().mapToDouble(scope::figure).toArray();
     turns = working.turns().toArray(new Turn[0]);
@@ -58,27 +66,22 @@ final class WorkingNode extends AmountNode {
 
   private void compute(Frame f, int at) {
     Scratch s = f.scratch();
-    WellRecord record = f.record();
     boolean isExact = true;
     for (int i = 0; i < entries.length; i++) {
-      int entry = entries[i];
-      if (f.state(entry) != WellRecord.GIVEN) {
-        s.lo[i] = Double.NaN;
-        s.hi[i] = Double.NaN;
-      } else {
-        double shift = f.shift[datums[i]];
-        s.lo[i] = record.lo(entry) - shift;
-        s.hi[i] = record.hi(entry) - shift;
-        isExact &= s.lo[i] == s.hi[i];
-      }
+      take(f, s, i);
+      isExact &= !(s.lo[i] < s.hi[i]);
       s.x[i] = s.lo[i];
     }
-    System.arraycopy(figures, 0, s.x, entries.length, figures.length);
-    if (isExact) {
-      double value = working.function().at(s.x);
-      if (!Double.isNaN(value)) {
-        f.lo[at] = value;
-        f.hi[at] = value;
+    for (int i = 0; i < figures.length; i++) {
+      s.x[entries.length + i] = figures[i];
+      s.lo[entries.length + i] = figures[i];
+      s.hi[entries.length + i] = figures[i];
+    }
+    if (over != null && !isExact) {
+      over.over(s.lo, s.hi, s.ends);
+      if (!Double.isNaN(s.ends[0]) && !Double.isNaN(s.ends[1])) {
+        f.lo[at] = s.ends[0];
+        f.hi[at] = s.ends[1];
       }
       return;
     }
@@ -90,15 +93,43 @@ final class WorkingNode extends AmountNode {
     }
   }
 
+  /** The least and greatest value of an input, NaN in both where it is not given. */
+  private void take(Frame f, Scratch s, int i) {
+    WellRecord record = f.record();
+    int entry = entries[i];
+    s.lo[i] = Double.NaN;
+    s.hi[i] = Double.NaN;
+    if (f.state(entry) != WellRecord.GIVEN) {
+      return;
+    }
+    switch (inputs[i].take()) {
+      case VALUE -> {
+        double shift = f.shift[datums[i]];
+        s.lo[i] = record.lo(entry) - shift;
+        s.hi[i] = record.hi(entry) - shift;
+      }
+      case HALF_PLACE -> {
+        s.lo[i] = record.halfPlace(entry);
+        s.hi[i] = s.lo[i];
+      }
+      case TEXT_CODE -> {
+        String text = record.text(entry);
+        s.lo[i] = text == null ? Double.NaN : inputs[i].number(text);
+        s.hi[i] = s.lo[i];
+      }
+    }
+  }
+
   /** Tries every value of the inputs from {@code i} on; false as soon as one cannot be known. */
   private boolean corners(Frame f, int at, Scratch s, int i) {
     if (i == entries.length) {
-      double value = working.function().at(s.x);
-      if (Double.isNaN(value)) {
+      double least = function.at(s.x);
+      double most = greatest == function ? least : greatest.at(s.x);
+      if (Double.isNaN(least) || Double.isNaN(most)) {
         return false;
       }
-      f.lo[at] = Math.min(f.lo[at], value);
-      f.hi[at] = Math.max(f.hi[at], value);
+      f.lo[at] = Math.min(f.lo[at], least);
+      f.hi[at] = Math.max(f.hi[at], most);
       return true;
     }
     if (!(s.lo[i] < s.hi[i])) {

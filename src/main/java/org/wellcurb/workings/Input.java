@@ -59,6 +59,11 @@ public record Input(String key, Need need, Take take, @Nullable TextCode code) {
     return new Input(key, Need.HELPFUL, Take.TEXT_CODE, code);
   }
 
+  /** The number of a text in lower case; NaN for an input that is not {@link Take#TEXT_CODE}. */
+  public double number(String folded) {
+    return code == null ? Double.NaN : code.of(folded);
+  }
+
   public boolean isRequired() {
     return need == Need.REQUIRED;
   }
