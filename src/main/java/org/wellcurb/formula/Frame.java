@@ -69,11 +69,6 @@ public final class Frame {
     shift[datum.ordinal()] = metres;
   }
 
-  /** How far the zero of this datum lies above ground, in metres. */
-  public double shift(Datum datum) {
-    return shift[datum.ordinal()];
-  }
-
   Scratch scratch() {
     return scratch;
   }
