@@ -22,6 +22,17 @@ final class AmountNodes {
     }
   }
 
+  /** The as-of date of the run; where none is set it may be any day. */
+  static final class AsOfDay extends AmountNode {
+    @Override
+    void eval(Frame f, int at) {
+      boolean isSet = !Double.isNaN(f.asOf());
+      f.lo[at] = isSet ? f.asOf() : Double.NEGATIVE_INFINITY;
+      f.hi[at] = isSet ? f.asOf() : Double.POSITIVE_INFINITY;
+      f.isVoid[at] = false;
+    }
+  }
+
   /**
    * The bracketed side holds only where all that the comparison reads was written in its system.
    */

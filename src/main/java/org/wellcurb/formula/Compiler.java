@@ -105,6 +105,8 @@ final class Compiler {
       return new AmountNodes.Fixed(e.value());
     } else if (a instanceof Expr.Day e) {
       return new AmountNodes.Fixed(e.value());
+    } else if (a instanceof Expr.AsOf) {
+      return new AmountNodes.AsOfDay();
     } else if (a instanceof Expr.FigureAmount e) {
       return new AmountNodes.Fixed(e.value());
     } else if (a instanceof Expr.Dual e) {

@@ -49,6 +49,14 @@ public sealed interface Expr {
     }
   }
 
+  /** The as-of date of the run. */
+  record AsOf() implements Amount {
+    @Override
+    public Dimension dimension() {
+      return Dimension.DATE;
+    }
+  }
+
   /** The amount of an entry. */
   record EntryAmount(Entry entry, Dimension dimension) implements Amount {}
 

@@ -32,6 +32,9 @@ public final class Frame {
    */
   @Nullable UnitSystem written;
 
+  /** As-of date of the run, in days since 1970-01-01; NaN where none is set. */
+  private double asOf = Double.NaN;
+
   private final Scratch scratch = new Scratch();
 
   public Frame(Catalogue catalogue) {
@@ -67,6 +70,15 @@ public final class Frame {
   /** Sets how far the zero of this datum lies above ground, in metres. */
   public void shift(Datum datum, double metres) {
     shift[datum.ordinal()] = metres;
+  }
+
+  /** Sets the as-of date of the run, in days since 1970-01-01. */
+  public void asOf(double day) {
+    asOf = day;
+  }
+
+  double asOf() {
+    return asOf;
   }
 
   Scratch scratch() {

@@ -30,10 +30,11 @@ import org.wellcurb.quantity.Units;
  * relation    = "=" | "&lt;&gt;" | "&lt;" | "&lt;=" | "&gt;" | "&gt;=" ;
  * sum         = product, { ( "+" | "-" ), product } ;
  * product     = factor, { ( "*" | "/" ), factor } ;
- * factor      = "-", factor | limit | date | entry | "workings.", name | "figures.", name
- *             | "table", "(", name, ")" | ( "min" | "max" ), "(", sum, { ",", sum }, ")"
+ * factor      = "-", factor | limit | date | "as_of" | entry | "workings.", name | "figures.", name
+ *             | "table", "(", table, ")" | ( "min" | "max" ), "(", sum, { ",", sum }, ")"
  *             | "abs", "(", sum, ")" | "round", "(", sum, ",", limit, ")"
  *             | "(", sum, ")" | "if", condition, "then", sum, "else", sum ;
+ * table       = name, { "-", ( name | number ) } ;
  * limit       = number, [ unit ], [ "(", number, unit, ")" ] ;
  * </pre>
  */
@@ -373,6 +374,8 @@ final class Parser {
       case "yes":
       case "no":
         return new Part(new Expr.Constant(token.is("yes")), token, token);
+      case "as_of":
+        return new Part(new Expr.AsOf(), token, token);
       case "known":
         {
           expect("(");
@@ -383,7 +386,7 @@ final class Parser {
       case "table":
         {
           expect("(");
-          Token name = next();
+          Token name = tableName();
           Token close = expect(")");
           return new Part(names.table(name), token, close);
         }
@@ -404,6 +407,18 @@ final class Parser {
       default:
         return new Part(names.named(token), token, token);
     }
+  }
+
+  /** A table's name may hold dashes, as names in a pack do. */
+  private Token tableName() {
+    Token first = next();
+    Token last = first;
+    StringBuilder name = new StringBuilder(first.text());
+    while (take("-")) {
+      last = next();
+      name.append('-').append(last.text());
+    }
+    return new Token(first.kind(), name.toString(), first.from(), last.to(), null);
   }
 
   private Part extreme(Token name) throws FormulaException {
