@@ -1,0 +1,31 @@
+package org.wellcurb.batch;
+
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.report.RecordLine;
+
+/**
+ * What a record must come before to be listed, or to get a sheet, as far as the parts merged so far
+ * tell. Parts still under way look here so as not to keep what would be thrown away; what is kept
+ * in the end is the same whatever they see.
+ */
+final class Bars {
+  private volatile @Nullable RecordLine lines;
+  private volatile @Nullable RecordLine sheets;
+
+  void set(@Nullable RecordLine lines, @Nullable RecordLine sheets) {
+    this.lines = lines;
+    this.sheets = sheets;
+  }
+
+  boolean mayBeListed(RecordLine line) {
+    return isBefore(line, lines);
+  }
+
+  boolean mayHaveSheet(RecordLine line) {
+    return isBefore(line, sheets);
+  }
+
+  private static boolean isBefore(RecordLine line, @Nullable RecordLine bar) {
+    return bar == null || RecordLine.WORST_FIRST.compare(line, bar) < 0;
+  }
+}

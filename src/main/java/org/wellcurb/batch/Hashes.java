@@ -1,0 +1,93 @@
+package org.wellcurb.batch;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.DigestInputStream;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HashMap;
+import java.util.HexFormat;
+import java.util.Map;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import org.jspecify.annotations.Nullable;
+
+/** SHA-256 of inputs, worked out beside the screening. */
+final class Hashes implements Closeable {
+  private static final int BUFFER = 1 << 18;
+
+  private final ExecutorService thread = Executors.newSingleThreadExecutor(Hashes::thread);
+  private final Map<Path, Future<String>> byPath = new HashMap<>();
+  private final DigestInputStream standardInput;
+  private volatile boolean closed;
+
+  Hashes(InputStream standardInput) {
+    this.standardInput = new DigestInputStream(standardInput, sha256());
+  }
+
+  /** Standard input, hashed while it is read. */
+  InputStream standardInput() {
+    return standardInput;
+  }
+
+  /** Starts on a file, once. */
+  Future<String> start(Path path) {
+    return byPath.computeIfAbsent(path, p -> thread.submit(() -> hash(p)));
+  }
+
+  /**
+   * The hash of a file that was started on, in lower-case hexadecimal.
+   *
+   * @param path null for standard input, which must have been read to its end
+   */
+  String of(@Nullable Path path) throws IOException, InterruptedException {
+    if (path == null) {
+      standardInput.transferTo(java.io.OutputStream.nullOutputStream());
+      return HexFormat.of().formatHex(standardInput.getMessageDigest().digest());
+    }
+    try {
+      return start(path).get();
+    } catch (ExecutionException e) {
+      if (e.getCause() instanceof IOException io) {
+        throw io;
+      }
+      throw new IllegalStateException(e.getCause());
+    }
+  }
+
+  private String hash(Path path) throws IOException {
+    MessageDigest digest = sha256();
+    byte[] buffer = new byte[BUFFER];
+    try (InputStream in = Files.newInputStream(path)) {
+      for (int n = in.read(buffer); n >= 0 && !closed; n = in.read(buffer)) {
+        digest.update(buffer, 0, n);
+      }
+    }
+    return HexFormat.of().formatHex(digest.digest());
+  }
+
+  @Override
+  public void close() {
+    closed = true;
+    thread.shutdownNow();
+  }
+
+  private static MessageDigest sha256() {
+    try {
+      return MessageDigest.getInstance("SHA-256");
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
+  }
+
+  private static Thread thread(Runnable work) {
+    Thread thread = new Thread(work, "hashing");
+    thread.setDaemon(true);
+    return thread;
+  }
+}

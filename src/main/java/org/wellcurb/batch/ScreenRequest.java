@@ -1,0 +1,58 @@
+package org.wellcurb.batch;
+
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import org.wellcurb.report.Cap;
+
+/**
+ * What is asked of a run.
+ *
+ * @param records files and folders, or {@code -} for standard input
+ * @param packs folders, files, or names of packs that ship
+ * @param out the folder to write
+ * @param asOf the day that the run counts as today
+ * @param sheets which records get a sheet
+ * @param mostSheets how many sheets at most, the worst first
+ * @param outcomes whether {@code outcomes.csv} is written
+ * @param positionAccuracy metres: positions on maps are no finer than this
+ * @param workers threads that screen
+ * @param standardInput what {@code -} reads
+ */
+public record ScreenRequest(
+    List<String> records,
+    List<String> packs,
+    Path out,
+    LocalDate asOf,
+    SheetsFor sheets,
+    int mostSheets,
+    boolean outcomes,
+    double positionAccuracy,
+    int workers,
+    InputStream standardInput) {
+
+  /** Metres that positions on maps are rounded to, unless {@code --position-accuracy} says. */
+  public static final double POSITION_ACCURACY = 100;
+
+  public ScreenRequest {
+    records = List.copyOf(records);
+    packs = List.copyOf(packs);
+  }
+
+  /** A run with everything as it is when no option is given, and one worker. */
+  public static ScreenRequest plain(
+      List<String> records, List<String> packs, Path out, LocalDate asOf) {
+    return new ScreenRequest(
+        records,
+        packs,
+        out,
+        asOf,
+        SheetsFor.FLAGGED,
+        Cap.SHEETS.most(),
+        false,
+        POSITION_ACCURACY,
+        1,
+        InputStream.nullInputStream());
+  }
+}

@@ -1,0 +1,100 @@
+package org.wellcurb.report;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.Locale;
+import java.util.Map;
+import org.wellcurb.rulepack.Pack;
+import org.wellcurb.rulepack.PackFile;
+
+/** {@code run.json}: what was run on what. */
+public final class RunJson {
+  private RunJson() {}
+
+  /** Writes the file and closes the stream. */
+  public static void write(OutputStream out, RunFacts facts) throws IOException {
+    try (JsonGenerator json = JsonText.file(out)) {
+      json.writeStartObject();
+      json.writeStringField("program", "wellcurb");
+      json.writeStringField("version", facts.version());
+      json.writeStringField("asOf", facts.asOf().toString());
+      json.writeObjectFieldStart("options");
+      for (Map.Entry<String, String> option : facts.options().entrySet()) {
+        json.writeStringField(option.getKey(), option.getValue());
+      }
+      json.writeEndObject();
+      json.writeObjectFieldStart("counts");
+      for (Map.Entry<String, Long> count : facts.counts().entrySet()) {
+        json.writeNumberField(count.getKey(), count.getValue());
+      }
+      json.writeEndObject();
+      cuts(json, facts);
+      packs(json, facts);
+      inputs(json, facts);
+      json.writeArrayFieldStart("notRead");
+      for (Map.Entry<String, String> file : facts.notRead().entrySet()) {
+        json.writeStartObject();
+        json.writeStringField("file", file.getKey());
+        json.writeStringField("reason", file.getValue());
+        json.writeEndObject();
+      }
+      json.writeEndArray();
+      json.writeEndObject();
+      json.writeRaw('\n');
+    }
+  }
+
+  private static void cuts(JsonGenerator json, RunFacts facts) throws IOException {
+    json.writeArrayFieldStart("cuts");
+    for (Cut cut : facts.cuts()) {
+      json.writeStartObject();
+      json.writeStringField("cap", cut.cap().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+      json.writeNumberField("shown", cut.shown());
+      json.writeNumberField("total", cut.total());
+      json.writeStringField("rest", cut.cap().rest());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private static void packs(JsonGenerator json, RunFacts facts) throws IOException {
+    json.writeArrayFieldStart("packs");
+    for (Pack pack : facts.packs()) {
+      json.writeStartObject();
+      json.writeStringField("pack", pack.id());
+      json.writeStringField("edition", pack.edition().toString());
+      json.writeNumberField("rules", pack.rules().size());
+      json.writeArrayFieldStart("files");
+      for (PackFile file : pack.files()) {
+        json.writeStartObject();
+        json.writeStringField("pack", file.pack());
+        json.writeStringField("sha256", file.sha256());
+        json.writeEndObject();
+      }
+      json.writeEndArray();
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private static void inputs(JsonGenerator json, RunFacts facts) throws IOException {
+    json.writeArrayFieldStart("inputs");
+    for (InputLine input : facts.inputs()) {
+      json.writeStartObject();
+      json.writeStringField("file", input.file());
+      json.writeStringField("sha256", input.sha256());
+      json.writeStringField("format", input.format());
+      json.writeNumberField("rowsRead", input.rowsRead());
+      json.writeNumberField("screened", input.screened());
+      json.writeNumberField("setAside", input.setAside());
+      json.writeArrayFieldStart("notes");
+      for (String note : input.notes()) {
+        json.writeString(note);
+      }
+      json.writeEndArray();
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+}
