@@ -81,6 +81,11 @@ public final class Frame {
     return asOf;
   }
 
+  /** How far the zero of this datum lies above ground, in metres. */
+  public double shift(Datum datum) {
+    return shift[datum.ordinal()];
+  }
+
   Scratch scratch() {
     return scratch;
   }

@@ -18,6 +18,11 @@ public record DatedText(
     @Nullable Formula when,
     @Nullable Formula require) {
 
+  /** Which movable datums its formulas read, as bits by ordinal of the datum. */
+  public int datums() {
+    return RuleProgram.datums(when) | RuleProgram.datums(require);
+  }
+
   public double firstDay() {
     return from == null ? Double.NEGATIVE_INFINITY : from.toEpochDay();
   }

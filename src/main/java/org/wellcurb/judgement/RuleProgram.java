@@ -1,8 +1,10 @@
 package org.wellcurb.judgement;
 
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Formula;
+import org.wellcurb.record.Datum;
 
 /**
  * What is needed to judge one rule.
@@ -16,6 +18,31 @@ import org.wellcurb.formula.Formula;
 public record RuleProgram(
     @Nullable Formula when, List<DatedText> texts, JudgedBy judgedBy, boolean omission) {
   public RuleProgram {
-    texts = List.copyOf(texts);
+    if (texts.isEmpty()) {
+      throw new IllegalArgumentException("a rule without a text");
+    }
+    texts = texts.stream().sorted(Comparator.comparingDouble(DatedText::firstDay)).toList();
+  }
+
+  /** True if its texts hold on some days only. */
+  public boolean isDated() {
+    return texts.size() > 1
+        || texts.get(0).firstDay() != Double.NEGATIVE_INFINITY
+        || texts.get(0).lastDay() != Double.POSITIVE_INFINITY;
+  }
+
+  /** Which movable datums its own condition reads, as bits by ordinal of the datum. */
+  int datums() {
+    return datums(when);
+  }
+
+  static int datums(@Nullable Formula formula) {
+    int bits = 0;
+    if (formula != null) {
+      for (Datum datum : Datum.values()) {
+        bits |= formula.reads(datum) ? 1 << datum.ordinal() : 0;
+      }
+    }
+    return bits;
   }
 }

@@ -2,7 +2,6 @@ package org.wellcurb.judgement;
 
 import java.util.Collection;
 import org.jspecify.annotations.Nullable;
-import org.wellcurb.formula.Formula;
 import org.wellcurb.formula.Frame;
 import org.wellcurb.quantity.Interval;
 import org.wellcurb.record.Catalogue;
@@ -124,13 +123,6 @@ final class Shifts {
     f.shift(Datum.PUMP, ofPump[way]);
   }
 
-  /** True if two ways differ for what the formula reads. */
-  boolean differ(int way, int other, boolean readsRecord, boolean readsWater, boolean readsPump) {
-    return (readsRecord && ofRecord[way] != ofRecord[other])
-        || (readsWater && ofWater[way] != ofWater[other])
-        || (readsPump && ofPump[way] != ofPump[other]);
-  }
-
   /** The entries that would leave one way only, for a formula that reads these datums. */
   void needs(WellRecord r, boolean readsWater, boolean readsPump, Collection<Entry> into) {
     Catalogue catalogue = r.catalogue();
@@ -149,9 +141,5 @@ final class Shifts {
     if (readsPump && "pitless".equals(pump) && !r.isGiven(pitlessDepth)) {
       into.add(catalogue.entry(pitlessDepth));
     }
-  }
-
-  static boolean moves(Formula formula) {
-    return formula.reads(Datum.RECORD) || formula.reads(Datum.WATER) || formula.reads(Datum.PUMP);
   }
 }

@@ -1,0 +1,215 @@
+package org.wellcurb.formula;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.quantity.Dimension;
+import org.wellcurb.quantity.Interval;
+import org.wellcurb.quantity.Unit;
+import org.wellcurb.quantity.UnitSystem;
+import org.wellcurb.record.Entry;
+import org.wellcurb.record.WellRecord;
+
+/** A formula as a plain sentence: bare, or with a record's numbers put in. */
+public final class Sentence {
+  private final Speech speech;
+  private final @Nullable Evaluation evaluation;
+  private @Nullable UnitSystem written;
+
+  private Sentence(Speech speech, @Nullable Evaluation evaluation) {
+    this.speech = speech;
+    this.evaluation = evaluation;
+  }
+
+  /** The condition in words. */
+  public static String of(Expr.Condition condition, Speech speech) {
+    return new Sentence(speech, null).condition(condition);
+  }
+
+  /** The condition in words, with the numbers of the record at hand. */
+  public static String withNumbers(Expr.Condition condition, Speech speech, Evaluation evaluation) {
+    return new Sentence(speech, evaluation).condition(condition);
+  }
+
+  private String condition(Expr.Condition c) {
+    if (c instanceof Expr.Compare e) {
+      enter(c);
+      boolean isDate = e.a().dimension().equals(Dimension.DATE);
+      return speech.phrase(
+          (isDate ? "date." : "relation.") + e.relation().name(), side(e.a()), side(e.b()));
+    } else if (c instanceof Expr.Between e) {
+      enter(c);
+      return speech.phrase("between", side(e.a()), side(e.least()), side(e.greatest()));
+    } else if (c instanceof Expr.YesNo e) {
+      return speech.phrase(e.expected() ? "is.yes" : "is.no", word(e.entry()));
+    } else if (c instanceof Expr.Constant e) {
+      return speech.phrase(e.value() ? "always" : "never");
+    } else if (c instanceof Expr.Known e) {
+      return speech.phrase("known", word(e.entry()));
+    } else if (c instanceof Expr.Applies e) {
+      return speech.phrase("applies", speech.label(e.entry()));
+    } else if (c instanceof Expr.IsOneOf e) {
+      return speech.phrase(
+          e.isNegated() ? "is.not.one" : "is.one", word(e.word()), list(e.words()));
+    } else if (c instanceof Expr.SameWord e) {
+      return speech.phrase(e.isNegated() ? "is.not.one" : "is.one", word(e.a()), word(e.b()));
+    } else if (c instanceof Expr.Not e) {
+      return speech.phrase("not", grouped(e.a()));
+    } else if (c instanceof Expr.And e) {
+      return joined("and", e.all());
+    } else if (c instanceof Expr.Or e) {
+      return joined("or", e.any());
+    }
+    Expr.ConditionIf e = (Expr.ConditionIf) c;
+    return speech.phrase("if", condition(e.test()), condition(e.then()), condition(e.otherwise()));
+  }
+
+  private void enter(Expr.Condition comparison) {
+    written = evaluation == null ? null : evaluation.written(comparison);
+  }
+
+  private String joined(String sign, List<Expr.Condition> all) {
+    String text = grouped(all.get(0));
+    for (int i = 1; i < all.size(); i++) {
+      text = speech.phrase(sign, text, grouped(all.get(i)));
+    }
+    return text;
+  }
+
+  private String grouped(Expr.Condition c) {
+    boolean isJoined =
+        c instanceof Expr.And || c instanceof Expr.Or || c instanceof Expr.ConditionIf;
+    return isJoined ? speech.phrase("grouped", condition(c)) : condition(c);
+  }
+
+  private String list(List<String> words) {
+    String text = speech.word(words.get(0));
+    for (int i = 1; i < words.size(); i++) {
+      text =
+          speech.phrase(
+              i == words.size() - 1 ? "list.or" : "list.comma", text, speech.word(words.get(i)));
+    }
+    return text;
+  }
+
+  private String word(Expr.Word w) {
+    return w instanceof Expr.EntryWord e
+        ? word(e.entry())
+        : speech.phrase("table", ((Expr.TableWord) w).table().name());
+  }
+
+  /** The label of an entry, with what the form says of it. */
+  private String word(Entry entry) {
+    String label = speech.label(entry);
+    if (evaluation == null) {
+      return label;
+    }
+    String said = evaluation.record().written(entry.index());
+    byte state = evaluation.frame().state(entry.index());
+    if (state == WellRecord.NOT_APPLICABLE) {
+      said = speech.phrase("void");
+    } else if (state != WellRecord.GIVEN && said.isEmpty()) {
+      said = speech.phrase("unknown");
+    }
+    return speech.phrase("with.value", label, said);
+  }
+
+  /** One side of a comparison; a sum shows what it comes to. */
+  private String side(Expr.Amount a) {
+    String text = amount(a);
+    boolean isSum =
+        a instanceof Expr.Arithmetic
+            || a instanceof Expr.Extreme
+            || a instanceof Expr.AmountIf
+            || a instanceof Expr.Rounded
+            || a instanceof Expr.Absolute;
+    if (evaluation == null || !isSum) {
+      return text;
+    }
+    return speech.phrase("with.total", text, value(a));
+  }
+
+  private String amount(Expr.Amount a) {
+    if (a instanceof Expr.Literal e) {
+      return speech.amount(e.value(), e.unit());
+    } else if (a instanceof Expr.Day e) {
+      return Speech.day(e.value());
+    } else if (a instanceof Expr.Dual e) {
+      return dual(e.primary(), e.unit(), e.bracket(), e.bracketUnit());
+    } else if (a instanceof Expr.EntryAmount e) {
+      return withValue(speech.label(e.entry()), a);
+    } else if (a instanceof Expr.WorkingAmount e) {
+      return withValue(speech.label(e.working()), a);
+    } else if (a instanceof Expr.TableAmount e) {
+      return withValue(speech.phrase("table", e.table().name()), a);
+    } else if (a instanceof Expr.FigureAmount e) {
+      return speech.phrase("with.value", speech.label(e), speech.amount(e.value(), e.unit()));
+    } else if (a instanceof Expr.Arithmetic e) {
+      return arithmetic(e);
+    } else if (a instanceof Expr.Negative e) {
+      return speech.phrase("negative", amount(e.a()));
+    } else if (a instanceof Expr.Absolute e) {
+      return speech.phrase("absolute", amount(e.a()));
+    } else if (a instanceof Expr.Extreme e) {
+      List<String> parts = new ArrayList<>();
+      e.of().forEach(part -> parts.add(amount(part)));
+      return speech.phrase(e.isGreatest() ? "greatest" : "least", String.join(", ", parts));
+    } else if (a instanceof Expr.Rounded e) {
+      return speech.phrase("rounded", amount(e.a()), amount(e.step()));
+    }
+    Expr.AmountIf e = (Expr.AmountIf) a;
+    @Nullable UnitSystem outer = written;
+    String test = condition(e.test());
+    written = outer;
+    return speech.phrase("if", test, amount(e.then()), amount(e.otherwise()));
+  }
+
+  private String arithmetic(Expr.Arithmetic e) {
+    String key =
+        switch (e.sign()) {
+          case '+' -> "sum";
+          case '-' -> "difference";
+          case '*' -> "product";
+          default -> "quotient";
+        };
+    boolean binds = e.sign() == '*' || e.sign() == '/';
+    return speech.phrase(key, operand(e.a(), binds), operand(e.b(), binds || e.sign() == '-'));
+  }
+
+  private String operand(Expr.Amount a, boolean binds) {
+    return binds && a instanceof Expr.Arithmetic ? speech.phrase("grouped", amount(a)) : amount(a);
+  }
+
+  private String dual(double primary, Unit unit, double bracket, Unit other) {
+    if (evaluation == null) {
+      return speech.number(unit.fromSi(primary))
+          + " "
+          + unit.symbol()
+          + " ("
+          + speech.number(other.fromSi(bracket))
+          + " "
+          + other.symbol()
+          + ")";
+    }
+    return written == other.system() ? speech.amount(bracket, other) : speech.amount(primary, unit);
+  }
+
+  private String withValue(String label, Expr.Amount a) {
+    return evaluation == null ? label : speech.phrase("with.value", label, value(a));
+  }
+
+  private String value(Expr.Amount a) {
+    Evaluation at = evaluation;
+    if (at == null) {
+      return "";
+    }
+    @Nullable Interval interval = at.amount(a, written);
+    if (interval == null) {
+      return speech.phrase("void");
+    }
+    if (a.dimension().equals(Dimension.DATE)) {
+      return speech.days(interval.lo(), interval.hi());
+    }
+    return speech.interval(interval, UnitOf.amount(a, at));
+  }
+}

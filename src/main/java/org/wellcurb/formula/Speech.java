@@ -1,0 +1,146 @@
+package org.wellcurb.formula;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.text.MessageFormat;
+import java.time.LocalDate;
+import java.util.Locale;
+import java.util.ResourceBundle;
+import java.util.function.Function;
+import org.wellcurb.quantity.Interval;
+import org.wellcurb.quantity.Unit;
+import org.wellcurb.quantity.UnitSystem;
+import org.wellcurb.record.Entry;
+import org.wellcurb.workings.Working;
+
+/** How rules, amounts and entries are put into words: the language, the units, the labels. */
+public final class Speech {
+  private static final MathContext SHOWN = new MathContext(5);
+
+  private final Locale locale;
+  private final UnitSystem units;
+  private final Function<Entry, String> labels;
+  private final ResourceBundle phrases;
+
+  /**
+   * @param locale English or French
+   * @param units the system that amounts are shown in; {@link UnitSystem#NEUTRAL} for as written
+   * @param labels what entries are called
+   */
+  public Speech(Locale locale, UnitSystem units, Function<Entry, String> labels) {
+    this.locale = locale;
+    this.units = units;
+    this.labels = labels;
+    phrases =
+        ResourceBundle.getBundle(
+            "org.wellcurb.formula.phrases",
+            locale,
+            ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+  }
+
+  /** Plain English, amounts as written, entries called by their keys in words. */
+  public static Speech plain() {
+    return new Speech(Locale.ROOT, UnitSystem.NEUTRAL, Speech::plainLabel);
+  }
+
+  /** An entry's key in words: {@code pump.intake_depth} is pump intake depth. */
+  public static String plainLabel(Entry entry) {
+    return entry.key().replace("record.", "").replace('.', ' ').replace('_', ' ');
+  }
+
+  public Locale locale() {
+    return locale;
+  }
+
+  /** The system that amounts are shown in; {@link UnitSystem#NEUTRAL} for as written. */
+  public UnitSystem units() {
+    return units;
+  }
+
+  public String label(Entry entry) {
+    return labels.apply(entry);
+  }
+
+  /** What a working is called: the bundle's words for it, or what it means. */
+  public String label(Working working) {
+    String key = "working." + working.name();
+    return phrases.containsKey(key) ? phrases.getString(key) : working.meaning();
+  }
+
+  /** What a figure is called. */
+  String label(Expr.FigureAmount figure) {
+    return figure.name().replace('_', ' ');
+  }
+
+  /** A phrase of the bundle with its places filled; what fills them is text already. */
+  public String phrase(String key, Object... fill) {
+    return new MessageFormat(phrases.getString(key), locale).format(fill);
+  }
+
+  /** A word of the bundle, or the word itself where the bundle has none. */
+  public String word(String key) {
+    return phrases.containsKey(key) ? phrases.getString(key) : key;
+  }
+
+  /** An amount in this unit, or in the system asked for with this unit's beside it. */
+  public String amount(double si, Unit unit) {
+    Unit shown = units == UnitSystem.NEUTRAL ? unit : Counterpart.of(unit, units);
+    String own = number(unit.fromSi(si)) + suffix(unit);
+    return shown.equals(unit) ? own : number(shown.fromSi(si)) + suffix(shown) + " [" + own + "]";
+  }
+
+  /** An interval: exact, at least, at most, or from and to. */
+  public String interval(Interval interval, Unit unit) {
+    if (interval.isPoint()) {
+      return amount(interval.lo(), unit);
+    }
+    if (interval.isAll()) {
+      return phrase("unknown");
+    }
+    boolean isReversed = unit.isReversed();
+    double lo = isReversed ? interval.hi() : interval.lo();
+    double hi = isReversed ? interval.lo() : interval.hi();
+    if (Double.isInfinite(hi)) {
+      return phrase("or.more", amount(lo, unit));
+    }
+    if (Double.isInfinite(lo)) {
+      return phrase("or.less", amount(hi, unit));
+    }
+    return phrase("from.to", amount(lo, unit), amount(hi, unit));
+  }
+
+  /** A day, or the days it may be. */
+  public String days(double first, double last) {
+    if (first == last) {
+      return day(first);
+    }
+    if (Double.isInfinite(first) && Double.isInfinite(last)) {
+      return phrase("unknown");
+    }
+    if (Double.isInfinite(last)) {
+      return phrase("or.later", day(first));
+    }
+    if (Double.isInfinite(first)) {
+      return phrase("or.earlier", day(last));
+    }
+    return phrase("from.to", day(first), day(last));
+  }
+
+  public static String day(double days) {
+    return LocalDate.ofEpochDay((long) Math.floor(days)).toString();
+  }
+
+  /** Five significant digits, no exponent, the decimal sign of the language. */
+  public String number(double value) {
+    if (Double.isInfinite(value) || Double.isNaN(value)) {
+      return phrase("unknown");
+    }
+    BigDecimal rounded = new BigDecimal(value).round(SHOWN).stripTrailingZeros();
+    String text = rounded.signum() == 0 ? "0" : rounded.toPlainString();
+    return locale.getLanguage().equals("fr") ? text.replace('.', ',') : text;
+  }
+
+  private static String suffix(Unit unit) {
+    return unit.symbol().isEmpty() ? "" : " " + unit.symbol();
+  }
+}

@@ -1,0 +1,80 @@
+package org.wellcurb.judgement;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.formula.Evaluation;
+import org.wellcurb.formula.Expr;
+import org.wellcurb.formula.Speech;
+import org.wellcurb.formula.Truth;
+import org.wellcurb.quantity.Unit;
+
+/**
+ * Finds the comparison that decided a condition. Of {@code and} it is a part with the truth of the
+ * whole, the one nearest to failing; of {@code or} the one nearest to holding; where the parts are
+ * of different dimensions, the first.
+ */
+final class DecidingPart {
+  private final Evaluation at;
+  private final Margins margins;
+
+  DecidingPart(Evaluation at, Speech speech) {
+    this.at = at;
+    margins = new Margins(at, speech);
+  }
+
+  Deciding of(Expr.Condition c) {
+    if (c instanceof Expr.Not e) {
+      return opposite(of(e.a()));
+    } else if (c instanceof Expr.And e) {
+      return among(c, e.all(), true);
+    } else if (c instanceof Expr.Or e) {
+      return among(c, e.any(), false);
+    } else if (c instanceof Expr.ConditionIf e) {
+      int test = at.truth(e.test());
+      return of(test == Truth.FALSE ? e.otherwise() : e.then());
+    }
+    return margins.of(c);
+  }
+
+  private static Deciding opposite(Deciding d) {
+    return new Deciding(
+        d.entry(),
+        d.written(),
+        d.value(),
+        d.unit(),
+        d.limit(),
+        -d.margin(),
+        d.valueText(),
+        d.limitText(),
+        d.isDate());
+  }
+
+  private Deciding among(Expr.Condition whole, List<Expr.Condition> parts, boolean wantsLeast) {
+    int truth = at.truth(whole);
+    List<Deciding> deciding = new ArrayList<>();
+    for (Expr.Condition part : parts) {
+      if (at.truth(part) == truth) {
+        deciding.add(of(part));
+      }
+    }
+    if (deciding.isEmpty()) {
+      return of(parts.get(0));
+    }
+    Deciding best = deciding.get(0);
+    if (Margins.sameDimension(deciding)) {
+      for (Deciding one : deciding) {
+        double difference = inSi(one) - inSi(best);
+        if (wantsLeast ? difference < 0 : difference > 0) {
+          best = one;
+        }
+      }
+    }
+    return best;
+  }
+
+  private static double inSi(Deciding d) {
+    @Nullable Unit unit = d.unit();
+    return unit == null ? d.margin() : d.margin() * unit.factor();
+  }
+}

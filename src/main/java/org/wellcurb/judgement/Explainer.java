@@ -1,0 +1,171 @@
+package org.wellcurb.judgement;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.formula.Evaluation;
+import org.wellcurb.formula.Expr;
+import org.wellcurb.formula.Formula;
+import org.wellcurb.formula.Parts;
+import org.wellcurb.formula.Scope;
+import org.wellcurb.formula.Sentence;
+import org.wellcurb.formula.Speech;
+import org.wellcurb.formula.WorkingWords;
+import org.wellcurb.record.Datum;
+import org.wellcurb.record.Entry;
+import org.wellcurb.workings.Working;
+
+/** Says why a rule has its outcome on the record that its judge has taken. */
+public final class Explainer {
+  private final Judge judge;
+  private final Evaluation at;
+  private final Speech speech;
+  private final Remarks remarks;
+  private final WorkingWords words;
+
+  public Explainer(Judge judge, Scope scope, Speech speech) {
+    this.judge = judge;
+    this.speech = speech;
+    at = new Evaluation(judge.frame(), scope);
+    remarks = new Remarks(judge, at, speech);
+    words = new WorkingWords(speech, at);
+  }
+
+  /** The explanation of an outcome that {@link Judge#outcome} gave for this rule on this record. */
+  public Explanation explain(RuleProgram rule) {
+    Outcome outcome = Outcome.at(judge.outcome(rule));
+    List<DatedText> texts = judge.inForce(rule);
+    DatedText text =
+        texts.isEmpty() ? rule.texts().get(rule.texts().size() - 1) : pick(rule, texts, outcome);
+    judge.atWayThatGives(rule, text, outcome);
+    @Nullable Formula require = text.require();
+    List<String> said = new ArrayList<>();
+    remarks.texts(rule, texts, text, said);
+    if (require != null) {
+      remarks.comparisons(require.tree(), said);
+    }
+    remarks.ground(rule, text, said);
+    Set<Entry> needs = new LinkedHashSet<>();
+    if (outcome == Outcome.CANNOT_TELL) {
+      needs(rule, texts, text, needs);
+    }
+    return new Explanation(
+        outcome,
+        require == null ? "" : Sentence.of(require.tree(), speech),
+        condition(rule, text),
+        require == null ? "" : Sentence.withNumbers(require.tree(), speech, at),
+        require == null || outcome == Outcome.NOT_APPLICABLE
+            ? null
+            : new DecidingPart(at, speech).of(require.tree()),
+        workings(rule, text),
+        needs.stream().map(Entry::key).toList(),
+        said);
+  }
+
+  /** Only what tables of findings hold: quicker than the whole explanation. */
+  public @Nullable Deciding deciding(RuleProgram rule) {
+    Outcome outcome = Outcome.at(judge.outcome(rule));
+    List<DatedText> texts = judge.inForce(rule);
+    if (texts.isEmpty() || outcome == Outcome.NOT_APPLICABLE) {
+      return null;
+    }
+    DatedText text = pick(rule, texts, outcome);
+    judge.atWayThatGives(rule, text, outcome);
+    @Nullable Formula require = text.require();
+    return require == null ? null : new DecidingPart(at, speech).of(require.tree());
+  }
+
+  /** The entries that would settle a rule that cannot be told. */
+  public List<Entry> needs(RuleProgram rule) {
+    List<DatedText> texts = judge.inForce(rule);
+    Set<Entry> needs = new LinkedHashSet<>();
+    if (!texts.isEmpty()) {
+      DatedText text = pick(rule, texts, Outcome.CANNOT_TELL);
+      judge.atWayThatGives(rule, text, Outcome.CANNOT_TELL);
+      needs(rule, texts, text, needs);
+    }
+    return List.copyOf(needs);
+  }
+
+  /** A working on the record at hand, in words; depths as they were brought to ground last. */
+  public WorkingShown show(Working working) {
+    return new WorkingShown(
+        working.name(),
+        speech.label(working),
+        words.formula(working),
+        words.withNumbers(working),
+        words.result(working),
+        working.source(),
+        words.lacking(working).stream().map(Entry::key).toList());
+  }
+
+  /** Brings depths to ground in the first way that the record allows. */
+  public void atFirstWay() {
+    judge.shifts().apply(judge.frame(), 0);
+  }
+
+  private DatedText pick(RuleProgram rule, List<DatedText> texts, Outcome outcome) {
+    for (DatedText text : texts) {
+      if (judge.outcome(rule, text) == outcome) {
+        return text;
+      }
+    }
+    return texts.get(0);
+  }
+
+  private String condition(RuleProgram rule, DatedText text) {
+    List<Expr.Condition> all = new ArrayList<>();
+    if (rule.when() != null) {
+      all.add(rule.when().tree());
+    }
+    if (text.when() != null) {
+      all.add(text.when().tree());
+    }
+    if (all.isEmpty()) {
+      return "";
+    }
+    return Sentence.of(all.size() == 1 ? all.get(0) : new Expr.And(all), speech);
+  }
+
+  private void needs(RuleProgram rule, List<DatedText> texts, DatedText text, Set<Entry> needs) {
+    if (texts.size() > 1 || judge.hasGap(rule)) {
+      judge.days(rule, needs);
+    }
+    for (@Nullable Formula formula :
+        new @Nullable Formula[] {rule.when(), text.when(), text.require()}) {
+      if (formula != null) {
+        Needs.of(formula.tree(), at, needs);
+      }
+    }
+    int datums = rule.datums() | text.datums();
+    if (datums != 0 && judge.dependsOnWay(rule, text)) {
+      judge
+          .shifts()
+          .needs(
+              at.record(),
+              Judge.reads(datums, Datum.WATER),
+              Judge.reads(datums, Datum.PUMP),
+              needs);
+    }
+  }
+
+  private List<WorkingShown> workings(RuleProgram rule, DatedText text) {
+    Set<Working> used = new LinkedHashSet<>();
+    for (@Nullable Formula formula :
+        new @Nullable Formula[] {text.require(), text.when(), rule.when()}) {
+      if (formula != null) {
+        collect(formula.tree(), used);
+      }
+    }
+    return used.stream().map(this::show).toList();
+  }
+
+  private static void collect(Expr expr, Set<Working> into) {
+    if (expr instanceof Expr.WorkingAmount w) {
+      into.add(w.working());
+    }
+    Parts.of(expr).forEach(part -> collect(part, into));
+  }
+}

@@ -1,0 +1,158 @@
+package org.wellcurb.judgement;
+
+import java.util.Iterator;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.formula.Evaluation;
+import org.wellcurb.formula.Expr;
+import org.wellcurb.formula.Reads;
+import org.wellcurb.formula.Relation;
+import org.wellcurb.formula.Speech;
+import org.wellcurb.formula.UnitOf;
+import org.wellcurb.quantity.Dimension;
+import org.wellcurb.quantity.Interval;
+import org.wellcurb.quantity.Unit;
+import org.wellcurb.quantity.UnitSystem;
+import org.wellcurb.record.Entry;
+
+/**
+ * How far a comparison is from its limit: value less limit in the favourable direction, in the unit
+ * that the entry was written in; of ranges the worse end; of dates days.
+ */
+final class Margins {
+  private final Evaluation at;
+  private final Speech speech;
+
+  Margins(Evaluation at, Speech speech) {
+    this.at = at;
+    this.speech = speech;
+  }
+
+  /** A single comparison, word or yes-no as findings show it. */
+  Deciding of(Expr.Condition c) {
+    if (c instanceof Expr.Compare e) {
+      return compare(c, e.relation(), e.a(), e.b());
+    } else if (c instanceof Expr.Between e) {
+      Deciding least = compare(c, Relation.AT_LEAST, e.a(), e.least());
+      Deciding greatest = compare(c, Relation.AT_MOST, e.a(), e.greatest());
+      return greatest.margin() < least.margin() || Double.isNaN(least.margin()) ? greatest : least;
+    } else if (c instanceof Expr.YesNo e) {
+      return words(e.entry(), e.expected() ? "yes" : "no");
+    } else if (c instanceof Expr.Known e) {
+      return words(e.entry(), "given");
+    } else if (c instanceof Expr.Applies e) {
+      return words(e.entry(), "given");
+    } else if (c instanceof Expr.IsOneOf e) {
+      String words = String.join(" or ", e.words());
+      return words(first(e), e.isNegated() ? "not " + words : words);
+    }
+    return words(first(c), "");
+  }
+
+  private @Nullable Entry first(Expr expr) {
+    Iterator<Entry> reads = Reads.of(expr, at.scope().catalogue()).iterator();
+    return reads.hasNext() ? reads.next() : null;
+  }
+
+  private Deciding words(@Nullable Entry entry, String limit) {
+    String written = entry == null ? "" : at.record().written(entry.index());
+    return new Deciding(
+        entry == null ? "" : entry.key(),
+        written,
+        Double.NaN,
+        null,
+        Double.NaN,
+        Double.NaN,
+        written,
+        limit,
+        false);
+  }
+
+  private Deciding compare(Expr.Condition whole, Relation relation, Expr.Amount a, Expr.Amount b) {
+    return isSubject(b, a)
+        ? between(whole, relation.mirrored(), b, a)
+        : between(whole, relation, a, b);
+  }
+
+  /** True if the right side is what the comparison is about, and not the left. */
+  private boolean isSubject(Expr.Amount right, Expr.Amount left) {
+    if (left instanceof Expr.EntryAmount) {
+      return false;
+    }
+    return right instanceof Expr.EntryAmount || (first(left) == null && first(right) != null);
+  }
+
+  private Deciding between(
+      Expr.Condition whole, Relation relation, Expr.Amount subject, Expr.Amount limit) {
+    @Nullable UnitSystem written = at.written(whole);
+    @Nullable Interval v = at.amount(subject, written);
+    @Nullable Interval l = at.amount(limit, written);
+    Set<Entry> reads = Reads.of(subject, at.scope().catalogue());
+    String key = reads.isEmpty() ? "" : reads.iterator().next().key();
+    String text = reads.isEmpty() ? "" : at.record().written(reads.iterator().next().index());
+    if (v == null || l == null) {
+      return new Deciding(key, text, Double.NaN, null, Double.NaN, Double.NaN, "", "", false);
+    }
+    boolean wantsMore = relation == Relation.AT_LEAST || relation == Relation.MORE;
+    boolean wantsLess = relation == Relation.AT_MOST || relation == Relation.LESS;
+    boolean worseIsLow = wantsMore || (!wantsLess && l.hi() - v.lo() > v.hi() - l.lo());
+    double value = worseIsLow ? v.lo() : v.hi();
+    double bound = worseIsLow ? l.hi() : l.lo();
+    double margin = wantsMore ? value - bound : bound - value;
+    if (!wantsMore && !wantsLess) {
+      margin = relation == Relation.EQUAL ? -Math.abs(value - bound) : Math.abs(value - bound);
+    }
+    if (subject.dimension().equals(Dimension.DATE)) {
+      return date(key, text, v, value, bound, margin);
+    }
+    Unit unit = UnitOf.amount(subject, at);
+    double difference = Math.abs(unit.fromSi(value) - unit.fromSi(bound));
+    return new Deciding(
+        key,
+        text,
+        finite(unit.fromSi(value)),
+        unit,
+        finite(unit.fromSi(bound)),
+        finite(Math.signum(margin) * difference),
+        v.isPoint() ? "" : speech.interval(v, unit),
+        "",
+        false);
+  }
+
+  private Deciding date(
+      String key, String text, Interval v, double value, double bound, double margin) {
+    return new Deciding(
+        key,
+        text,
+        finite(value),
+        null,
+        finite(bound),
+        finite(margin),
+        v.isPoint() ? "" : speech.days(v.lo(), v.hi()),
+        "",
+        true);
+  }
+
+  private static double finite(double x) {
+    return Double.isInfinite(x) ? Double.NaN : x;
+  }
+
+  /** The conditions whose margins may be compared: those over one dimension. */
+  static boolean sameDimension(List<Deciding> all) {
+    @Nullable Unit first = all.get(0).unit();
+    for (Deciding one : all) {
+      @Nullable Unit unit = one.unit();
+      boolean fits =
+          first != null
+              && unit != null
+              && unit.dimension().equals(first.dimension())
+              && !Double.isNaN(one.margin());
+      boolean isDate = one.isDate() && all.get(0).isDate();
+      if (!fits && !isDate) {
+        return false;
+      }
+    }
+    return true;
+  }
+}

@@ -1,0 +1,91 @@
+package org.wellcurb.judgement;
+
+import java.util.Collection;
+import org.wellcurb.formula.Evaluation;
+import org.wellcurb.formula.Expr;
+import org.wellcurb.formula.Parts;
+import org.wellcurb.formula.Truth;
+import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.Entry;
+import org.wellcurb.record.WellRecord;
+import org.wellcurb.workings.Input;
+
+/** Which entries would settle a condition that cannot be told: the blank, unreadable and ranges. */
+final class Needs {
+  private final Evaluation at;
+  private final Collection<Entry> into;
+
+  private Needs(Evaluation at, Collection<Entry> into) {
+    this.at = at;
+    this.into = into;
+  }
+
+  /** Adds what the condition needs; nothing where its truth is known. */
+  static void of(Expr.Condition condition, Evaluation at, Collection<Entry> into) {
+    new Needs(at, into).condition(condition);
+  }
+
+  private void condition(Expr.Condition c) {
+    if (at.truth(c) != Truth.UNKNOWN) {
+      return;
+    }
+    for (Expr part : Parts.of(c)) {
+      if (part instanceof Expr.Condition inner) {
+        condition(inner);
+      } else {
+        amount(part);
+      }
+    }
+    if (c instanceof Expr.YesNo e) {
+      entry(e.entry(), true);
+    }
+  }
+
+  private void amount(Expr part) {
+    if (part instanceof Expr.EntryAmount e) {
+      entry(e.entry(), true);
+    } else if (part instanceof Expr.EntryWord e) {
+      entry(e.entry(), true);
+    } else if (part instanceof Expr.TableAmount t) {
+      t.table().by().forEach(key -> entry(key, !at.hasNoRow(t.table())));
+    } else if (part instanceof Expr.TableWord t) {
+      t.table().by().forEach(key -> entry(key, !at.hasNoRow(t.table())));
+    } else if (part instanceof Expr.WorkingAmount w) {
+      working(w);
+    } else if (part instanceof Expr.Condition c) {
+      condition(c);
+    } else {
+      Parts.of(part).forEach(this::amount);
+    }
+  }
+
+  private void working(Expr.WorkingAmount w) {
+    Catalogue catalogue = at.scope().catalogue();
+    for (Input input : w.working().inputs()) {
+      Entry entry = catalogue.entry(catalogue.index(input.key()));
+      boolean isGiven = at.frame().state(entry.index()) == WellRecord.GIVEN;
+      if (input.isRequired() || isGiven) {
+        entry(entry, true);
+      }
+    }
+  }
+
+  /**
+   * @param isKnownEnough whether an exact value needs nothing more (false where a table lacks a row
+   *     for it)
+   */
+  private void entry(Entry entry, boolean isKnownEnough) {
+    WellRecord record = at.record();
+    byte state = at.frame().state(entry.index());
+    if (state == WellRecord.NOT_APPLICABLE) {
+      return;
+    }
+    boolean isExact =
+        state == WellRecord.GIVEN
+            && (entry.kind().dimension() == null
+                || record.lo(entry.index()) == record.hi(entry.index()));
+    if (!isExact || !isKnownEnough) {
+      into.add(entry);
+    }
+  }
+}
