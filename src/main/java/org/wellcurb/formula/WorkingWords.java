@@ -103,13 +103,25 @@ public final class WorkingWords {
     return speech.interval(interval, working.unit(UnitOf.system(at)));
   }
 
-  /** Required inputs that the record does not give. */
+  /**
+   * The inputs that would give the working: the required ones that the record lacks; where it lacks
+   * none and the working still cannot be known, those that would help.
+   */
   public List<Entry> lacking(Working working) {
+    List<Entry> required = lacking(working, Input.Need.REQUIRED);
+    Interval interval = interval(working);
+    return required.isEmpty() && interval != null && interval.isAll()
+        ? lacking(working, Input.Need.HELPFUL)
+        : required;
+  }
+
+  private List<Entry> lacking(Working working, Input.Need need) {
     List<Entry> lacking = new ArrayList<>();
     for (Input input : working.inputs()) {
       Entry entry = at.scope().catalogue().entry(at.scope().catalogue().index(input.key()));
       byte state = at.frame().state(entry.index());
-      if (input.isRequired() && (state == WellRecord.UNKNOWN || state == WellRecord.UNREADABLE)) {
+      boolean isLacking = state == WellRecord.UNKNOWN || state == WellRecord.UNREADABLE;
+      if (input.need() == need && isLacking) {
         lacking.add(entry);
       }
     }

@@ -64,7 +64,7 @@ final class Needs {
     for (Input input : w.working().inputs()) {
       Entry entry = catalogue.entry(catalogue.index(input.key()));
       boolean isGiven = at.frame().state(entry.index()) == WellRecord.GIVEN;
-      if (input.isRequired() || isGiven) {
+      if (input.need() != Input.Need.OPTIONAL || isGiven) {
         entry(entry, true);
       }
     }

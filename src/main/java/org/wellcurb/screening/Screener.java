@@ -1,0 +1,176 @@
+package org.wellcurb.screening;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.formula.Speech;
+import org.wellcurb.judgement.Deciding;
+import org.wellcurb.judgement.Explainer;
+import org.wellcurb.judgement.Judge;
+import org.wellcurb.judgement.Outcome;
+import org.wellcurb.judgement.RuleProgram;
+import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.Entry;
+import org.wellcurb.record.Variance;
+import org.wellcurb.record.WellRecord;
+import org.wellcurb.rulepack.Pack;
+import org.wellcurb.rulepack.PackScope;
+import org.wellcurb.rulepack.Rule;
+
+/**
+ * Runs one pack over records, one at a time. A pure function of pack, as-of date and record; one
+ * for each worker, since it keeps room for what it computes.
+ */
+public final class Screener {
+  private final Pack pack;
+  private final Judge judge;
+  private final Explainer explainer;
+  private final Subjects subjects;
+  private final RuleProgram[] programs;
+  private final byte[] outcomes;
+  private @Nullable WellRecord record;
+
+  /** Speaks plain English; amounts as written. */
+  public Screener(Pack pack, LocalDate asOf) {
+    this(pack, asOf, Speech.plain());
+  }
+
+  /**
+   * @param asOf the as-of date of the run
+   * @param speech how outcomes are put into words
+   */
+  public Screener(Pack pack, LocalDate asOf, Speech speech) {
+    this.pack = pack;
+    judge = new Judge(Catalogue.standard(), asOf, pack.mustApply());
+    explainer = new Explainer(judge, new PackScope(pack.tables(), pack.figures()), speech);
+    subjects = new Subjects(pack);
+    programs = pack.rules().stream().map(Rule::program).toArray(RuleProgram[]::new);
+    outcomes = new byte[programs.length];
+  }
+
+  public Pack pack() {
+    return pack;
+  }
+
+  /**
+   * Judges a record by every rule: ordinals of {@link Outcome}, in the pack's order, waivers and
+   * subjects taken into account. The same array each time.
+   */
+  public byte[] outcomes(WellRecord record) {
+    this.record = record;
+    judge.take(record);
+    for (int i = 0; i < programs.length; i++) {
+      outcomes[i] = (byte) judge.outcome(programs[i]);
+    }
+    subjects.settle(outcomes);
+    if (!record.variances().isEmpty()) {
+      waive(record);
+    }
+    return outcomes;
+  }
+
+  private void waive(WellRecord record) {
+    for (Variance variance : record.variances()) {
+      int rule = subjects.index(variance.rule());
+      if (rule >= 0 && isWaivable(outcomes[rule])) {
+        outcomes[rule] = (byte) Outcome.WAIVED.ordinal();
+      }
+    }
+  }
+
+  private static boolean isWaivable(byte outcome) {
+    return outcome == Outcome.FALLS_SHORT.ordinal() || outcome == Outcome.CANNOT_TELL.ordinal();
+  }
+
+  /** The findings of the record judged last, in the pack's order. */
+  public List<Finding> findings() {
+    WellRecord at = judged();
+    List<Finding> findings = new ArrayList<>();
+    for (int i = 0; i < outcomes.length; i++) {
+      if (outcomes[i] == Outcome.FALLS_SHORT.ordinal()) {
+        findings.add(finding(at, i, ""));
+      }
+    }
+    return findings;
+  }
+
+  private Finding finding(WellRecord at, int rule, String reading) {
+    @Nullable Deciding deciding = explainer.deciding(programs[rule]);
+    return new Finding(
+        at.id(),
+        at.file(),
+        at.row(),
+        pack.id(),
+        pack.rules().get(rule),
+        deciding == null ? Finding.NOTHING : deciding,
+        reading);
+  }
+
+  /** The deciding comparison of a rule on the record judged last; null where there is none. */
+  public @Nullable Deciding deciding(int rule) {
+    judged();
+    return explainer.deciding(programs[rule]);
+  }
+
+  /** The entries that would settle a rule which cannot be told of the record judged last. */
+  public List<Entry> needs(int rule) {
+    judged();
+    return explainer.needs(programs[rule]);
+  }
+
+  private WellRecord judged() {
+    WellRecord at = record;
+    if (at == null) {
+      throw new IllegalStateException("no record was judged yet");
+    }
+    return at;
+  }
+
+  /** Judges a record and says everything that its sheet shows. */
+  public RecordResult result(WellRecord filled) {
+    WellRecord at = filled.copy();
+    outcomes(at);
+    List<RuleResult> results = new ArrayList<>();
+    for (int i = 0; i < programs.length; i++) {
+      results.add(
+          new RuleResult(
+              pack.rules().get(i),
+              Outcome.at(outcomes[i]),
+              explainer.explain(programs[i]),
+              subjects.standsFor(i),
+              reference(at, pack.rules().get(i))));
+    }
+    List<Finding> findings = findings();
+    return new RecordResult(
+        at,
+        pack,
+        results,
+        findings,
+        Asks.of(results),
+        List.of(),
+        ShownWorkings.of(explainer),
+        idle(at),
+        Cautions.of(at, results));
+  }
+
+  private static String reference(WellRecord at, Rule rule) {
+    for (Variance variance : at.variances()) {
+      if (variance.rule().equals(rule.id())) {
+        return variance.reference();
+      }
+    }
+    return "";
+  }
+
+  /** Variances that name no rule, or a rule that was met. */
+  private List<Variance> idle(WellRecord at) {
+    return at.variances().stream()
+        .filter(
+            variance -> {
+              int rule = subjects.index(variance.rule());
+              return rule < 0 || outcomes[rule] != Outcome.WAIVED.ordinal();
+            })
+        .toList();
+  }
+}

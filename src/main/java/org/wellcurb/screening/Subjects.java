@@ -1,0 +1,85 @@
+package org.wellcurb.screening;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.wellcurb.judgement.Outcome;
+import org.wellcurb.rulepack.Pack;
+import org.wellcurb.rulepack.Rule;
+
+/**
+ * Rules of one subject: all run, and the worst stands once (falls short, cannot tell, meets). The
+ * others count as not applicable on that record, so that no shortfall is counted twice and the
+ * counts of each rule still add up to the records judged.
+ */
+final class Subjects {
+  private static final int NOBODY = -1;
+
+  private final Pack pack;
+  private final Map<String, Integer> byId = new HashMap<>();
+  private final List<int[]> groups = new ArrayList<>();
+  private final int[] standsFor;
+
+  Subjects(Pack pack) {
+    this.pack = pack;
+    standsFor = new int[pack.rules().size()];
+    Map<String, List<Integer>> bySubject = new LinkedHashMap<>();
+    for (int i = 0; i < pack.rules().size(); i++) {
+      Rule rule = pack.rules().get(i);
+      byId.put(rule.id(), i);
+      if (!rule.subject().isEmpty()) {
+        bySubject.computeIfAbsent(rule.subject(), s -> new ArrayList<>()).add(i);
+      }
+    }
+    bySubject.values().stream()
+        .filter(group -> group.size() > 1)
+        .forEach(group -> groups.add(group.stream().mapToInt(i -> i).toArray()));
+  }
+
+  /** Place of a rule in the pack; -1 if it has none of this id. */
+  int index(String rule) {
+    return byId.getOrDefault(rule, NOBODY);
+  }
+
+  /** Leaves the worst of each subject standing; of equals the first. */
+  void settle(byte[] outcomes) {
+    if (groups.isEmpty()) {
+      return;
+    }
+    java.util.Arrays.fill(standsFor, NOBODY);
+    for (int[] group : groups) {
+      int worst = group[0];
+      for (int i : group) {
+        if (severity(outcomes[i]) > severity(outcomes[worst])) {
+          worst = i;
+        }
+      }
+      for (int i : group) {
+        if (i != worst && outcomes[i] != Outcome.NOT_APPLICABLE.ordinal()) {
+          outcomes[i] = (byte) Outcome.NOT_APPLICABLE.ordinal();
+          standsFor[i] = worst;
+        }
+      }
+    }
+  }
+
+  private static int severity(byte outcome) {
+    return switch (Outcome.at(outcome)) {
+      case FALLS_SHORT -> 3;
+      case CANNOT_TELL -> 2;
+      case MEETS -> 1;
+      default -> 0;
+    };
+  }
+
+  /**
+   * Id of the rule that stands in this one's place on the record settled last; empty if none does.
+   */
+  String standsFor(int rule) {
+    return groups.isEmpty() || standsFor[rule] == NOBODY
+        ? ""
+        : pack.rules().get(standsFor[rule]).id();
+  }
+}
