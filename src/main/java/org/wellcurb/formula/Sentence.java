@@ -134,6 +134,8 @@ public final class Sentence {
       return speech.amount(e.value(), e.unit());
     } else if (a instanceof Expr.Day e) {
       return Speech.day(e.value());
+    } else if (a instanceof Expr.AsOf) {
+      return withValue(speech.phrase("as.of"), a);
     } else if (a instanceof Expr.Dual e) {
       return dual(e.primary(), e.unit(), e.bracket(), e.bracketUnit());
     } else if (a instanceof Expr.EntryAmount e) {

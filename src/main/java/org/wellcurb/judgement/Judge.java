@@ -60,6 +60,7 @@ public final class Judge {
     } else if ("pump".equals(covered)) {
       leaveOut(Part.WELL);
     }
+    frame.asOf(asOf);
     shifts.take(frame);
   }
 
