@@ -26,7 +26,27 @@ public enum Note {
   /** A value that the header map names as one that means unknown. */
   SENTINEL,
   /** {@code flowing} written as a level. */
-  FLOWING;
+  FLOWING,
+  /** Words in brackets stand after the value, {@code 52.0 (landowner)}: the value was taken. */
+  COMMENT,
+  /** The meter showed more than it can measure: {@code OL}. */
+  OVER_RANGE,
+  /** The laboratory found none and names no limit: {@code ND}. */
+  NOT_DETECTED,
+  /** {@code dry} in place of a level or a yield. */
+  DRY,
+  /** {@code 12/2}: taken as the gauge and the number of conductors of a cable. */
+  CABLE,
+  /** A range whose first end is the larger. */
+  REVERSED,
+  /** A count that is not a whole number. */
+  NOT_WHOLE,
+  /** Several values in one cell, {@code 120 and 140}: taken as the range that holds them. */
+  SEVERAL,
+  /** A plus sign before a water level, which may mean above or below the datum. */
+  AMBIGUOUS_SIGN,
+  /** A blank between digits that may separate thousands or two values. */
+  AMBIGUOUS_BLANK;
 
   private static final Note[] ALL = values();
 

@@ -1,0 +1,72 @@
+package org.wellcurb.quantity;
+
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Positions in degrees, minutes and seconds, or with the letter of a quarter: {@code 45° 12' 30"
+ * N}, {@code 122.5 W}, {@code W 122 30.5}. South and west are negative. A letter and a minus sign
+ * together are not read.
+ */
+final class AngleText {
+  private static final Pattern SHAPE =
+      Pattern.compile(
+          "([nsew])?\\s*(-)?\\s*(\\d{1,3}(?:\\.\\d+)?)\\s*(?:°|d|deg)?"
+              + "(?:[\\s-]*(\\d{1,2}(?:\\.\\d+)?)\\s*(?:'|m|min)?"
+              + "(?:[\\s-]*(\\d{1,2}(?:\\.\\d+)?)\\s*(?:\"|''|s|sec)?)?)?\\s*([nsew])?");
+
+  private AngleText() {}
+
+  /** The angle; null if the text has another shape (it may be a bare number with its unit). */
+  static @Nullable Reading read(String plain, Expected expected) {
+    String text = plain.replace(Glyphs.FIXED_BLANK, ' ').toLowerCase(Locale.ROOT);
+    Matcher m = SHAPE.matcher(text);
+    if (!m.matches()) {
+      return null;
+    }
+    String letter = (m.group(1) == null ? "" : m.group(1)) + (m.group(6) == null ? "" : m.group(6));
+    boolean minus = m.group(2) != null;
+    boolean latitude = expected.most() <= 90;
+    if (letter.length() > 1
+        || (minus && !letter.isEmpty())
+        || (!letter.isEmpty() && latitude != "ns".contains(letter))) {
+      return new Reading.Unreadable(Note.NOT_A_NUMBER);
+    }
+    return parts(m, minus || letter.equals("s") || letter.equals("w"), expected);
+  }
+
+  private static Reading parts(Matcher m, boolean negative, Expected expected) {
+    @Nullable String minutes = m.group(4);
+    @Nullable String seconds = m.group(5);
+    String degrees = m.group(3);
+    boolean wrong =
+        (minutes != null && degrees.contains("."))
+            || (seconds != null && minutes != null && minutes.contains("."))
+            || part(minutes) >= 60
+            || part(seconds) >= 60;
+    if (wrong) {
+      return new Reading.Unreadable(Note.NOT_A_NUMBER);
+    }
+    double value = part(degrees) + part(minutes) / 60 + part(seconds) / 3600;
+    double half =
+        seconds != null
+            ? half(seconds) / 3600
+            : minutes != null ? half(minutes) / 60 : half(degrees);
+    if (value > expected.most()) {
+      return new Reading.Unreadable(Note.IMPOSSIBLE);
+    }
+    double signed = negative ? 0.0 - value : value;
+    return new Reading.Amount(signed, signed, half, Units.DEGREE, Note.NONE);
+  }
+
+  private static double part(@Nullable String digits) {
+    return digits == null ? 0 : Double.parseDouble(digits);
+  }
+
+  private static double half(String digits) {
+    int point = digits.indexOf('.');
+    return PlainNumber.halfPlace(point < 0 ? 0 : digits.length() - point - 1);
+  }
+}

@@ -1,0 +1,14 @@
+package org.wellcurb.quantity;
+
+/** What a comma inside a number means. It depends on where the number stands. */
+public enum Comma {
+  /** A separator of thousands, {@code 1,250.5}: where a comma parts the cells, and in JSON. */
+  THOUSANDS,
+  /**
+   * Either: {@code 12,5} is twelve and a half and {@code 1,250.5} has thousands, but in {@code
+   * 1,250} nothing tells, so it is not read. Where something else parts the cells.
+   */
+  EITHER,
+  /** A decimal comma, {@code 1.250,5}: where the header map or the column settles it. */
+  DECIMAL
+}

@@ -1,0 +1,48 @@
+package org.wellcurb.quantity;
+
+import java.util.Locale;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** Resistance that a meter could not show. */
+final class OverRange {
+  /**
+   * What a meter that shows {@code OL} has ruled out: 2 Mohm is the top of the smallest range in
+   * common use (common practice). The true value may be anything above.
+   */
+  private static final double LEAST_OHMS = 2e6;
+
+  private static final Set<String> WORDS =
+      Set.of(
+          "ol",
+          "o.l.",
+          "o.l",
+          "0l",
+          "inf",
+          "infinite",
+          "infinity",
+          "\u221E",
+          "over range",
+          "overrange",
+          "over limit",
+          "open",
+          "open line");
+
+  private OverRange() {}
+
+  /** A bound from below; null if the text says something else. */
+  static @Nullable Reading read(String plain, Unit bare) {
+    String said = plain.toLowerCase(Locale.ROOT);
+    int end = said.length();
+    for (int at = said.indexOf(' '); at > 0; at = said.indexOf(' ', at + 1)) {
+      @Nullable Unit unit = UnitNames.find(plain.substring(at + 1));
+      if (unit != null && unit.dimension().equals(Dimension.RESISTANCE)) {
+        end = at;
+        break;
+      }
+    }
+    return WORDS.contains(said.substring(0, end))
+        ? new Reading.Amount(LEAST_OHMS, Double.POSITIVE_INFINITY, 0, bare, Note.OVER_RANGE)
+        : null;
+  }
+}
