@@ -179,7 +179,7 @@ final class AmountText {
       second.unit = first.unit;
     }
     Unit unit = unit(first, bare);
-    if (unit != unit(second, bare) || second.negative) {
+    if (!unit.equals(unit(second, bare)) || second.negative) {
       return notANumber();
     }
     double lo = unit.toSi(first.value - second.value);
@@ -207,7 +207,7 @@ final class AmountText {
     }
     Unit one = unit(first, bare);
     Unit two = unit(second, bare);
-    if (one != two && one.system() != two.system()) {
+    if (!one.equals(two) && one.system() != two.system()) {
       return new Reading.Unreadable(Note.UNITS_DISAGREE);
     }
     double lo = first.si(bare);
@@ -223,26 +223,21 @@ final class AmountText {
   }
 
   private Reading amount(double lo, double hi, double halfPlace) {
-    double most = expected.most() * (1 + 1e-12);
-    boolean impossible =
-        (lo < expected.least() && lo != Double.NEGATIVE_INFINITY)
-            || hi < expected.least()
-            || lo > most
-            || (hi > most && hi != Double.POSITIVE_INFINITY);
-    if (impossible) {
-      return new Reading.Unreadable(Note.IMPOSSIBLE);
-    }
+    Unit unit = unit(first, bare);
     if (!(lo <= hi)) {
       return notANumber();
     }
-    if (expected.whole() && !(isWhole(lo) && isWhole(hi))) {
-      return new Reading.Unreadable(Note.NOT_WHOLE);
+    Note problem = lo == hi ? expected.problem(lo, unit) : problem(lo, hi, unit);
+    if (problem != Note.NONE) {
+      return new Reading.Unreadable(problem);
     }
-    return new Reading.Amount(lo + 0.0, hi + 0.0, halfPlace, unit(first, bare), note);
+    return new Reading.Amount(lo + 0.0, hi + 0.0, halfPlace, unit, note);
   }
 
-  private static boolean isWhole(double value) {
-    return Double.isInfinite(value) || value == Math.rint(value);
+  private Note problem(double lo, double hi, Unit unit) {
+    Note low = Double.isInfinite(lo) ? Note.NONE : expected.problem(lo, unit);
+    Note high = Double.isInfinite(hi) ? Note.NONE : expected.problem(hi, unit);
+    return low == Note.NONE ? high : low;
   }
 
   private static Unit unit(Quantity quantity, Unit bare) {

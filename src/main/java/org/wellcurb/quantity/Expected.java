@@ -119,6 +119,20 @@ public final class Expected {
     return taken[unit.id()];
   }
 
+  /**
+   * What is wrong with an exact amount; {@link Note#NONE} if nothing is.
+   *
+   * @param si the value
+   * @param unit what it was written in
+   */
+  public Note problem(double si, Unit unit) {
+    if (si < least || si > most * (1 + 1e-12) || Double.isInfinite(si)) {
+      return Note.IMPOSSIBLE;
+    }
+    boolean mustBeWhole = whole || unit.equals(Units.AWG);
+    return mustBeWhole && si != Math.rint(si) ? Note.NOT_WHOLE : Note.NONE;
+  }
+
   private static double least(Dimension dimension, boolean negative, double most) {
     if (dimension.equals(Dimension.TEMPERATURE)) {
       return 0;

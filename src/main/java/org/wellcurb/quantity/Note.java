@@ -46,7 +46,9 @@ public enum Note {
   /** A plus sign before a water level, which may mean above or below the datum. */
   AMBIGUOUS_SIGN,
   /** A blank between digits that may separate thousands or two values. */
-  AMBIGUOUS_BLANK;
+  AMBIGUOUS_BLANK,
+  /** Not a list that can be written in one cell. */
+  NOT_A_LIST;
 
   private static final Note[] ALL = values();
 

@@ -80,7 +80,7 @@ final class Quantity {
 
   /** {@code 10'-6}: less than a foot more, the inches' mark left out. */
   boolean isFeetThenInches(Quantity second) {
-    return unit == Units.FOOT
+    return Units.FOOT.equals(unit)
         && placeUnit == null
         && digitsOnly
         && !second.negative
@@ -163,7 +163,7 @@ final class Quantity {
 
   /** {@code 5'6}: a number right behind feet, less than 12, at the end. */
   private @Nullable Unit inchesUnsaid(Unit larger, boolean dash, int after) {
-    return larger == Units.FOOT && !dash && after == text.length() ? Units.INCH : null;
+    return larger.equals(Units.FOOT) && !dash && after == text.length() ? Units.INCH : null;
   }
 
   /**

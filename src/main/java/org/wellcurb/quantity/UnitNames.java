@@ -178,7 +178,7 @@ final class UnitNames {
   }
 
   private static boolean caseMatters(String name) {
-    return name.length() == 1 && "mgsdh".contains(name)
+    return (name.length() == 1 && "mgsdh".contains(name))
         || name.startsWith("Mo")
         || name.startsWith("MPa")
         || name.startsWith("M\u03A9")

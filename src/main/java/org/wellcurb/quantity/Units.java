@@ -3,6 +3,7 @@ package org.wellcurb.quantity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * All units that are read and printed. Factors are the exact definitions: the international foot
@@ -549,5 +550,10 @@ public final class Units {
     return text.isEmpty()
         ? Optional.of(ONE)
         : Optional.ofNullable(UnitNames.find(Glyphs.plain(text)));
+  }
+
+  /** The same for {@code source[from, to)}, ASCII; null if that is no unit. Allocates nothing. */
+  public static @Nullable Unit named(byte[] source, int from, int to) {
+    return from < to ? UnitNames.find(source, from, to) : null;
   }
 }

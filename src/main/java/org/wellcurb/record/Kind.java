@@ -19,6 +19,8 @@ public enum Kind {
   FLOW(Dimension.FLOW),
   SPECIFIC_CAPACITY(Dimension.SPECIFIC_CAPACITY),
   PRESSURE(Dimension.PRESSURE),
+  /** A pressure that may also be written as a head, in plain feet or metres (of water). */
+  PRESSURE_OR_HEAD(Dimension.PRESSURE),
   TIME(Dimension.TIME),
   TEMPERATURE(Dimension.TEMPERATURE),
   POWER(Dimension.POWER),

@@ -64,12 +64,20 @@ public final class RecordFiller {
     record.state[entry] = WellRecord.GIVEN;
     record.lo[entry] = place;
     record.hi[entry] = place;
+    record.note[entry] = 0;
+  }
+
+  /** A choice or yes-no that another entry says; the note tells so. */
+  public void implied(int entry, int place, Note note) {
+    choice(entry, place);
+    record.note[entry] = (byte) note.ordinal();
   }
 
   /** A text, trimmed and in lower case. */
   public void text(int entry, String folded) {
     record.state[entry] = WellRecord.GIVEN;
     record.text[entry] = folded;
+    record.note[entry] = 0;
   }
 
   /** Unknown, not applicable or unreadable, with what is to be said of it. */

@@ -1,0 +1,125 @@
+package org.wellcurb.record;
+
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.quantity.AmountReader;
+import org.wellcurb.quantity.Comma;
+import org.wellcurb.quantity.Dimension;
+import org.wellcurb.quantity.Expected;
+import org.wellcurb.quantity.Note;
+import org.wellcurb.quantity.Reading;
+import org.wellcurb.quantity.Unit;
+import org.wellcurb.quantity.Units;
+
+/**
+ * {@code flowing} in place of a water level: the level is at or above the datum, and the well
+ * flows. A rate behind it ({@code FLOWING @ 3 gpm}) goes to {@code water.free_flow}.
+ *
+ * <p>{@code dry} in place of a level or a yield says that there was no water to measure: unknown.
+ */
+final class FlowingWords {
+  private static final String[] FLOWING = {
+    "free flowing",
+    "freely flowing",
+    "flowing artesian",
+    "artesian flowing",
+    "flowing at surface",
+    "flowing well",
+    "flowing over top",
+    "flowing over casing",
+    "flowing",
+    "flows",
+    "flow",
+    "overflowing",
+    "overflows",
+    "overflow",
+    "0verflowing",
+    "0verflow",
+    "over flowing",
+    "over flow",
+    "over the top",
+    "over top",
+    "over casing"
+  };
+  private static final Expected RATE = Expected.of(Dimension.FLOW, false);
+
+  private final int flowing;
+  private final int freeFlow;
+
+  FlowingWords(Catalogue catalogue) {
+    flowing = catalogue.index("water.flowing");
+    freeFlow = catalogue.index("water.free_flow");
+  }
+
+  /** True if this entry says that the well flows because a level does: blanks do not undo it. */
+  boolean keeps(RecordFiller into, int entry) {
+    WellRecord record = into.record();
+    return (entry == flowing || entry == freeFlow)
+        && record.isGiven(entry)
+        && record.note(entry) == Note.FLOWING;
+  }
+
+  /** Reads one of these words; false, with nothing filled, if the text is something else. */
+  boolean read(
+      RecordFiller into, EntryReading reading, String text, @Nullable Unit bare, CellStyle style) {
+    boolean level = reading.isWaterLevel();
+    if (!level && reading.kind() != Kind.FLOW) {
+      return false;
+    }
+    String said = CellText.fold(text);
+    if (isDry(said)) {
+      into.absent(reading.index(), WellRecord.UNKNOWN, Note.DRY);
+      return true;
+    }
+    return level
+        && readFlowing(
+            into, reading.index(), said, bare == null ? Units.METRE : bare, style.comma());
+  }
+
+  private static boolean isDry(String said) {
+    return said.equals("dry") || said.equals("dry hole") || said.equals("dry well");
+  }
+
+  private boolean readFlowing(RecordFiller into, int entry, String said, Unit bare, Comma comma) {
+    for (String word : FLOWING) {
+      if (said.startsWith(word)) {
+        String rest = CellText.trim(said.substring(word.length()));
+        if (rest.isEmpty()) {
+          fill(into, entry, bare);
+          return true;
+        }
+        return readRate(into, entry, rest, bare, comma);
+      }
+    }
+    return false;
+  }
+
+  private boolean readRate(RecordFiller into, int entry, String rest, Unit bare, Comma comma) {
+    String rate = rest;
+    for (String sign : new String[] {"@", "at ", ",", "-", "(", "="}) {
+      if (rate.startsWith(sign)) {
+        rate = CellText.trim(rate.substring(sign.length()));
+        break;
+      }
+    }
+    if (rest.startsWith("(") && rate.endsWith(")")) {
+      rate = rate.substring(0, rate.length() - 1);
+    }
+    Reading reading = AmountReader.read(rate, RATE, Units.GPM, comma);
+    boolean stated = !rate.isEmpty() && Character.isLetter(rate.charAt(rate.length() - 1));
+    if (!stated || !(reading instanceof Reading.Amount a)) {
+      return false;
+    }
+    fill(into, entry, bare);
+    if (into.record().state(freeFlow) == WellRecord.UNKNOWN) {
+      into.amount(freeFlow, a.lo(), a.hi(), a.halfPlace(), a.unit(), Note.FLOWING);
+    }
+    return true;
+  }
+
+  private void fill(RecordFiller into, int entry, Unit bare) {
+    into.amount(entry, Double.NEGATIVE_INFINITY, 0, 0, bare, Note.FLOWING);
+    if (into.record().state(flowing) == WellRecord.UNKNOWN) {
+      into.implied(flowing, 1, Note.FLOWING);
+    }
+  }
+}

@@ -1,0 +1,66 @@
+package org.wellcurb.record;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.wellcurb.quantity.PlainNumber;
+
+/**
+ * What an office writes for no value, beyond the usual words: {@code -999}, {@code 1900-01-01},
+ * {@code see file}. Numbers are compared as numbers, words without case.
+ */
+public final class Sentinels {
+  /** None. */
+  public static final Sentinels NONE = new Sentinels(Set.of(), Set.of());
+
+  private final WordTable words;
+  private final double[] numbers;
+  private final boolean any;
+
+  private Sentinels(Set<String> unknown, Set<String> notApplicable) {
+    List<String> all = new ArrayList<>();
+    List<Integer> meanings = new ArrayList<>();
+    List<Double> found = new ArrayList<>();
+    PlainNumber number = new PlainNumber();
+    for (String word : unknown) {
+      String trimmed = word.strip();
+      all.add(trimmed);
+      meanings.add(CellWords.UNKNOWN);
+      if (number.read(trimmed, 0, trimmed.length())) {
+        found.add(number.value());
+      }
+    }
+    for (String word : notApplicable) {
+      all.add(word.strip());
+      meanings.add(CellWords.NOT_APPLICABLE);
+    }
+    words = WordTable.of(all, meanings);
+    numbers = found.stream().mapToDouble(Double::doubleValue).toArray();
+    any = !all.isEmpty();
+  }
+
+  /** Texts that mean unknown, and texts that mean that the entry does not apply. */
+  public static Sentinels of(Set<String> unknown, Set<String> notApplicable) {
+    return unknown.isEmpty() && notApplicable.isEmpty()
+        ? NONE
+        : new Sentinels(unknown, notApplicable);
+  }
+
+  boolean isEmpty() {
+    return !any;
+  }
+
+  WordTable words() {
+    return words;
+  }
+
+  /** True if this number, as written, means unknown. */
+  boolean holds(double value) {
+    for (double number : numbers) {
+      if (number == value) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

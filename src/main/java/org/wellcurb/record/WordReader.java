@@ -1,0 +1,63 @@
+package org.wellcurb.record;
+
+import org.wellcurb.quantity.Note;
+import org.wellcurb.quantity.PlainNumber;
+
+/** Reads words: those for no value, choices, yes and no. */
+final class WordReader {
+  /** A word that the column's own list names. */
+  private static final int SENTINEL = 16;
+
+  private final WordTable yesNo = YesNoWords.TABLE;
+  private final PlainNumber number = new PlainNumber();
+
+  /**
+   * What a text says instead of a value; {@link WordTable#NONE} if it is a value, or a choice of
+   * the entry.
+   */
+  int noValue(EntryReading reading, String text, CellStyle style) {
+    if (!style.sentinels().isEmpty()) {
+      int own = style.sentinels().words().find(text);
+      if (own != WordTable.NONE) {
+        return own | SENTINEL;
+      }
+      if (number.read(text, 0, text.length()) && style.sentinels().holds(number.value())) {
+        return CellWords.UNKNOWN | SENTINEL;
+      }
+    }
+    return reading.choices().find(text) == WordTable.NONE
+        ? CellWords.USUAL.find(text)
+        : WordTable.NONE;
+  }
+
+  /** Writes what {@link #noValue} found. */
+  void absent(RecordFiller into, int entry, int said) {
+    byte state =
+        (said & CellWords.NOT_APPLICABLE) != 0 ? WellRecord.NOT_APPLICABLE : WellRecord.UNKNOWN;
+    into.absent(entry, state, (said & SENTINEL) != 0 ? Note.SENTINEL : Note.NONE);
+  }
+
+  /** A choice or yes-no of bytes; false if it is none, and nothing is written then. */
+  boolean choice(RecordFiller into, EntryReading reading, byte[] source, int from, int to) {
+    WordTable table = reading.kind() == Kind.CHOICE ? reading.choices() : yesNo;
+    int place = table.find(source, from, to);
+    if (place != WordTable.NONE) {
+      into.choice(reading.index(), place);
+    }
+    return place != WordTable.NONE;
+  }
+
+  /** A choice or yes-no of text; unreadable if it is none. */
+  void choice(RecordFiller into, EntryReading reading, String text) {
+    WordTable table = reading.kind() == Kind.CHOICE ? reading.choices() : yesNo;
+    int place = table.find(text);
+    if (place == WordTable.NONE) {
+      place = table.find(CellText.fold(text));
+    }
+    if (place == WordTable.NONE) {
+      into.absent(reading.index(), WellRecord.UNREADABLE, Note.NOT_A_CHOICE);
+    } else {
+      into.choice(reading.index(), place);
+    }
+  }
+}
