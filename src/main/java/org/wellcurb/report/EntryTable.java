@@ -1,0 +1,17 @@
+package org.wellcurb.report;
+
+import java.util.List;
+
+/**
+ * The entries of one group of the form.
+ *
+ * @param heading key of the group's heading in the bundle
+ * @param lines entries with something written
+ * @param blank names of the entries left blank
+ */
+public record EntryTable(String heading, List<EntryLine> lines, List<String> blank) {
+  public EntryTable {
+    lines = List.copyOf(lines);
+    blank = List.copyOf(blank);
+  }
+}

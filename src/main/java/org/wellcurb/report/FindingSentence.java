@@ -1,0 +1,79 @@
+package org.wellcurb.report;
+
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.judgement.Deciding;
+import org.wellcurb.quantity.Unit;
+import org.wellcurb.report.words.Amounts;
+import org.wellcurb.report.words.Words;
+import org.wellcurb.screening.Finding;
+
+/**
+ * What is wrong, in one plain sentence: the entry, what it has, what was asked for, by how much.
+ */
+public final class FindingSentence {
+  private final Words words;
+  private final Amounts amounts;
+
+  public FindingSentence(PageStyle style) {
+    words = Words.in(style.language());
+    amounts = new Amounts(words, style.units());
+  }
+
+  /** The sentence of a finding. */
+  public String of(Finding finding) {
+    return of(finding.deciding(), "", finding.rule().title());
+  }
+
+  /**
+   * The sentence of a comparison.
+   *
+   * @param subject what was compared, where it was computed; empty where it is the entry itself
+   * @param title what the rule asks, for when nothing else can be said
+   */
+  String of(Deciding deciding, String subject, String title) {
+    if (deciding.entry().isEmpty() && subject.isEmpty()) {
+      return words.say("finding.plain", title);
+    }
+    String label = subject.isEmpty() ? words.entry(deciding.entry()) : subject;
+    @Nullable Unit unit = deciding.unit();
+    if (deciding.isDate() || unit != null) {
+      return measured(deciding, label, unit);
+    }
+    String value = deciding.valueText().isEmpty() ? deciding.written() : deciding.valueText();
+    if (value.isEmpty()) {
+      return words.say("finding.blank", label);
+    }
+    return deciding.limitText().isEmpty()
+        ? words.say("finding.is", label, value)
+        : words.say("finding.is.not", label, value, deciding.limitText());
+  }
+
+  private String measured(Deciding deciding, String label, @Nullable Unit unit) {
+    String value =
+        deciding.valueText().isEmpty() ? print(deciding.value(), unit) : deciding.valueText();
+    if (Double.isNaN(deciding.value()) && deciding.valueText().isEmpty()) {
+      return words.say("finding.blank", label);
+    }
+    String limit =
+        Double.isNaN(deciding.limit()) ? deciding.limitText() : print(deciding.limit(), unit);
+    if (limit.isEmpty()) {
+      return words.say("finding.is", label, value);
+    }
+    double margin = Math.abs(deciding.margin());
+    if (!(margin > 0) || Double.isInfinite(margin)) {
+      String key = margin == 0 ? "finding.at" : "finding.is.not";
+      return words.say(key, label, value, limit);
+    }
+    boolean below = deciding.value() < deciding.limit();
+    if (unit == null) {
+      String days = words.count("days", Math.round(margin));
+      return words.say(below ? "finding.early" : "finding.late", label, value, limit, days);
+    }
+    String by = amounts.difference(margin, unit);
+    return words.say(below ? "finding.below" : "finding.above", label, value, limit, by);
+  }
+
+  private String print(double value, @Nullable Unit unit) {
+    return unit == null ? amounts.day(value) : amounts.amount(value, unit);
+  }
+}

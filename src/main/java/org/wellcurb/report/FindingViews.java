@@ -1,0 +1,104 @@
+package org.wellcurb.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.judgement.Deciding;
+import org.wellcurb.judgement.Explanation;
+import org.wellcurb.judgement.Outcome;
+import org.wellcurb.quantity.Unit;
+import org.wellcurb.record.Entry;
+import org.wellcurb.record.WellRecord;
+import org.wellcurb.report.words.Letters;
+import org.wellcurb.report.words.Words;
+import org.wellcurb.rulepack.FindingKind;
+import org.wellcurb.screening.Finding;
+import org.wellcurb.screening.RecordResult;
+import org.wellcurb.screening.RuleResult;
+
+/** The findings of a record as its sheet shows them: gravest kind first, then the pack's order. */
+final class FindingViews {
+  private final RecordResult result;
+  private final Words words;
+  private final FindingSentence sentence;
+
+  FindingViews(RecordResult result, PageStyle style) {
+    this.result = result;
+    words = Words.in(style.language());
+    sentence = new FindingSentence(style);
+  }
+
+  List<FindingView> all() {
+    List<FindingView> views = new ArrayList<>();
+    for (FindingKind kind : FindingKind.values()) {
+      for (Finding finding : result.findings()) {
+        if (finding.rule().kind() == kind) {
+          views.add(view(finding, Letters.at(views.size())));
+        }
+      }
+    }
+    return views;
+  }
+
+  private FindingView view(Finding finding, String letter) {
+    Explanation why = why(finding);
+    return new FindingView(
+        letter,
+        "finding-" + letter.toLowerCase(Locale.ROOT),
+        finding.rule().kind().label(),
+        finding.rule().id(),
+        finding.rule().title(),
+        sentence.of(finding.deciding(), subject(finding, why), finding.rule().title()),
+        near(finding.deciding()),
+        why,
+        finding.rule().because(),
+        finding.rule().remedy(),
+        SourceLine.of(finding.rule().source(), words),
+        finding.possibleReading());
+  }
+
+  private Explanation why(Finding finding) {
+    for (RuleResult each : result.results()) {
+      if (each.rule().id().equals(finding.rule().id())) {
+        return each.explanation();
+      }
+    }
+    return new Explanation(
+        Outcome.FALLS_SHORT, "", "", "", finding.deciding(), List.of(), List.of(), List.of());
+  }
+
+  /** What was compared, where that is not the entry as the record has it. */
+  private String subject(Finding finding, Explanation why) {
+    Deciding deciding = finding.deciding();
+    if (why.workings().size() == 1 && !isAsWritten(deciding)) {
+      return why.workings().get(0).meaning();
+    }
+    return "";
+  }
+
+  private boolean isAsWritten(Deciding deciding) {
+    WellRecord record = result.record();
+    Entry entry = record.catalogue().find(deciding.entry());
+    @Nullable Unit unit = deciding.unit();
+    if (entry == null || unit == null || !record.isGiven(entry.index())) {
+      return entry != null && unit == null;
+    }
+    double value = unit.toSi(deciding.value());
+    double slack = 1e-9 * Math.max(1, Math.abs(value));
+    return Math.abs(record.lo(entry.index()) - value) <= slack
+        || Math.abs(record.hi(entry.index()) - value) <= slack;
+  }
+
+  /** Said where half of the last written place is as much as the margin. */
+  private String near(Deciding deciding) {
+    Entry entry = result.record().catalogue().find(deciding.entry());
+    @Nullable Unit unit = deciding.unit();
+    if (entry == null || unit == null || unit.isReversed() || Double.isNaN(deciding.margin())) {
+      return "";
+    }
+    double half = result.record().halfPlace(entry.index());
+    double margin = Math.abs(deciding.margin()) * unit.factor();
+    return half > 0 && margin <= half * (1 + 1e-9) ? words.say("finding.near") : "";
+  }
+}

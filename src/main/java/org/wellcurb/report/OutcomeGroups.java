@@ -1,0 +1,95 @@
+package org.wellcurb.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.wellcurb.judgement.Outcome;
+import org.wellcurb.report.words.Words;
+import org.wellcurb.rulepack.Rule;
+import org.wellcurb.screening.RecordResult;
+import org.wellcurb.screening.RuleResult;
+
+/** All outcomes of a record, grouped; a rule for which another stands is in a group of its own. */
+final class OutcomeGroups {
+  private static final List<Outcome> ORDER =
+      List.of(
+          Outcome.FALLS_SHORT,
+          Outcome.CANNOT_TELL,
+          Outcome.WAIVED,
+          Outcome.MEETS,
+          Outcome.NOT_APPLICABLE);
+
+  private final RecordResult result;
+  private final Words words;
+  private final Map<String, String> letters = new LinkedHashMap<>();
+  private final Map<String, String> titles = new LinkedHashMap<>();
+
+  OutcomeGroups(RecordResult result, List<FindingView> findings, Words words) {
+    this.result = result;
+    this.words = words;
+    for (FindingView finding : findings) {
+      letters.put(finding.ruleId(), finding.letter());
+    }
+    for (Rule rule : result.pack().rules()) {
+      titles.put(rule.id(), rule.title());
+    }
+  }
+
+  static String key(Outcome outcome) {
+    return "outcome." + outcome.name().toLowerCase(Locale.ROOT);
+  }
+
+  List<OutcomeGroup> all() {
+    List<OutcomeGroup> groups = new ArrayList<>();
+    for (Outcome outcome : ORDER) {
+      List<OutcomeLine> lines = new ArrayList<>();
+      for (RuleResult each : result.results()) {
+        if (each.outcome() == outcome && each.standsFor().isEmpty()) {
+          lines.add(line(each));
+        }
+      }
+      boolean open = outcome == Outcome.CANNOT_TELL || outcome == Outcome.WAIVED;
+      groups.add(new OutcomeGroup(key(outcome), open, lines));
+    }
+    List<OutcomeLine> stoodFor = new ArrayList<>();
+    for (RuleResult each : result.results()) {
+      if (!each.standsFor().isEmpty()) {
+        stoodFor.add(line(each));
+      }
+    }
+    groups.add(new OutcomeGroup("outcome.stood_for", false, stoodFor));
+    return groups.stream().filter(group -> !group.lines().isEmpty()).toList();
+  }
+
+  /** Counts by key, in the order of the groups; each outcome has one, also where it is 0. */
+  Map<String, Integer> counts() {
+    Map<String, Integer> counts = new LinkedHashMap<>();
+    for (Outcome outcome : ORDER) {
+      counts.put(key(outcome), 0);
+    }
+    for (RuleResult each : result.results()) {
+      if (each.standsFor().isEmpty()) {
+        counts.merge(key(each.outcome()), 1, Integer::sum);
+      }
+    }
+    return counts;
+  }
+
+  private OutcomeLine line(RuleResult each) {
+    Rule rule = each.rule();
+    return new OutcomeLine(
+        rule.id(),
+        rule.title(),
+        each.standsFor().isEmpty() ? letters.getOrDefault(rule.id(), "") : "",
+        each.explanation().requirement(),
+        each.explanation().withNumbers(),
+        each.explanation().needs().stream().map(words::entry).toList(),
+        rule.ask(),
+        each.explanation().remarks(),
+        SourceLine.of(rule.source(), words),
+        each.variance(),
+        titles.getOrDefault(each.standsFor(), each.standsFor()));
+  }
+}

@@ -1,0 +1,75 @@
+package org.wellcurb.report;
+
+import freemarker.core.HTMLOutputFormat;
+import freemarker.template.TemplateMethodModelEx;
+import freemarker.template.TemplateModelException;
+import freemarker.template.TemplateNumberModel;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.wellcurb.report.words.Words;
+import org.wellcurb.screening.RecordResult;
+
+/**
+ * The pages of a run, as HTML that needs no network: styles and scripts stand in the page, and its
+ * content security policy lets nothing else act. The same values give the same page. May be shared
+ * between threads.
+ */
+public final class Pages {
+  private static final Inline STYLE = Inline.of("pages.css");
+  private static final Inline SCRIPT = Inline.of("pages.js");
+
+  private final PageStyle style;
+  private final Words words;
+
+  public Pages(PageStyle style) {
+    this.style = style;
+    words = Words.in(style.language());
+  }
+
+  /**
+   * The record sheet.
+   *
+   * @param result what was screened
+   * @param asOf as-of date of the run
+   * @param index address of the batch page from the sheet; empty if there is none
+   */
+  public String sheet(RecordResult result, LocalDate asOf, String index) {
+    return page("sheet.ftl", new SheetMaker(result, style).sheet(asOf), index);
+  }
+
+  private String page(String template, Object view, String index) {
+    Map<String, Object> values = new HashMap<>();
+    values.put("v", view);
+    values.put("index", index);
+    values.put("lang", style.language().code());
+    values.put("css", markup(STYLE.text()));
+    values.put("cssHash", markup(STYLE.hash()));
+    values.put("js", markup(SCRIPT.text()));
+    values.put("jsHash", markup(SCRIPT.hash()));
+    values.put("t", (TemplateMethodModelEx) this::say);
+    values.put("n", (TemplateMethodModelEx) this::count);
+    values.put("svg", (TemplateMethodModelEx) arguments -> markup(arguments.get(0).toString()));
+    return Templates.fill(template, values);
+  }
+
+  /** Text of our own making that is HTML already. */
+  private static Object markup(String html) {
+    try {
+      return HTMLOutputFormat.INSTANCE.fromMarkup(html);
+    } catch (TemplateModelException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private Object say(List<?> arguments) {
+    return words.say(arguments.get(0).toString(), arguments.subList(1, arguments.size()).toArray());
+  }
+
+  private Object count(List<?> arguments) throws TemplateModelException {
+    long many = ((TemplateNumberModel) arguments.get(1)).getAsNumber().longValue();
+    return words.count(
+        arguments.get(0).toString(), many, arguments.subList(2, arguments.size()).toArray());
+  }
+}

@@ -1,0 +1,156 @@
+package org.wellcurb.report.words;
+
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.quantity.Dimension;
+import org.wellcurb.quantity.Interval;
+import org.wellcurb.quantity.Unit;
+import org.wellcurb.quantity.UnitSystem;
+import org.wellcurb.record.Entry;
+import org.wellcurb.record.Kind;
+import org.wellcurb.record.WellRecord;
+
+/** Amounts as pages print them, in the units asked for. */
+public final class Amounts {
+  /** Days beyond which a date is a slip of the pen: the years 0 and 9999. */
+  private static final double FIRST_DAY = -719528;
+
+  private static final double LAST_DAY = 2932896;
+
+  private final Words words;
+  private final UnitsShown shown;
+
+  public Amounts(Words words, UnitsShown shown) {
+    this.words = words;
+    this.shown = shown;
+  }
+
+  /** The system that pages print, where one was asked for; else the record's own. */
+  public UnitSystem system(WellRecord record) {
+    return switch (shown) {
+      case US -> UnitSystem.US;
+      case METRIC -> UnitSystem.METRIC;
+      case AS_WRITTEN -> Recorded.system(record);
+    };
+  }
+
+  /** The unit in which an amount written in this one is printed. */
+  public Unit shown(Unit written) {
+    return switch (shown) {
+      case US -> Counterpart.of(written, UnitSystem.US);
+      case METRIC -> Counterpart.of(written, UnitSystem.METRIC);
+      case AS_WRITTEN -> written;
+    };
+  }
+
+  /** An amount of {@code value} of this unit, such as {@code 49.9 ft}; a NaN is words. */
+  public String amount(double value, Unit written) {
+    if (Double.isNaN(value)) {
+      return words.say("amount.unknown");
+    }
+    return inUnit(written.toSi(value), written, shown(written));
+  }
+
+  /** The size of a difference of {@code value} of this unit (without the zero point). */
+  public String difference(double value, Unit written) {
+    Unit unit = shown(written);
+    if (unit.isReversed() || written.isReversed()) {
+      return plain(value, written, Digits.TIDY);
+    }
+    return plain(
+        unit.differenceFromSi(value * written.factor()),
+        unit,
+        unit.equals(written) ? Digits.FULL : Digits.TIDY);
+  }
+
+  /** An amount in SI, printed in this unit with the digits of a computed figure. */
+  public String si(double si, Unit unit) {
+    return plain(unit.fromSi(si), unit, Digits.TIDY);
+  }
+
+  /** A day, such as {@code 2012-05-01}. */
+  public String day(double day) {
+    if (Double.isNaN(day) || day < FIRST_DAY || day > LAST_DAY) {
+      return words.say("amount.unknown");
+    }
+    return LocalDate.ofEpochDay((long) Math.floor(day)).toString();
+  }
+
+  /** What an entry was read as; empty where nothing is known of it. */
+  public String read(WellRecord record, Entry entry) {
+    int i = entry.index();
+    if (!record.isGiven(i)) {
+      return record.state(i) == WellRecord.NOT_APPLICABLE ? words.say("read.na") : "";
+    }
+    return switch (entry.kind()) {
+      case TEXT, LIST -> record.written(i);
+      case CHOICE -> choice(record, i);
+      case YES_NO -> yesNo(record.interval(i));
+      default -> range(record.interval(i), entry, record.unit(i));
+    };
+  }
+
+  /** A range of an entry's values: {@code 10 to 15 gpm}, {@code 100 gpm or more}. */
+  public String range(Interval si, Entry entry, @Nullable Unit written) {
+    Unit unit = written == null ? entry.unit(UnitSystem.US) : written;
+    if (entry.kind() != Kind.DATE && unit == null) {
+      return "";
+    }
+    if (si.isAll()) {
+      return words.say("amount.unknown");
+    }
+    String lo = end(si.lo(), entry, unit);
+    String hi = end(si.hi(), entry, unit);
+    if (si.isPoint()) {
+      return lo;
+    }
+    if (unit != null && shown(unit).isReversed() != unit.isReversed()) {
+      String swap = lo;
+      lo = hi;
+      hi = swap;
+    }
+    if (hi.isEmpty()) {
+      return words.say(entry.kind() == Kind.DATE ? "amount.from" : "amount.least", lo);
+    }
+    if (lo.isEmpty()) {
+      return words.say(entry.kind() == Kind.DATE ? "amount.until" : "amount.most", hi);
+    }
+    return words.say("amount.range", lo, hi);
+  }
+
+  private String end(double si, Entry entry, @Nullable Unit unit) {
+    if (Double.isInfinite(si)) {
+      return "";
+    }
+    return unit == null || entry.kind() == Kind.DATE ? day(si) : inUnit(si, unit, shown(unit));
+  }
+
+  private String choice(WellRecord record, int entry) {
+    String choice = record.choice(entry);
+    return choice == null ? record.written(entry) : words.choice(choice);
+  }
+
+  private String yesNo(Interval truth) {
+    return words.say(truth.isPoint() ? (truth.lo() == 1 ? "yes" : "no") : "amount.unknown");
+  }
+
+  private static String inUnit(double si, Unit written, Unit unit) {
+    return plain(unit.fromSi(si), unit, unit.equals(written) ? Digits.FULL : Digits.TIDY);
+  }
+
+  private static String plain(double value, Unit unit, int digits) {
+    if (unit.dimension().scale() == Dimension.Scale.WIRE_GAUGE && !unit.isReversed()) {
+      return gauge(value) + " " + unit.symbol();
+    }
+    String number = Digits.of(value, digits);
+    return unit.symbol().isEmpty() ? number : number + " " + unit.symbol();
+  }
+
+  /** Sizes above 1 are written 1/0 to 4/0. */
+  private static String gauge(double number) {
+    double whole = Math.rint(number);
+    return whole <= 0 && whole >= -3 && Math.abs(number - whole) < 0.3
+        ? (int) (1 - whole) + "/0"
+        : Digits.of(number, 3);
+  }
+}

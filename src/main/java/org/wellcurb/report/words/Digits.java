@@ -1,0 +1,43 @@
+package org.wellcurb.report.words;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+
+/** Numbers as pages print them: a point for decimals, no grouping. */
+public final class Digits {
+  /** Digits of a figure in the unit in which it was written. */
+  public static final int FULL = 6;
+
+  /** Digits of a figure brought to another unit: what a person can use. */
+  public static final int TIDY = 4;
+
+  private static final double HUGE = 1e12;
+  private static final double TINY = 1e-9;
+
+  private Digits() {}
+
+  /** At most this many significant digits, no trailing zeros. */
+  public static String of(double x, int significant) {
+    if (Double.isNaN(x)) {
+      return "?";
+    }
+    if (Double.isInfinite(x)) {
+      return x > 0 ? "∞" : "−∞";
+    }
+    double size = Math.abs(x);
+    if (size < TINY) {
+      return "0";
+    }
+    BigDecimal rounded =
+        new BigDecimal(x).round(new MathContext(significant, RoundingMode.HALF_UP));
+    if (size >= HUGE) {
+      // No real well comes near; a line of zeros would only break the page.
+      int exponent = rounded.precision() - rounded.scale() - 1;
+      return rounded.movePointLeft(exponent).stripTrailingZeros().toPlainString()
+          + " × 10^"
+          + exponent;
+    }
+    return rounded.stripTrailingZeros().toPlainString();
+  }
+}

@@ -1,0 +1,122 @@
+package org.wellcurb.report.words;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Objects;
+import java.util.PropertyResourceBundle;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * The words of pages in one language, from the bundles {@code words} and {@code labels}. Both
+ * languages have every key; a key that no bundle has is a mistake of the program.
+ */
+public final class Words {
+  private static final Map<Language, Words> ALL = load();
+
+  private final Language language;
+  private final Map<String, String> texts = new HashMap<>();
+
+  private Words(Language language) {
+    this.language = language;
+  }
+
+  /** The words in this language. */
+  public static Words in(Language language) {
+    return Objects.requireNonNull(ALL.get(language));
+  }
+
+  public Language language() {
+    return language;
+  }
+
+  /** All keys, in code point order. */
+  public Set<String> keys() {
+    return new TreeSet<>(texts.keySet());
+  }
+
+  /** True if the bundles have this key. */
+  public boolean has(String key) {
+    return texts.containsKey(key);
+  }
+
+  /**
+   * The text of this key, with {@code {0}}, {@code {1}}, ... replaced. What is put in is never read
+   * again, so a brace in a record stays a brace.
+   */
+  public String say(String key, Object... arguments) {
+    String text = texts.get(key);
+    if (text == null) {
+      throw new IllegalArgumentException("no words for " + key + " in " + language.code());
+    }
+    return arguments.length == 0 ? text : fill(text, arguments);
+  }
+
+  /**
+   * The text for this many: {@code key.one} or {@code key.many}, with the count as {@code {0}} and
+   * the others after it.
+   */
+  public String count(String key, long many, Object... others) {
+    boolean one = many == 1 || (many == 0 && language == Language.FR);
+    Object[] arguments = new Object[others.length + 1];
+    arguments[0] = many;
+    System.arraycopy(others, 0, arguments, 1, others.length);
+    return say(key + (one ? ".one" : ".many"), arguments);
+  }
+
+  /** What pages call an entry. A key that the catalogue lacks is given back as it is. */
+  public String entry(String key) {
+    return texts.getOrDefault("entry." + key, key);
+  }
+
+  /** What pages call a choice of an entry. */
+  public String choice(String choice) {
+    return texts.getOrDefault("choice." + choice.replace(' ', '_'), choice);
+  }
+
+  private static String fill(String text, Object[] arguments) {
+    StringBuilder out = new StringBuilder();
+    int at = 0;
+    while (at < text.length()) {
+      int open = text.indexOf('{', at);
+      if (open < 0) {
+        break;
+      }
+      int place = text.charAt(open + 1) - '0';
+      out.append(text, at, open).append(arguments[place]);
+      at = open + 3;
+    }
+    return out.append(text, at, text.length()).toString();
+  }
+
+  private static Map<Language, Words> load() {
+    Map<Language, Words> all = new EnumMap<>(Language.class);
+    for (Language language : Language.values()) {
+      Words words = new Words(language);
+      String suffix = language == Language.EN ? "" : "_" + language.code();
+      words.read("words" + suffix + ".properties");
+      words.read("labels" + suffix + ".properties");
+      all.put(language, words);
+    }
+    return all;
+  }
+
+  private void read(String file) {
+    try (InputStream in =
+        Objects.requireNonNull(Words.class.getResourceAsStream("/org/wellcurb/report/" + file))) {
+      PropertyResourceBundle bundle =
+          new PropertyResourceBundle(new InputStreamReader(in, StandardCharsets.UTF_8));
+      for (String key : bundle.keySet()) {
+        texts.put(key, bundle.getString(key));
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,87 @@
+<#-- What all pages share. Everything printed is escaped, but our own style, script and drawings. -->
+<#macro page title over heading under="">
+<!DOCTYPE html>
+<html lang="${lang}">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src ${cssHash}; script-src ${jsHash}; base-uri 'none'; form-action 'none'">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>${title}</title>
+<style>${css}</style>
+</head>
+<body>
+<a class="skip" href="#main">${t("page.skip")}</a>
+<header class="top">
+<p class="over">${over}<#if index?has_content> · <a href="${index}">${t("page.index")}</a></#if></p>
+<h1>${heading}</h1>
+<#if under?has_content><p class="under">${under}</p></#if>
+</header>
+<main id="main">
+<#nested>
+</main>
+<footer class="bottom">
+<p class="always">${t("caution.always")}</p>
+<p>${t("page.made")}</p>
+</footer>
+<script>${js}</script>
+</body>
+</html>
+</#macro>
+
+<#-- Words of a pack or of a computed sentence, which are not translated. -->
+<#macro own text><#if lang == "en">${text}<#else><span lang="en">${text}</span></#if></#macro>
+
+<#macro source s>
+<@own s.text /><#if s.address?has_content> <a href="${s.address}" rel="noreferrer">${t("source.read")}</a></#if><#if s.note?has_content> <span class="soft">(<@own s.note />)</span></#if></#macro>
+
+<#macro section id title class="">
+<section aria-labelledby="${id}"<#if class?has_content> class="${class}"</#if>>
+<h2 id="${id}">${title}</h2>
+<#nested>
+</section>
+</#macro>
+
+<#-- A table whose rows stack on a narrow screen; its roles hold where the layout changes. -->
+<#macro table caption columns id="" class="" list=false quiet=false>
+<table role="table" class="stack ${class}"<#if id?has_content> id="${id}"</#if><#if list> data-list="${id}"</#if>>
+<caption<#if quiet> class="unseen"</#if>>${caption}</caption>
+<thead role="rowgroup"><tr role="row"><#list columns as column><th role="columnheader" scope="col">${column}</th></#list></tr></thead>
+<tbody role="rowgroup">
+<#nested>
+</tbody>
+</table>
+</#macro>
+
+<#macro row><tr role="row"><#nested></tr></#macro>
+<#macro head label class=""><th role="rowheader" scope="row" data-l="${label}"<#if class?has_content> class="${class}"</#if>><#nested></th></#macro>
+<#macro cell label class="" sort=""><td role="cell" data-l="${label}"<#if class?has_content> class="${class}"</#if><#if sort?has_content> data-sort="${sort}"</#if>><span><#nested></span></td></#macro>
+
+<#macro cautions keys>
+<#if keys?has_content>
+<@section id="care" title=t("care.title") class="care">
+<ul><#list keys as key><li>${t("caution." + key)}</li></#list></ul>
+</@section>
+</#if>
+</#macro>
+
+<#macro steps steps>
+<@section id="first" title=t("first.title") class="first">
+<ol>
+<#list steps as step>
+<li>${step.text}<#if step.findings?has_content><span class="letters"><#list step.findings as f> <a href="#${f.anchor}" aria-label="${t("finding.letter", f.letter)}">${f.letter}</a></#list></span></#if></li>
+</#list>
+</ol>
+</@section>
+</#macro>
+
+<#macro drawing d>
+<figure id="${d.id}">
+<figcaption>${d.title}</figcaption>
+${svg(d.svg)}
+<#if d.marks?has_content>
+<ul class="marks"><#list d.marks as m><li><a href="#${m.anchor}"><b>${m.letter}</b> <@own m.title /></a></li></#list></ul>
+</#if>
+<#if d.legend?has_content><ul class="legend"><#list d.legend as line><li>${line}</li></#list></ul></#if>
+<details><summary>${t("drawing.words")}</summary><ul><#list d.words as line><li>${line}</li></#list></ul></details>
+</figure>
+</#macro>

@@ -1,0 +1,141 @@
+<#import "lib.ftl" as l>
+<@l.page title=t("sheet.title", v.id) over=t("sheet.over") heading=t("sheet.heading", v.id) under=t("sheet.under", v.place, v.asOf)>
+
+<@l.steps v.steps />
+
+<dl class="counts">
+<#list v.counts as key, count><div class="${key?replace("outcome.", "is-")}"><dt>${t(key)}</dt><dd>${count}</dd></div></#list>
+</dl>
+
+<@l.cautions v.cautions />
+
+<#if v.findings?has_content>
+<@l.section id="findings" title=t("findings.title")>
+<#list v.findings as f>
+<article class="finding ${f.kind}" id="${f.anchor}" aria-labelledby="${f.anchor}-title">
+<p class="kind">${t("kind." + f.kind)}</p>
+<h3 id="${f.anchor}-title"><span class="letter">${f.letter}</span> <@l.own f.title /></h3>
+<p class="sentence">${f.sentence}</p>
+<dl>
+<#if f.why.requirement?has_content><dt>${t("finding.asked")}</dt><dd><@l.own f.why.requirement /><#if f.why.condition?has_content> <span class="soft">(${t("finding.where")} <@l.own f.why.condition />)</span></#if></dd></#if>
+<#if f.why.withNumbers?has_content><dt>${t("finding.sum")}</dt><dd class="sum"><@l.own f.why.withNumbers /></dd></#if>
+<#list f.why.workings as w>
+<dt><@l.own w.meaning /></dt><dd class="sum"><@l.own w.formula /><br>= <@l.own w.withNumbers /><br>= <b><@l.own w.result /></b> <span class="soft">(<@l.own w.source />)</span></dd>
+</#list>
+<dt>${t("finding.because")}</dt><dd><@l.own f.because /></dd>
+<dt>${t("finding.remedy")}</dt><dd class="remedy"><@l.own f.remedy /></dd>
+<#if f.reading?has_content><dt>${t("finding.reading")}</dt><dd><@l.own f.reading /> ${t("finding.reading.never")}</dd></#if>
+<#if f.why.remarks?has_content || f.near?has_content><dt>${t("finding.judged")}</dt><dd><#list f.why.remarks as r><@l.own r /> </#list>${f.near}</dd></#if>
+<dt>${t("finding.source")}</dt><dd><@l.source f.source /></dd>
+</dl>
+</article>
+</#list>
+</@l.section>
+</#if>
+
+<#if v.asks?has_content>
+<@l.section id="ask" title=t("ask.title")>
+<p>${t("ask.lead")}</p>
+<ol class="asks">
+<#list v.asks as a>
+<li><b>${a.label}</b>: ${n("ask.settles", a.settles)}<#if a.rules?has_content> <span class="soft">(<#list a.rules as r><@l.own r /><#sep>; </#list>)</span></#if></li>
+</#list>
+</ol>
+</@l.section>
+</#if>
+
+<#if v.drawings?has_content>
+<@l.section id="drawings" title=t("drawings.title")>
+<p>${t("drawings.lead")}</p>
+<div class="drawings"><#list v.drawings as d><@l.drawing d /></#list></div>
+</@l.section>
+</#if>
+
+<@l.section id="outcomes" title=t("outcomes.title")>
+<#list v.outcomes as g>
+<details<#if g.open> open</#if>>
+<summary>${t(g.key)} <span class="soft">(${g.lines?size})</span></summary>
+<@l.table caption=t(g.key + ".caption") columns=[t("col.rule"), t("col.how"), t("col.source")] quiet=true>
+<#list g.lines as o>
+<@l.row>
+<@l.head t("col.rule")><@l.own o.title /><#if o.letter?has_content> <a href="#finding-${o.letter?lower_case}" aria-label="${t("finding.letter", o.letter)}">${o.letter}</a></#if></@l.head>
+<@l.cell t("col.how")>
+<#if o.ask?has_content>${t("outcome.person")} <@l.own o.ask /><#elseif o.numbers?has_content><span class="sum"><@l.own o.numbers /></span><#else><@l.own o.requirement /></#if>
+<#if o.needs?has_content><br>${t("outcome.needs")} <#list o.needs as need>${need}<#sep>, </#list>.</#if>
+<#if o.variance?has_content><br>${t("outcome.variance", o.variance)}</#if>
+<#if o.standsFor?has_content><br>${t("outcome.stands")} <@l.own o.standsFor /></#if>
+<#if o.remarks?has_content><br><span class="soft"><#list o.remarks as r><@l.own r /> </#list></span></#if>
+</@l.cell>
+<@l.cell t("col.source")><@l.source o.source /></@l.cell>
+</@l.row>
+</#list>
+</@l.table>
+</details>
+</#list>
+</@l.section>
+
+<#if v.variances?has_content>
+<@l.section id="variances" title=t("variances.title")>
+<ul>
+<#list v.variances as w>
+<li><b><#if w.title?has_content><@l.own w.title /><#else>${w.rule}</#if></b>: <#if w.reference?has_content>${t("variance.reference", w.reference)}<#else>${t("variance.bare")}</#if> <#if !w.used><strong>${t("variance.idle")}</strong></#if></li>
+</#list>
+</ul>
+</@l.section>
+</#if>
+
+<#if v.workings?has_content || v.nearWorkings?has_content>
+<@l.section id="workings" title=t("workings.title")>
+<p>${t("workings.lead")}</p>
+<#if v.workings?has_content>
+<@l.table caption=t("workings.caption") columns=[t("col.working"), t("col.formula"), t("col.result"), t("col.source")] quiet=true>
+<#list v.workings as w>
+<@l.row>
+<@l.head t("col.working")><@l.own w.meaning /></@l.head>
+<@l.cell t("col.formula")><span class="sum"><@l.own w.formula /><br>= <@l.own w.withNumbers /></span></@l.cell>
+<@l.cell t("col.result")><b><@l.own w.result /></b></@l.cell>
+<@l.cell t("col.source")><@l.own w.source /></@l.cell>
+</@l.row>
+</#list>
+</@l.table>
+</#if>
+<#if v.nearWorkings?has_content>
+<details><summary>${t("workings.near")} <span class="soft">(${v.nearWorkings?size})</span></summary>
+<ul><#list v.nearWorkings as w><li><@l.own w.meaning />: ${t("workings.lacking")} <#list w.lacking as k>${k}<#sep>, </#list>.</li></#list></ul>
+</details>
+</#if>
+</@l.section>
+</#if>
+
+<@l.section id="entries" title=t("entries.title")>
+<p>${t("entries.lead")}</p>
+<#list v.entries as g>
+<#if g.lines?has_content>
+<@l.table caption=t(g.heading) columns=[t("col.entry"), t("col.written"), t("col.read"), t("col.note")] class="entries">
+<#list g.lines as e>
+<@l.row>
+<@l.head t("col.entry")>${e.label}</@l.head>
+<@l.cell t("col.written")>“<#if e.written?has_content>${e.written}</#if>”</@l.cell>
+<@l.cell t("col.read")><#if e.read?has_content>${e.read}<#else>${t("amount.unknown")}</#if></@l.cell>
+<@l.cell t("col.note")><#list e.notes as note>${note} </#list></@l.cell>
+</@l.row>
+</#list>
+</@l.table>
+</#if>
+<#if g.blank?has_content><p class="blank"><b>${t(g.heading)}, ${t("entries.blank")}</b> <#list g.blank as b>${b}<#sep>, </#list>.</p></#if>
+</#list>
+<#if v.extras?has_content>
+<details open><summary>${t("extras.title")} <span class="soft">(${v.extras?size})</span></summary>
+<p>${t("extras.lead")}</p>
+<dl class="plain"><#list v.extras as x><div><dt>${x.name}</dt><dd>“${x.text}”</dd></div></#list></dl>
+</details>
+</#if>
+</@l.section>
+
+<@l.section id="judged" title=t("judged.title")>
+<p><@l.own v.pack.title /> · ${t("judged.edition", v.pack.edition)} · <@l.own v.pack.authority /></p>
+<#if v.pack.notice?has_content><p><@l.own v.pack.notice /></p></#if>
+<#if v.pack.builtOn?has_content><p>${t("judged.built")} <#list v.pack.builtOn as b>${b}<#sep>, </#list>.</p></#if>
+<p>${t("judged.asof", v.asOf)}</p>
+</@l.section>
+</@l.page>
