@@ -55,17 +55,17 @@ public final class Amounts {
   public String difference(double value, Unit written) {
     Unit unit = shown(written);
     if (unit.isReversed() || written.isReversed()) {
-      return plain(value, written, Digits.TIDY);
+      return plain(value, written, Numerals.TIDY);
     }
     return plain(
         unit.differenceFromSi(value * written.factor()),
         unit,
-        unit.equals(written) ? Digits.FULL : Digits.TIDY);
+        unit.equals(written) ? Numerals.FULL : Numerals.TIDY);
   }
 
   /** An amount in SI, printed in this unit with the digits of a computed figure. */
   public String si(double si, Unit unit) {
-    return plain(unit.fromSi(si), unit, Digits.TIDY);
+    return plain(unit.fromSi(si), unit, Numerals.TIDY);
   }
 
   /** A day, such as {@code 2012-05-01}. */
@@ -135,14 +135,14 @@ public final class Amounts {
   }
 
   private static String inUnit(double si, Unit written, Unit unit) {
-    return plain(unit.fromSi(si), unit, unit.equals(written) ? Digits.FULL : Digits.TIDY);
+    return plain(unit.fromSi(si), unit, unit.equals(written) ? Numerals.FULL : Numerals.TIDY);
   }
 
   private static String plain(double value, Unit unit, int digits) {
     if (unit.dimension().scale() == Dimension.Scale.WIRE_GAUGE && !unit.isReversed()) {
       return gauge(value) + " " + unit.symbol();
     }
-    String number = Digits.of(value, digits);
+    String number = Numerals.of(value, digits);
     return unit.symbol().isEmpty() ? number : number + " " + unit.symbol();
   }
 
@@ -151,6 +151,6 @@ public final class Amounts {
     double whole = Math.rint(number);
     return whole <= 0 && whole >= -3 && Math.abs(number - whole) < 0.3
         ? (int) (1 - whole) + "/0"
-        : Digits.of(number, 3);
+        : Numerals.of(number, 3);
   }
 }

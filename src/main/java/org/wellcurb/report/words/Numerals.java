@@ -5,17 +5,17 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 
 /** Numbers as pages print them: a point for decimals, no grouping. */
-public final class Digits {
-  /** Digits of a figure in the unit in which it was written. */
+public final class Numerals {
+  /** Numerals of a figure in the unit in which it was written. */
   public static final int FULL = 6;
 
-  /** Digits of a figure brought to another unit: what a person can use. */
+  /** Numerals of a figure brought to another unit: what a person can use. */
   public static final int TIDY = 4;
 
   private static final double HUGE = 1e12;
   private static final double TINY = 1e-9;
 
-  private Digits() {}
+  private Numerals() {}
 
   /** At most this many significant digits, no trailing zeros. */
   public static String of(double x, int significant) {
