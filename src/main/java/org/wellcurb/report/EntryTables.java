@@ -35,7 +35,8 @@ final class EntryTables {
           add(entry, lines, blank);
         }
       }
-      tables.add(new EntryTable(group.heading(), lines, blank));
+      boolean open = lines.stream().anyMatch(line -> !line.notes().isEmpty());
+      tables.add(new EntryTable(group.heading(), open, lines, blank));
     }
     return tables;
   }

@@ -39,6 +39,11 @@ public final class Pages {
     return page("sheet.ftl", new SheetMaker(result, style).sheet(asOf), index);
   }
 
+  /** The batch page. */
+  public String index(BatchView batch) {
+    return page("index.ftl", new IndexMaker(batch, style).index(), "");
+  }
+
   private String page(String template, Object view, String index) {
     Map<String, Object> values = new HashMap<>();
     values.put("v", view);

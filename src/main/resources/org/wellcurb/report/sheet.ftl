@@ -14,10 +14,9 @@
 <#list v.findings as f>
 <article class="finding ${f.kind}" id="${f.anchor}" aria-labelledby="${f.anchor}-title">
 <p class="kind">${t("kind." + f.kind)}</p>
-<h3 id="${f.anchor}-title"><span class="letter">${f.letter}</span> <@l.own f.title /></h3>
-<p class="sentence">${f.sentence}</p>
+<h3 id="${f.anchor}-title"><span class="letter">${f.letter}</span> ${f.sentence}</h3>
 <dl>
-<#if f.why.requirement?has_content><dt>${t("finding.asked")}</dt><dd><@l.own f.why.requirement /><#if f.why.condition?has_content> <span class="soft">(${t("finding.where")} <@l.own f.why.condition />)</span></#if></dd></#if>
+<dt>${t("finding.asked")}</dt><dd><@l.own f.title />.<#if f.why.requirement?has_content><br><@l.own f.why.requirement /><#if f.why.condition?has_content> <span class="soft">(${t("finding.where")} <@l.own f.why.condition />)</span></#if></#if></dd>
 <#if f.why.withNumbers?has_content><dt>${t("finding.sum")}</dt><dd class="sum"><@l.own f.why.withNumbers /></dd></#if>
 <#list f.why.workings as w>
 <dt><@l.own w.meaning /></dt><dd class="sum"><@l.own w.formula /><br>= <@l.own w.withNumbers /><br>= <b><@l.own w.result /></b> <span class="soft">(<@l.own w.source />)</span></dd>
@@ -110,22 +109,24 @@
 <@l.section id="entries" title=t("entries.title")>
 <p>${t("entries.lead")}</p>
 <#list v.entries as g>
+<details<#if g.open> open</#if>>
+<summary>${t(g.heading)} <span class="soft">(${t("entries.count", g.lines?size, g.blank?size)})</span></summary>
 <#if g.lines?has_content>
-<@l.table caption=t(g.heading) columns=[t("col.entry"), t("col.written"), t("col.read"), t("col.note")] class="entries">
+<@l.table caption=t(g.heading) columns=[t("col.entry"), t("col.written"), t("col.read")] class="entries" quiet=true>
 <#list g.lines as e>
 <@l.row>
 <@l.head t("col.entry")>${e.label}</@l.head>
-<@l.cell t("col.written")>“<#if e.written?has_content>${e.written}</#if>”</@l.cell>
-<@l.cell t("col.read")><#if e.read?has_content>${e.read}<#else>${t("amount.unknown")}</#if></@l.cell>
-<@l.cell t("col.note")><#list e.notes as note>${note} </#list></@l.cell>
+<@l.cell t("col.written")>“${e.written}”</@l.cell>
+<@l.cell t("col.read")><#if e.read?has_content>${e.read}<#else>${t("amount.unknown")}</#if><#list e.notes as note><br><b class="note">${note}</b></#list></@l.cell>
 </@l.row>
 </#list>
 </@l.table>
 </#if>
-<#if g.blank?has_content><p class="blank"><b>${t(g.heading)}, ${t("entries.blank")}</b> <#list g.blank as b>${b}<#sep>, </#list>.</p></#if>
+<#if g.blank?has_content><p class="blank">${t("entries.blank")} <#list g.blank as b>${b}<#sep>, </#list>.</p></#if>
+</details>
 </#list>
 <#if v.extras?has_content>
-<details open><summary>${t("extras.title")} <span class="soft">(${v.extras?size})</span></summary>
+<details><summary>${t("extras.title")} <span class="soft">(${v.extras?size})</span></summary>
 <p>${t("extras.lead")}</p>
 <dl class="plain"><#list v.extras as x><div><dt>${x.name}</dt><dd>“${x.text}”</dd></div></#list></dl>
 </details>

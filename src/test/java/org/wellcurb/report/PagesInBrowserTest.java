@@ -9,12 +9,16 @@ import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.wellcurb.browser.Browser;
+import org.wellcurb.report.words.Language;
+import org.wellcurb.report.words.UnitsShown;
 
 /** The pages in a real browser, from files, with the network off. */
 final class PagesInBrowserTest {
   private static final Path FOLDER = Path.of("target", "pages");
+  private static final LocalDate AS_OF = LocalDate.of(2026, 1, 1);
   private static Browser browser;
 
   @BeforeAll
@@ -28,19 +32,48 @@ final class PagesInBrowserTest {
     browser.close();
   }
 
-  @Test
-  void aSheetOpensWithoutComplaintAndWithoutBarriers() throws IOException {
-    Path sheet = FOLDER.resolve("sheet.html");
-    String html =
-        new Pages(PageStyle.PLAIN).sheet(Results.of(Forms.full()), LocalDate.of(2026, 1, 1), "");
-    Files.writeString(sheet, html);
-    browser.open(sheet, 1200);
+  private static String page(String name) {
+    Pages pages = new Pages(PageStyle.PLAIN);
+    Pages french = new Pages(new PageStyle(Language.FR, UnitsShown.METRIC));
+    return switch (name) {
+      case "sheet" -> pages.sheet(Results.of(Forms.full()), AS_OF, "../index.html");
+      case "sheet-fr" -> french.sheet(Results.of(Forms.full()), AS_OF, "../index.html");
+      case "sheet-bare" -> pages.sheet(Results.of(Forms.bare()), AS_OF, "");
+      case "sheet-absurd" -> pages.sheet(Results.of(Forms.absurd()), AS_OF, "");
+      case "sheet-hostile" -> pages.sheet(Results.of(Forms.hostile()), AS_OF, "");
+      case "index" -> pages.index(Batches.of(40, "FW-"));
+      case "index-fr" -> french.index(Batches.of(1, "FW-"));
+      case "index-long" -> pages.index(Batches.of(1234, "FW-"));
+      case "index-hostile" -> pages.index(Batches.of(3, Forms.HOSTILE));
+      default -> throw new IllegalArgumentException(name);
+    };
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "sheet",
+        "sheet-fr",
+        "sheet-bare",
+        "sheet-absurd",
+        "sheet-hostile",
+        "index",
+        "index-fr",
+        "index-long",
+        "index-hostile"
+      })
+  void aPageOpensWithoutComplaintBarrierOrSidewaysScroll(String name) throws IOException {
+    Path file = FOLDER.resolve(name + ".html");
+    Files.writeString(file, page(name));
+    browser.open(file, 1200);
     assertEquals(List.of(), browser.complaints());
+    assertEquals(null, browser.driver().executeScript("return window.acted"));
     assertEquals(List.of(), browser.barriers());
-    Files.write(FOLDER.resolve("sheet-desktop.png"), browser.picture());
+    Files.write(FOLDER.resolve(name + "-desktop.png"), browser.picture());
     browser.width(320);
     assertEquals(0, browser.sideways());
-    Files.write(FOLDER.resolve("sheet-phone.png"), browser.picture());
-    Files.write(FOLDER.resolve("sheet.pdf"), browser.print(8.5, 11));
+    assertEquals(List.of(), browser.barriers());
+    Files.write(FOLDER.resolve(name + "-phone.png"), browser.picture());
+    Files.write(FOLDER.resolve(name + ".pdf"), browser.print(8.5, 11));
   }
 }

@@ -1,0 +1,158 @@
+package org.wellcurb.report;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.wellcurb.judgement.Outcome;
+import org.wellcurb.report.words.Numerals;
+import org.wellcurb.report.words.Words;
+import org.wellcurb.rulepack.FindingKind;
+import org.wellcurb.rulepack.Rule;
+import org.wellcurb.rulepack.Source;
+import org.wellcurb.screening.Tally;
+
+/** Makes what the batch page shows. */
+final class IndexMaker {
+  private final BatchView batch;
+  private final Words words;
+
+  IndexMaker(BatchView batch, PageStyle style) {
+    this.batch = batch;
+    words = Words.in(style.language());
+  }
+
+  IndexView index() {
+    List<RuleRow> rules = rules();
+    return new IndexView(
+        batch,
+        steps(rules),
+        rules.stream().filter(row -> row.fallsShort() > 0).toList(),
+        rules.stream().filter(row -> row.fallsShort() == 0 && told(row) == 0).toList(),
+        rules.stream().filter(row -> row.fallsShort() == 0 && told(row) > 0).toList(),
+        batch.asks().stream()
+            .map(ask -> new AskLine(words.entry(ask.entry()), ask.outcomes(), ask.records()))
+            .toList(),
+        batch.tallies().stream().map(tally -> PackLine.of(tally.pack())).toList(),
+        sources(),
+        cuts(),
+        kinds(),
+        batch.files());
+  }
+
+  private static long told(RuleRow row) {
+    return row.meets() + row.fallsShort() + row.waived();
+  }
+
+  private List<RuleRow> rules() {
+    List<RuleRow> rows = new ArrayList<>();
+    for (Tally tally : batch.tallies()) {
+      List<Rule> rules = tally.pack().rules();
+      for (int i = 0; i < rules.size(); i++) {
+        rows.add(row(tally, rules.get(i), i));
+      }
+    }
+    rows.sort(
+        Comparator.comparingLong((RuleRow row) -> -row.fallsShort())
+            .thenComparingLong(row -> -row.cannotTell()));
+    return rows;
+  }
+
+  private RuleRow row(Tally tally, Rule rule, int i) {
+    long meets = tally.count(i, Outcome.MEETS);
+    long fails = tally.count(i, Outcome.FALLS_SHORT);
+    Rate rate = Rate.of(fails, meets + fails);
+    return new RuleRow(
+        tally.pack().id(),
+        rule.id(),
+        rule.title(),
+        rule.kind().label(),
+        meets,
+        fails,
+        tally.count(i, Outcome.CANNOT_TELL),
+        tally.count(i, Outcome.NOT_APPLICABLE),
+        tally.count(i, Outcome.WAIVED),
+        rate.of() == 0 ? "" : rate(rate),
+        RateBar.of(rate));
+  }
+
+  private String rate(Rate rate) {
+    return words.say(
+        "rate",
+        rate.hits(),
+        rate.of(),
+        percent(rate.share()),
+        percent(rate.lo()),
+        percent(rate.hi()));
+  }
+
+  /** In whole percent, with a decimal near the ends: only what is none or all is 0 or 100. */
+  private static String percent(double share) {
+    double percent = 100 * share;
+    if (percent <= 0 || percent >= 100) {
+      return percent <= 0 ? "0" : "100";
+    }
+    if (percent < 1 || percent > 99) {
+      return Numerals.of(Math.min(99.9, Math.max(0.1, Math.rint(percent * 10) / 10)), 3);
+    }
+    return Numerals.of(Math.rint(percent), 3);
+  }
+
+  private List<Step> steps(List<RuleRow> rules) {
+    List<String> steps = new ArrayList<>();
+    if (batch.setAside() > 0) {
+      steps.add(words.count("batch.first.aside", batch.setAside()));
+    }
+    if (batch.withDeficiency() > 0) {
+      steps.add(words.count("batch.first.deficiency", batch.withDeficiency(), batch.screened()));
+    } else if (batch.withFindings() > 0) {
+      steps.add(words.count("batch.first.finding", batch.withFindings(), batch.screened()));
+    }
+    if (!rules.isEmpty() && rules.get(0).fallsShort() > 1) {
+      steps.add(words.count("batch.first.rule", rules.get(0).fallsShort(), rules.get(0).title()));
+    }
+    if (!batch.asks().isEmpty()) {
+      AskLine ask = batch.asks().get(0);
+      steps.add(
+          words.count("batch.first.ask", ask.outcomes(), words.entry(ask.entry()), ask.records()));
+    }
+    if (batch.screened() == 0) {
+      steps.add(words.say("batch.first.none"));
+    } else if (batch.withFindings() == 0) {
+      steps.add(words.say("batch.first.nothing"));
+    }
+    return steps.stream().map(text -> new Step(text, List.of())).toList();
+  }
+
+  private List<SourceLine> sources() {
+    Set<SourceLine> lines = new LinkedHashSet<>();
+    for (Tally tally : batch.tallies()) {
+      for (Rule rule : tally.pack().rules()) {
+        for (Source source : rule.textSources()) {
+          lines.add(SourceLine.of(source, words));
+        }
+        lines.add(SourceLine.of(rule.source(), words));
+      }
+    }
+    return List.copyOf(lines);
+  }
+
+  private Map<String, String> cuts() {
+    Map<String, String> cuts = new LinkedHashMap<>();
+    for (Cut cut : batch.cuts()) {
+      cuts.put(cut.cap().name(), words.say("cut", cut.shown(), cut.total(), cut.cap().rest()));
+    }
+    return cuts;
+  }
+
+  private Map<String, Long> kinds() {
+    Map<String, Long> kinds = new LinkedHashMap<>();
+    for (FindingKind kind : FindingKind.values()) {
+      kinds.put("kind.short." + kind.label(), batch.findings().of(kind));
+    }
+    return kinds;
+  }
+}

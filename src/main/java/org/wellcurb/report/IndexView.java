@@ -1,0 +1,32 @@
+package org.wellcurb.report;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What the batch page shows, beside the {@link BatchView} that it is made from.
+ *
+ * @param batch the run
+ * @param steps what to do first
+ * @param rules rules that something falls short of, most first
+ * @param unknownRules rules that only cannot be told
+ * @param quietRules rules that nothing falls short of, and that could be told
+ * @param asks what to ask for over the batch: label, outcomes, records
+ * @param packs the packs that judged
+ * @param sources all sources that the rules name
+ * @param cuts what each cap cut, as a sentence, by its name
+ * @param kinds findings by key of the bundle
+ * @param links files that stand beside the page, to be opened
+ */
+public record IndexView(
+    BatchView batch,
+    List<Step> steps,
+    List<RuleRow> rules,
+    List<RuleRow> unknownRules,
+    List<RuleRow> quietRules,
+    List<AskLine> asks,
+    List<PackLine> packs,
+    List<SourceLine> sources,
+    Map<String, String> cuts,
+    Map<String, Long> kinds,
+    List<String> links) {}

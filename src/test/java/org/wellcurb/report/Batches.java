@@ -1,0 +1,84 @@
+package org.wellcurb.report;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.wellcurb.judgement.Outcome;
+import org.wellcurb.rulepack.Pack;
+import org.wellcurb.screening.RecordResult;
+import org.wellcurb.screening.RuleResult;
+import org.wellcurb.screening.Tally;
+
+/** Runs made by hand, for tests of the batch page. */
+public final class Batches {
+  private Batches() {}
+
+  /** A run of this many records, those with findings first; every text is {@code text}. */
+  public static BatchView of(int records, String text) {
+    RecordResult result = Results.of(Forms.full());
+    Pack pack = result.pack();
+    Tally tally = new Tally(pack);
+    for (int i = 0; i < records; i++) {
+      byte[] outcomes = new byte[pack.rules().size()];
+      for (int rule = 0; rule < outcomes.length; rule++) {
+        RuleResult each = result.results().get(rule);
+        boolean same = i % (rule + 2) == 0;
+        outcomes[rule] = (byte) (same ? each.outcome() : Outcome.MEETS).ordinal();
+      }
+      tally.add(outcomes);
+    }
+    List<RecordLine> lines = new ArrayList<>();
+    for (int i = 0; i < Math.min(records, Cap.RECORDS_ON_PAGE.most()); i++) {
+      lines.add(
+          new RecordLine(
+              text + i,
+              "forms-2019.csv",
+              i + 2,
+              pack.id(),
+              "D-" + i % 7,
+              i % 3 == 0 ? "" : "P-" + i % 5,
+              new KindCounts(records - i, i % 3, i % 2, i % 4),
+              i % 5,
+              "Well is far enough from the septic tank",
+              i < 500 ? "sheets/w-" + i + ".html" : ""));
+    }
+    return new BatchView(
+        "1.0.0",
+        LocalDate.of(2026, 1, 1),
+        records + 2,
+        records,
+        2,
+        records,
+        records / 2,
+        new KindCounts(records, records / 2, 3, records / 3),
+        List.of(tally),
+        lines,
+        List.of(
+            new ContractorLine("D-118", 14, 9, new KindCounts(7, 4, 0, 3), "notices/d-118.html"),
+            new ContractorLine("P-77", 11, 3, new KindCounts(1, 2, 3, 4), ""),
+            new ContractorLine("", 2, 1, new KindCounts(1, 0, 0, 0), "")),
+        List.of(new AskLine("setback.fuel_tank", 812, 640), new AskLine("dates.permit", 40, 40)),
+        List.of(
+            new SetAsideLine(
+                "forms-2019.csv", 88, "well.depth", "A quoted cell is not closed.", text),
+            new SetAsideLine("old.csv", 0, "", "There is no usable header.", "")),
+        List.of(
+            new InputLine(
+                "forms-2019.csv",
+                "CSV, comma, UTF-8",
+                "ab",
+                records + 1,
+                records,
+                1,
+                List.of(
+                    "The column “pump.intake_dept” is no entry; the nearest is pump.intake_depth.")),
+            new InputLine("old.csv", "CSV", "cd", 1, 0, 1, List.of())),
+        List.of("readme.md"),
+        List.of(new CrossLine("Values copied", List.of("Two found."), List.of("FW-1", "FW-2"))),
+        List.of("stored_pressure", "pit", "flowing"),
+        records > Cap.RECORDS_ON_PAGE.most()
+            ? List.of(new Cut(Cap.RECORDS_ON_PAGE, Cap.RECORDS_ON_PAGE.most(), records))
+            : List.of(),
+        List.of("findings.csv", "records.csv", "rules.csv", "run.json", "set-aside.csv"));
+  }
+}
