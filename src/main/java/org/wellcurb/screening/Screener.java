@@ -14,6 +14,7 @@ import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
 import org.wellcurb.record.Variance;
 import org.wellcurb.record.WellRecord;
+import org.wellcurb.rulepack.FindingKind;
 import org.wellcurb.rulepack.Pack;
 import org.wellcurb.rulepack.PackScope;
 import org.wellcurb.rulepack.Rule;
@@ -29,6 +30,7 @@ public final class Screener {
   private final Subjects subjects;
   private final RuleProgram[] programs;
   private final byte[] outcomes;
+  private final PossibleReadings readings;
   private @Nullable WellRecord record;
 
   /** Speaks plain English; amounts as written. */
@@ -47,6 +49,7 @@ public final class Screener {
     subjects = new Subjects(pack);
     programs = pack.rules().stream().map(Rule::program).toArray(RuleProgram[]::new);
     outcomes = new byte[programs.length];
+    readings = new PossibleReadings(pack, asOf, speech);
   }
 
   public Pack pack() {
@@ -85,11 +88,16 @@ public final class Screener {
 
   /** The findings of the record judged last, in the pack's order. */
   public List<Finding> findings() {
-    WellRecord at = judged();
+    return findings(judged(), readings.of(judged(), outcomes));
+  }
+
+  private List<Finding> findings(WellRecord at, @Nullable PossibleReading reading) {
     List<Finding> findings = new ArrayList<>();
     for (int i = 0; i < outcomes.length; i++) {
       if (outcomes[i] == Outcome.FALLS_SHORT.ordinal()) {
-        findings.add(finding(at, i, ""));
+        boolean isMeant =
+            reading != null && pack.rules().get(i).kind() == FindingKind.DISCREPANCY;
+        findings.add(finding(at, i, isMeant ? reading.reading() : ""));
       }
     }
     return findings;
@@ -141,14 +149,15 @@ public final class Screener {
               subjects.standsFor(i),
               reference(at, pack.rules().get(i))));
     }
-    List<Finding> findings = findings();
+    @Nullable PossibleReading reading = readings.of(at, outcomes);
+    List<Finding> findings = findings(at, reading);
     return new RecordResult(
         at,
         pack,
         results,
         findings,
         Asks.of(results),
-        List.of(),
+        reading == null ? List.of() : List.of(reading),
         ShownWorkings.of(explainer),
         idle(at),
         Cautions.of(at, results));

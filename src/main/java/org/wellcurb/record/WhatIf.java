@@ -1,0 +1,55 @@
+package org.wellcurb.record;
+
+import org.wellcurb.quantity.Unit;
+
+/** A copy of a record in which values can be tried and put back, without touching the record. */
+public final class WhatIf {
+  private final WellRecord trial;
+  private WellRecord original;
+
+  public WhatIf(Catalogue catalogue) {
+    trial = new WellRecord(catalogue);
+    original = trial;
+  }
+
+  /** Starts from this record. */
+  public void from(WellRecord record) {
+    original = record;
+    int n = record.state.length;
+    System.arraycopy(record.state, 0, trial.state, 0, n);
+    System.arraycopy(record.lo, 0, trial.lo, 0, n);
+    System.arraycopy(record.hi, 0, trial.hi, 0, n);
+    System.arraycopy(record.halfPlace, 0, trial.halfPlace, 0, n);
+    System.arraycopy(record.unit, 0, trial.unit, 0, n);
+    System.arraycopy(record.text, 0, trial.text, 0, n);
+    trial.variances = record.variances;
+  }
+
+  /** The record with what is being tried. */
+  public WellRecord record() {
+    return trial;
+  }
+
+  /** Tries one value, in SI, as if written in this unit. */
+  public void set(int entry, double si, Unit unit) {
+    trial.state[entry] = WellRecord.GIVEN;
+    trial.lo[entry] = si;
+    trial.hi[entry] = si;
+    trial.unit[entry] = (byte) unit.id();
+  }
+
+  /** Tries that the entry were blank. */
+  public void blank(int entry) {
+    trial.state[entry] = WellRecord.UNKNOWN;
+    trial.lo[entry] = Double.NEGATIVE_INFINITY;
+    trial.hi[entry] = Double.POSITIVE_INFINITY;
+  }
+
+  /** Puts the entry back as it is in the record. */
+  public void restore(int entry) {
+    trial.state[entry] = original.state[entry];
+    trial.lo[entry] = original.lo[entry];
+    trial.hi[entry] = original.hi[entry];
+    trial.unit[entry] = original.unit[entry];
+  }
+}
