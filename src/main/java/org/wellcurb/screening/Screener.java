@@ -95,8 +95,7 @@ public final class Screener {
     List<Finding> findings = new ArrayList<>();
     for (int i = 0; i < outcomes.length; i++) {
       if (outcomes[i] == Outcome.FALLS_SHORT.ordinal()) {
-        boolean isMeant =
-            reading != null && pack.rules().get(i).kind() == FindingKind.DISCREPANCY;
+        boolean isMeant = reading != null && pack.rules().get(i).kind() == FindingKind.DISCREPANCY;
         findings.add(finding(at, i, isMeant ? reading.reading() : ""));
       }
     }

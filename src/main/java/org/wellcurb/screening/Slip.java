@@ -16,7 +16,10 @@ record Slip(Kind kind, int entry, double value, Unit unit, int other, double oth
 
   /** Kinds of slips, the commonest first: a rarer one is not offered where a commoner one fits. */
   enum Kind {
-    /** The other unit of its kind. Nearly any number that is too large would fit: it takes two faults. */
+    /**
+     * The other unit of its kind. Nearly any number that is too large would fit: it takes two
+     * faults.
+     */
     UNIT,
     /** Two entries in each other's place. */
     SWAPPED,

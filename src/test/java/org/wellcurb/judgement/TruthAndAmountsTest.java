@@ -83,7 +83,8 @@ class TruthAndAmountsTest {
         CANNOT_TELL, requires("sample.arsenic <= 10 ug/L").on("sample.arsenic", "<20 ug/L"));
     OneRule sum = requires("well.casing_length + well.liner_top = 13 ft");
     assertEquals(MEETS, sum.on("well.casing_length", "12.2 ft", "well.liner_top", "0.8 ft"));
-    assertEquals(FALLS_SHORT, sum.on("well.casing_length", "12.2 ft", "well.liner_top", "0.8001 ft"));
+    assertEquals(
+        FALLS_SHORT, sum.on("well.casing_length", "12.2 ft", "well.liner_top", "0.8001 ft"));
   }
 
   @Test
@@ -172,7 +173,8 @@ class TruthAndAmountsTest {
     assertEquals(FALLS_SHORT, rule.on("well.depth", "n/a"));
     assertEquals(MEETS, rule.on("well.depth", "100 ft"));
     assertEquals(
-        CANNOT_TELL, requires("well.depth > 50 ft").mustApply("well.depth").on("well.depth", "n/a"));
+        CANNOT_TELL,
+        requires("well.depth > 50 ft").mustApply("well.depth").on("well.depth", "n/a"));
   }
 
   @Test
@@ -272,14 +274,18 @@ class TruthAndAmountsTest {
   @Test
   void s08_aBlankStickupIsJudgedAtItsEnds() {
     OneRule rule = requires("well.casing_depth >= 20 ft");
-    assertEquals(
-        CANNOT_TELL, rule.on("record.datum", "casing top", "well.casing_depth", "25 ft"));
+    assertEquals(CANNOT_TELL, rule.on("record.datum", "casing top", "well.casing_depth", "25 ft"));
     assertEquals(MEETS, rule.on("record.datum", "casing top", "well.casing_depth", "30 ft"));
     assertEquals(FALLS_SHORT, rule.on("record.datum", "casing top", "well.casing_depth", "9 ft"));
     assertEquals(
         CANNOT_TELL,
         rule.on(
-            "record.datum", "casing top", "well.stickup", "1-2 ft", "well.casing_depth", "21.5 ft"));
+            "record.datum",
+            "casing top",
+            "well.stickup",
+            "1-2 ft",
+            "well.casing_depth",
+            "21.5 ft"));
     assertEquals(
         List.of("well.stickup"),
         rule.explained("record.datum", "casing top", "well.casing_depth", "25 ft").needs());
@@ -289,8 +295,7 @@ class TruthAndAmountsTest {
   void s08_differencesOfLikeDepthsNeverSuffer() {
     OneRule rule = requires("well.casing_depth <= well.depth");
     assertEquals(
-        MEETS,
-        rule.on("record.datum", "", "well.casing_depth", "99 ft", "well.depth", "100 ft"));
+        MEETS, rule.on("record.datum", "", "well.casing_depth", "99 ft", "well.depth", "100 ft"));
     assertEquals(
         MEETS,
         requires("workings.drawdown = 30 ft")
@@ -351,8 +356,7 @@ class TruthAndAmountsTest {
 
   @Test
   void s09_unitsOfBothSystemsDecideNothing() {
-    OneRule rule =
-        requires("setback.septic_tank * tank.count >= 50 ft (15 m)");
+    OneRule rule = requires("setback.septic_tank * tank.count >= 50 ft (15 m)");
     assertEquals(MEETS, rule.on(TANK, "15 m", "tank.count", "1"));
   }
 
@@ -386,7 +390,8 @@ class TruthAndAmountsTest {
     assertEquals(FALLS_SHORT, requires("setback.septic_tank >= 50 ft").on(TANK, "15.0-15.2 m"));
     assertEquals(
         FALLS_SHORT,
-        requires("setback.septic_tank >= setback.privy").on(TANK, "15.2 m", "setback.privy", "50 ft"));
+        requires("setback.septic_tank >= setback.privy")
+            .on(TANK, "15.2 m", "setback.privy", "50 ft"));
   }
 
   private static Table frost() {
@@ -406,8 +411,7 @@ class TruthAndAmountsTest {
 
   @Test
   void s11_aTableGivesItsFirstMatchingRow() {
-    OneRule rule =
-        OneRule.withTable(frost()).text(null, null, "pitless.depth >= table(frost)");
+    OneRule rule = OneRule.withTable(frost()).text(null, null, "pitless.depth >= table(frost)");
     assertEquals(MEETS, rule.on("site.zone", "Hill", "pitless.depth", "6 ft"));
     assertEquals(FALLS_SHORT, rule.on("site.zone", "hill", "pitless.depth", "5.9 ft"));
     assertEquals(MEETS, rule.on("site.zone", "hill", "pitless.depth", "1.8 m"));
@@ -416,8 +420,7 @@ class TruthAndAmountsTest {
 
   @Test
   void s11_anUnknownKeyGivesTheHullAndOneWithoutARowCannotTell() {
-    OneRule rule =
-        OneRule.withTable(frost()).text(null, null, "pitless.depth >= table(frost)");
+    OneRule rule = OneRule.withTable(frost()).text(null, null, "pitless.depth >= table(frost)");
     assertEquals(MEETS, rule.on("pitless.depth", "7 ft"));
     assertEquals(CANNOT_TELL, rule.on("pitless.depth", "5 ft"));
     assertEquals(FALLS_SHORT, rule.on("pitless.depth", "3 ft"));
@@ -439,12 +442,13 @@ class TruthAndAmountsTest {
   void s14_aRuleThatOnlyAPersonCanJudgeAsks() {
     assertEquals(
         CANNOT_TELL.ordinal(),
-        judge(new RuleProgram(null, List.of(new DatedText(null, null, null, null)), new JudgedBy.AsOf(), false)));
+        judge(
+            new RuleProgram(
+                null, List.of(new DatedText(null, null, null, null)), new JudgedBy.AsOf(), false)));
   }
 
   private static int judge(RuleProgram program) {
-    Judge judge =
-        new Judge(Catalogue.standard(), java.time.LocalDate.of(2026, 1, 1), List.of());
+    Judge judge = new Judge(Catalogue.standard(), java.time.LocalDate.of(2026, 1, 1), List.of());
     judge.take(OneRule.record());
     return judge.outcome(program);
   }
@@ -452,15 +456,21 @@ class TruthAndAmountsTest {
   @Test
   void s17_theMarginIsValueLessLimitInTheUnitWritten() {
     assertEquals(
-        -0.5, requires("setback.septic_tank >= 50 ft").explained(TANK, "49.5 ft").deciding().margin(), 1e-9);
+        -0.5,
+        requires("setback.septic_tank >= 50 ft").explained(TANK, "49.5 ft").deciding().margin(),
+        1e-9);
     assertEquals(
         15.0 - 15.24,
         requires("setback.septic_tank >= 50 ft").explained(TANK, "15.0 m").deciding().margin(),
         1e-9);
     assertEquals(
-        2, requires("water.yield <= 10 gpm").explained("water.yield", "8 gpm").deciding().margin(), 1e-9);
+        2,
+        requires("water.yield <= 10 gpm").explained("water.yield", "8 gpm").deciding().margin(),
+        1e-9);
     assertEquals(
-        -2, requires("water.yield >= 12 gpm").explained("water.yield", "10-15 gpm").deciding().margin(), 1e-9);
+        -2,
+        requires("water.yield >= 12 gpm").explained("water.yield", "10-15 gpm").deciding().margin(),
+        1e-9);
     assertEquals(
         -3,
         requires("dates.received <= dates.completed + 30 days")
@@ -470,10 +480,14 @@ class TruthAndAmountsTest {
         1e-9);
     assertTrue(
         Double.isNaN(
-            requires("well.use is 'household'").explained("well.use", "public").deciding().margin()));
+            requires("well.use is 'household'")
+                .explained("well.use", "public")
+                .deciding()
+                .margin()));
     assertEquals(
         -10,
-        requires("setback.septic_tank >= 100 ft or (well.casing_depth >= 100 ft and setback.septic_tank >= 50 ft)")
+        requires(
+                "setback.septic_tank >= 100 ft or (well.casing_depth >= 100 ft and setback.septic_tank >= 50 ft)")
             .explained(TANK, "40 ft", "well.casing_depth", "120 ft")
             .deciding()
             .margin(),
