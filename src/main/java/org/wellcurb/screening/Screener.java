@@ -95,8 +95,8 @@ public final class Screener {
     List<Finding> findings = new ArrayList<>();
     for (int i = 0; i < outcomes.length; i++) {
       if (outcomes[i] == Outcome.FALLS_SHORT.ordinal()) {
-        boolean isMeant = reading != null && pack.rules().get(i).kind() == FindingKind.DISCREPANCY;
-        findings.add(finding(at, i, isMeant ? reading.reading() : ""));
+        boolean isRelation = pack.rules().get(i).kind() == FindingKind.DISCREPANCY;
+        findings.add(finding(at, i, reading != null && isRelation ? reading.reading() : ""));
       }
     }
     return findings;
