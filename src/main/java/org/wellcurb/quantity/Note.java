@@ -48,7 +48,9 @@ public enum Note {
   /** A blank between digits that may separate thousands or two values. */
   AMBIGUOUS_BLANK,
   /** Not a list that can be written in one cell. */
-  NOT_A_LIST;
+  NOT_A_LIST,
+  /** The date is given twice, and they differ. */
+  DATES_DISAGREE;
 
   private static final Note[] ALL = values();
 

@@ -111,7 +111,7 @@ public final class CellReader {
       case TEXT, LIST -> false;
       case CHOICE, YES_NO ->
           style.sentinels().isEmpty() && words.choice(into, reading, source, from, to);
-      case DATE -> false;
+      case DATE -> DateText.readPlain(into, reading.index(), source, from, to, style);
       default -> {
         Expected expected = reading.expected();
         Unit unit = unit(reading, columnUnit, recordSystem);

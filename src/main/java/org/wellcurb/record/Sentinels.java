@@ -1,13 +1,16 @@
 package org.wellcurb.record;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.wellcurb.quantity.DateOrder;
+import org.wellcurb.quantity.NumericDate;
 import org.wellcurb.quantity.PlainNumber;
 
 /**
  * What an office writes for no value, beyond the usual words: {@code -999}, {@code 1900-01-01},
- * {@code see file}. Numbers are compared as numbers, words without case.
+ * {@code see file}. Numbers are compared as numbers, days as days, words without case.
  */
 public final class Sentinels {
   /** None. */
@@ -15,12 +18,14 @@ public final class Sentinels {
 
   private final WordTable words;
   private final double[] numbers;
+  private final long[] days;
   private final boolean any;
 
   private Sentinels(Set<String> unknown, Set<String> notApplicable) {
     List<String> all = new ArrayList<>();
     List<Integer> meanings = new ArrayList<>();
     List<Double> found = new ArrayList<>();
+    List<Long> dates = new ArrayList<>();
     PlainNumber number = new PlainNumber();
     for (String word : unknown) {
       String trimmed = word.strip();
@@ -29,6 +34,11 @@ public final class Sentinels {
       if (number.read(trimmed, 0, trimmed.length())) {
         found.add(number.value());
       }
+      byte[] bytes = trimmed.getBytes(StandardCharsets.UTF_8);
+      long day = NumericDate.day(bytes, 0, bytes.length, DateOrder.ISO_ONLY, 0);
+      if (NumericDate.isDay(day)) {
+        dates.add(day);
+      }
     }
     for (String word : notApplicable) {
       all.add(word.strip());
@@ -36,6 +46,7 @@ public final class Sentinels {
     }
     words = WordTable.of(all, meanings);
     numbers = found.stream().mapToDouble(Double::doubleValue).toArray();
+    days = dates.stream().mapToLong(Long::longValue).toArray();
     any = !all.isEmpty();
   }
 
@@ -58,6 +69,16 @@ public final class Sentinels {
   boolean holds(double value) {
     for (double number : numbers) {
       if (number == value) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** True if this day, since 1970-01-01, means unknown. */
+  boolean holdsDay(long day) {
+    for (long sentinel : days) {
+      if (sentinel == day) {
         return true;
       }
     }
