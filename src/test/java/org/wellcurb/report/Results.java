@@ -12,6 +12,7 @@ import org.wellcurb.judgement.Outcome;
 import org.wellcurb.judgement.RuleProgram;
 import org.wellcurb.judgement.WorkingShown;
 import org.wellcurb.quantity.Units;
+import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.WellRecord;
 import org.wellcurb.rulepack.FindingKind;
 import org.wellcurb.rulepack.Pack;
@@ -266,7 +267,8 @@ public final class Results {
         "Fenwick County Health Office (invented)",
         List.of("fenwick"),
         LocalDate.of(2024, 4, 1),
-        new JudgedBy.Entry("dates.completed"),
+        new JudgedBy.Entry(
+            Catalogue.standard().entry(Catalogue.standard().index("dates.completed"))),
         "Invented for the examples; no real county.",
         List.of("common-practice"),
         Map.of(),
