@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.wellcurb.judgement.Outcome;
 import org.wellcurb.rulepack.Pack;
+import org.wellcurb.rulepack.PackFile;
 import org.wellcurb.rulepack.Rule;
 
 /**
@@ -22,9 +23,14 @@ final class Subjects {
   private final List<int[]> groups = new ArrayList<>();
   private final int[] standsFor;
 
+  /** Place of each rule's pack among those it builds on, which come first. */
+  private final int[] packOrder;
+
   Subjects(Pack pack) {
     this.pack = pack;
     standsFor = new int[pack.rules().size()];
+    List<String> packs = pack.files().stream().map(PackFile::pack).toList();
+    packOrder = pack.rules().stream().mapToInt(rule -> packs.indexOf(rule.pack())).toArray();
     Map<String, List<Integer>> bySubject = new LinkedHashMap<>();
     for (int i = 0; i < pack.rules().size(); i++) {
       Rule rule = pack.rules().get(i);
@@ -43,7 +49,10 @@ final class Subjects {
     return byId.getOrDefault(rule, NOBODY);
   }
 
-  /** Leaves the worst of each subject standing; of equals the first. */
+  /**
+   * Leaves the worst of each subject standing; of equals that of the pack which builds on the
+   * others, and of one pack's the first.
+   */
   void settle(byte[] outcomes) {
     if (groups.isEmpty()) {
       return;
@@ -52,7 +61,8 @@ final class Subjects {
     for (int[] group : groups) {
       int worst = group[0];
       for (int i : group) {
-        if (severity(outcomes[i]) > severity(outcomes[worst])) {
+        int more = severity(outcomes[i]) - severity(outcomes[worst]);
+        if (more > 0 || (more == 0 && packOrder[i] > packOrder[worst])) {
           worst = i;
         }
       }
