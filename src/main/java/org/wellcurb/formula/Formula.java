@@ -68,6 +68,11 @@ public final class Formula {
     return reads;
   }
 
+  /** Which movable datums its depths are measured from, as bits by ordinal of {@link Datum}. */
+  public int datums() {
+    return datums;
+  }
+
   /** True if it reads a depth that is measured from this datum. */
   public boolean reads(Datum datum) {
     return (datums >> datum.ordinal() & 1) != 0;

@@ -45,9 +45,7 @@ public final class Frame {
   /** Takes a record: states are copied, so that the judge may change how an entry counts. */
   public void take(WellRecord record) {
     this.record = record;
-    for (int i = 0; i < state.length; i++) {
-      state[i] = record.state(i);
-    }
+    record.statesInto(state);
     Arrays.fill(shift, 0);
     written = null;
   }

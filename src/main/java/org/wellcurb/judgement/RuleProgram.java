@@ -1,10 +1,12 @@
 package org.wellcurb.judgement;
 
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Formula;
-import org.wellcurb.record.Datum;
+import org.wellcurb.record.Entry;
 
 /**
  * What is needed to judge one rule.
@@ -37,12 +39,36 @@ public record RuleProgram(
   }
 
   static int datums(@Nullable Formula formula) {
-    int bits = 0;
-    if (formula != null) {
-      for (Datum datum : Datum.values()) {
-        bits |= formula.reads(datum) ? 1 << datum.ordinal() : 0;
-      }
+    return formula == null ? 0 : formula.datums();
+  }
+
+  /** Every entry that its outcome may depend on, but for what depths are measured from. */
+  public Set<Entry> reads() {
+    Set<Entry> reads = new LinkedHashSet<>();
+    add(when, reads);
+    for (DatedText text : texts) {
+      add(text.when(), reads);
+      add(text.require(), reads);
     }
-    return bits;
+    if (isDated()) {
+      days(judgedBy, reads);
+    }
+    return reads;
+  }
+
+  private static void add(@Nullable Formula formula, Set<Entry> reads) {
+    if (formula != null) {
+      reads.addAll(formula.reads());
+    }
+  }
+
+  private static void days(JudgedBy day, Set<Entry> reads) {
+    if (day instanceof JudgedBy.Entry of) {
+      reads.add(of.entry());
+    } else if (day instanceof JudgedBy.LaterOf of) {
+      of.days().forEach(one -> days(one, reads));
+    } else if (day instanceof JudgedBy.LessStrictOf of) {
+      of.days().forEach(one -> days(one, reads));
+    }
   }
 }

@@ -77,6 +77,11 @@ public final class WellRecord {
     return state[entry];
   }
 
+  /** Copies the states of all entries. */
+  public void statesInto(byte[] into) {
+    System.arraycopy(state, 0, into, 0, state.length);
+  }
+
   public boolean isGiven(int entry) {
     return state[entry] == GIVEN;
   }

@@ -6,9 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import org.wellcurb.formula.Formula;
 import org.wellcurb.formula.Speech;
-import org.wellcurb.judgement.DatedText;
 import org.wellcurb.judgement.Judge;
 import org.wellcurb.judgement.Outcome;
 import org.wellcurb.judgement.RuleProgram;
@@ -47,23 +45,7 @@ final class PossibleReadings {
     programs = new RuleProgram[relations.length];
     for (int k = 0; k < relations.length; k++) {
       programs[k] = pack.rules().get(relations[k]).program();
-      reads.add(reads(programs[k]));
-    }
-  }
-
-  private static Set<Entry> reads(RuleProgram program) {
-    Set<Entry> reads = new LinkedHashSet<>();
-    add(program.when(), reads);
-    for (DatedText text : program.texts()) {
-      add(text.require(), reads);
-      add(text.when(), reads);
-    }
-    return reads;
-  }
-
-  private static void add(@Nullable Formula formula, Set<Entry> reads) {
-    if (formula != null) {
-      reads.addAll(formula.reads());
+      reads.add(programs[k].reads());
     }
   }
 

@@ -9,6 +9,7 @@ import org.wellcurb.judgement.Deciding;
 import org.wellcurb.judgement.Explainer;
 import org.wellcurb.judgement.Judge;
 import org.wellcurb.judgement.Outcome;
+import org.wellcurb.judgement.QuietRules;
 import org.wellcurb.judgement.RuleProgram;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
@@ -28,6 +29,7 @@ public final class Screener {
   private final Judge judge;
   private final Explainer explainer;
   private final Subjects subjects;
+  private final QuietRules quiet;
   private final RuleProgram[] programs;
   private final byte[] outcomes;
   private final PossibleReadings readings;
@@ -48,6 +50,7 @@ public final class Screener {
     explainer = new Explainer(judge, new PackScope(pack.tables(), pack.figures()), speech);
     subjects = new Subjects(pack);
     programs = pack.rules().stream().map(Rule::program).toArray(RuleProgram[]::new);
+    quiet = new QuietRules(Catalogue.standard(), asOf, pack.mustApply(), List.of(programs));
     outcomes = new byte[programs.length];
     readings = new PossibleReadings(pack, asOf, speech);
   }
@@ -63,8 +66,9 @@ public final class Screener {
   public byte[] outcomes(WellRecord record) {
     this.record = record;
     judge.take(record);
+    quiet.take(record);
     for (int i = 0; i < programs.length; i++) {
-      outcomes[i] = (byte) judge.outcome(programs[i]);
+      outcomes[i] = quiet.isQuiet(i) ? quiet.outcome(i) : (byte) judge.outcome(programs[i]);
     }
     subjects.settle(outcomes);
     if (!record.variances().isEmpty()) {
