@@ -2,20 +2,17 @@ package org.wellcurb.judgement;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Formula;
 import org.wellcurb.formula.FormulaException;
-import org.wellcurb.formula.Scope;
 import org.wellcurb.formula.Speech;
 import org.wellcurb.formula.Table;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.RecordReader;
 import org.wellcurb.record.WellRecord;
-import org.wellcurb.workings.WorkingCatalogue;
 
 /** One rule, written in a test and judged on records written in a test. */
 public final class OneRule {
@@ -43,7 +40,7 @@ public final class OneRule {
   /** A rule that needs a table. */
   public static OneRule withTable(Table table) {
     OneRule rule = new OneRule();
-    rule.scope.tables.put(table.name(), table);
+    rule.scope.add(table);
     return rule;
   }
 
@@ -118,34 +115,5 @@ public final class OneRule {
       given.put(keysAndTexts[i], keysAndTexts[i + 1]);
     }
     return RecordReader.of(given);
-  }
-
-  private static final class TestScope implements Scope {
-    private final Map<String, Table> tables = new LinkedHashMap<>();
-
-    @Override
-    public Catalogue catalogue() {
-      return Catalogue.standard();
-    }
-
-    @Override
-    public WorkingCatalogue workings() {
-      return WorkingCatalogue.standard();
-    }
-
-    @Override
-    public @Nullable Table table(String name) {
-      return tables.get(name);
-    }
-
-    @Override
-    public Collection<String> tableNames() {
-      return tables.keySet();
-    }
-
-    @Override
-    public double figure(String name) {
-      return java.util.Objects.requireNonNull(workings().figure(name)).value();
-    }
   }
 }
