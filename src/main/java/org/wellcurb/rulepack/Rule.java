@@ -39,4 +39,40 @@ public record Rule(
     textSources = List.copyOf(textSources);
     examples = List.copyOf(examples);
   }
+
+  /** The same rule, standing in the place of one that this pack wrote. */
+  public Rule replacing(String otherPack) {
+    return new Rule(
+        id,
+        pack,
+        title,
+        kind,
+        subject,
+        program,
+        because,
+        remedy,
+        source,
+        textSources,
+        ask,
+        examples,
+        otherPack);
+  }
+
+  /** The same rule, compiled anew. */
+  Rule with(RuleProgram anew) {
+    return new Rule(
+        id,
+        pack,
+        title,
+        kind,
+        subject,
+        anew,
+        because,
+        remedy,
+        source,
+        textSources,
+        ask,
+        examples,
+        replaces);
+  }
 }

@@ -1,0 +1,91 @@
+package org.wellcurb.rulepack;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.wellcurb.formula.Scope;
+import org.wellcurb.formula.Speech;
+import org.wellcurb.judgement.Explainer;
+import org.wellcurb.judgement.Judge;
+import org.wellcurb.judgement.Outcome;
+import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.Entry;
+import org.wellcurb.record.RecordReader;
+import org.wellcurb.record.Variance;
+import org.wellcurb.record.WellRecord;
+
+/** Judges examples as of the pack's edition. One per pack; not shared by threads. */
+final class ExampleCheck {
+  private final Judge judge;
+  private final Scope scope;
+
+  ExampleCheck(Pack pack) {
+    judge = new Judge(Catalogue.standard(), pack.edition(), pack.mustApply());
+    scope = new PackScope(pack.tables(), pack.figures());
+  }
+
+  /** Runs the examples of a pack's own rules, and names each that fails. */
+  static void all(Pack pack, List<RuleReader.At> rules, Problems problems) {
+    ExampleCheck check = new ExampleCheck(pack);
+    for (RuleReader.At at : rules) {
+      for (ExampleReader.At example : at.examples()) {
+        Outcome outcome = check.outcome(at.rule(), example.example());
+        if (outcome != example.example().expect()) {
+          problems.at(
+              example.expectAt(),
+              "this example of "
+                  + at.rule().id()
+                  + " comes out as '"
+                  + outcome.label()
+                  + "'"
+                  + check.why(at.rule(), outcome, example.example()),
+              "mend the example or the rule");
+        }
+      }
+    }
+  }
+
+  /** What a form of the example says. Depths are from the ground unless it says otherwise. */
+  static WellRecord record(Example example) {
+    Map<String, String> given = new LinkedHashMap<>(example.given());
+    given.putIfAbsent("record.datum", "ground");
+    return RecordReader.of(given);
+  }
+
+  /** What the rule makes of the example. */
+  Outcome outcome(Rule rule, Example example) {
+    WellRecord record = record(example);
+    judge.take(record);
+    Outcome outcome = Outcome.at(judge.outcome(rule.program()));
+    boolean canBeWaived = outcome == Outcome.FALLS_SHORT || outcome == Outcome.CANNOT_TELL;
+    for (Variance variance : record.variances()) {
+      if (canBeWaived && variance.rule().equals(rule.id())) {
+        return Outcome.WAIVED;
+      }
+    }
+    return outcome;
+  }
+
+  /** Why the rule came out so on the example judged last. */
+  private String why(Rule rule, Outcome outcome, Example example) {
+    List<String> unreadable = new ArrayList<>();
+    WellRecord record = record(example);
+    for (String key : example.given().keySet()) {
+      int entry = record.catalogue().index(key);
+      if (record.state(entry) == WellRecord.UNREADABLE) {
+        unreadable.add(key + " '" + record.written(entry) + "'");
+      }
+    }
+    if (!unreadable.isEmpty()) {
+      return ": nothing can be read of " + String.join(", ", unreadable);
+    }
+    Explainer explainer = new Explainer(judge, scope, Speech.plain());
+    if (outcome == Outcome.CANNOT_TELL) {
+      List<String> needs = explainer.needs(rule.program()).stream().map(Entry::key).toList();
+      return needs.isEmpty() ? "" : ": it needs " + String.join(", ", needs);
+    }
+    String numbers = explainer.explain(rule.program()).withNumbers();
+    return outcome == Outcome.NOT_APPLICABLE || numbers.isEmpty() ? "" : ": " + numbers;
+  }
+}

@@ -1,0 +1,138 @@
+package org.wellcurb.rulepack;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** Loads packs: reads, checks and proves them, with the packs that they are built on. */
+public final class PackLoader {
+
+  /** Whether the schema is asked even where nothing looks wrong. */
+  private enum Schema {
+    ALWAYS,
+    /**
+     * Only to say what is wrong with a shape that the reader stumbled over: it is slow to start.
+     */
+    IF_NEEDED
+  }
+
+  private final Schema schema;
+  private final Map<String, Loaded> loaded = new HashMap<>();
+  private final Deque<PackFinder.Found> chain = new ArrayDeque<>();
+
+  private PackLoader(Schema schema) {
+    this.schema = schema;
+  }
+
+  /**
+   * Loads a pack for screening.
+   *
+   * @param what a folder with a {@code pack.json}, a file, or the name of a pack that ships
+   * @throws PackException with everything that is wrong with it
+   */
+  public static Pack load(String what) throws PackException {
+    return new PackLoader(Schema.IF_NEEDED).whole(what);
+  }
+
+  /**
+   * Loads a pack for its author: the same, but the schema is always asked.
+   *
+   * @throws PackException with everything that is wrong with it
+   */
+  public static Pack loadForAuthor(String what) throws PackException {
+    return new PackLoader(Schema.ALWAYS).whole(what);
+  }
+
+  /** Names of the packs that ship, in order. */
+  public static List<String> shipped() {
+    return PackFinder.shippedNames();
+  }
+
+  private Pack whole(String what) throws PackException {
+    PackFinder.Found found = PackFinder.find(what);
+    if (found == null) {
+      String mend =
+          Mends.nearest(what, shipped(), "give a folder with a pack.json in it, or such a file");
+      throw new PackException(List.of(PackProblem.without(what, "there is no such pack", mend)));
+    }
+    Loaded result = load(found);
+    if (!result.problems().isEmpty()) {
+      throw new PackException(result.problems());
+    }
+    return result.pack();
+  }
+
+  private Loaded load(PackFinder.Found found) throws PackException {
+    Loaded known = loaded.get(found.identity());
+    if (known != null) {
+      return known;
+    }
+    PackBytes bytes = PackBytes.read(found);
+    Problems problems = new Problems(PackText.of(found.shown(), bytes.text()));
+    Json root = JsonReader.read(problems);
+    PackReader reader = new PackReader(problems);
+    Inheritance inherited = new Inheritance();
+    chain.push(found);
+    List<String> builtOn = new ArrayList<>();
+    for (Map.Entry<Json, String> each : reader.builtOn(root).entrySet()) {
+      Loaded base = base(found, each.getKey(), each.getValue(), problems);
+      if (base != null) {
+        builtOn.add(each.getValue());
+        inherited.add(each.getKey(), base);
+      }
+    }
+    chain.pop();
+    Loaded result = reader.read(root, bytes, inherited, builtOn);
+    if (root != null && (schema == Schema.ALWAYS || !problems.stumbles().isEmpty())) {
+      PackSchema.check(root, problems);
+    }
+    List<PackProblem> all = new ArrayList<>(result.problems());
+    all.addAll(problems.list());
+    Loaded whole =
+        new Loaded(
+            result.pack(),
+            result.ancestors(),
+            result.ruleIds(),
+            result.sourceIds(),
+            result.brokenTables(),
+            all);
+    loaded.put(found.identity(), whole);
+    return whole;
+  }
+
+  private @Nullable Loaded base(PackFinder.Found found, Json at, String name, Problems problems)
+      throws PackException {
+    PackFinder.Found base = PackFinder.beside(found, name);
+    if (base == null) {
+      problems.at(
+          at,
+          "there is no pack " + name + " beside this one's folder, nor among those that ship",
+          Mends.nearest(name, PackFinder.namesBeside(found), "mend the name"));
+      return null;
+    }
+    List<String> round = new ArrayList<>();
+    for (PackFinder.Found above : chain) {
+      round.add(above.name());
+      if (above.identity().equals(base.identity())) {
+        java.util.Collections.reverse(round);
+        round.add(round.get(0));
+        problems.at(
+            at,
+            "the packs are built on one another in a circle: " + String.join(" on ", round),
+            "take one of these names away");
+        return null;
+      }
+    }
+    Loaded result = load(base);
+    String id = result.pack().id();
+    if (!id.isEmpty() && !id.equals(name)) {
+      problems.at(
+          at, "the pack in the folder " + name + " calls itself " + id, "mend one of the names");
+    }
+    return result;
+  }
+}
