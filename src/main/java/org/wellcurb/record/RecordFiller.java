@@ -2,6 +2,7 @@ package org.wellcurb.record;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Note;
 import org.wellcurb.quantity.Unit;
@@ -31,7 +32,7 @@ public final class RecordFiller {
     Arrays.fill(record.from, 0);
     record.layers = List.of();
     record.variances = List.of();
-    record.extras = List.of();
+    record.extras = List::of;
     record.file = file;
     record.row = row;
   }
@@ -110,6 +111,12 @@ public final class RecordFiller {
   }
 
   public void extras(List<Extra> extras) {
-    record.extras = List.copyOf(extras);
+    List<Extra> copy = List.copyOf(extras);
+    record.extras = () -> copy;
+  }
+
+  /** What no entry names, made only when someone asks, and only before the next row. */
+  public void extras(Supplier<List<Extra>> extras) {
+    record.extras = extras;
   }
 }

@@ -2,6 +2,7 @@ package org.wellcurb.record;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Interval;
 import org.wellcurb.quantity.Note;
@@ -46,7 +47,7 @@ public final class WellRecord {
   byte[] source = new byte[0];
   List<Layer> layers = List.of();
   List<Variance> variances = List.of();
-  List<Extra> extras = List.of();
+  Supplier<List<Extra>> extras = List::of;
   String file = "";
   long row;
 
@@ -166,7 +167,7 @@ public final class WellRecord {
 
   /** Columns and keys that no entry names. */
   public List<Extra> extras() {
-    return extras;
+    return extras.get();
   }
 
   /**
@@ -203,7 +204,8 @@ public final class WellRecord {
     }
     copy.layers = layers;
     copy.variances = variances;
-    copy.extras = extras;
+    List<Extra> kept = List.copyOf(extras.get());
+    copy.extras = () -> kept;
     copy.file = file;
     copy.row = row;
     return copy;

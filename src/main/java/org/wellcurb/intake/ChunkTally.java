@@ -1,0 +1,120 @@
+package org.wellcurb.intake;
+
+import org.wellcurb.quantity.Note;
+import org.wellcurb.quantity.Unit;
+import org.wellcurb.quantity.Units;
+import org.wellcurb.record.WellRecord;
+
+/**
+ * What reading one chunk of a table met, cell by cell. Tallies of one input add up in any order to
+ * the same figures.
+ */
+public final class ChunkTally {
+  /** Nothing stands in the cell. */
+  public static final int BLANK = 0;
+
+  /** A word that says it is not known, or a value that means so. */
+  public static final int UNKNOWN = 1;
+
+  public static final int GIVEN = 2;
+  public static final int NOT_APPLICABLE = 3;
+  public static final int UNREADABLE = 4;
+
+  private static final int STATES = 5;
+  private static final int NOTES = Note.values().length;
+  private static final int UNITS = Units.all().size();
+
+  private final int columns;
+  private final long[] states;
+  private final long[] notes;
+  private final long[] units;
+  private long records;
+  private long setAside;
+
+  ChunkTally(int columns) {
+    this.columns = columns;
+    this.states = new long[columns * STATES];
+    this.notes = new long[columns * NOTES];
+    this.units = new long[columns * UNITS];
+  }
+
+  /** Rows that became records. */
+  public long records() {
+    return records;
+  }
+
+  /** Rows set aside. */
+  public long setAside() {
+    return setAside;
+  }
+
+  /** Rows read: every row is one or the other. */
+  public long rows() {
+    return records + setAside;
+  }
+
+  /** Cells of a column in one of the states above. */
+  public long cells(int column, int state) {
+    return states[column * STATES + state];
+  }
+
+  /** Cells of a column of which this is to be said. */
+  public long notes(int column, Note note) {
+    return notes[column * NOTES + note.ordinal()];
+  }
+
+  /** Cells of a column whose value was written in this unit, in the cell or by default. */
+  public long units(int column, Unit unit) {
+    return units[column * UNITS + unit.id()];
+  }
+
+  /** Adds the counts of another tally of the same input. */
+  public void add(ChunkTally other) {
+    records += other.records;
+    setAside += other.setAside;
+    for (int i = 0; i < states.length; i++) {
+      states[i] += other.states[i];
+    }
+    for (int i = 0; i < notes.length; i++) {
+      notes[i] += other.notes[i];
+    }
+    for (int i = 0; i < units.length; i++) {
+      units[i] += other.units[i];
+    }
+  }
+
+  void record() {
+    records++;
+  }
+
+  void asideRow() {
+    setAside++;
+  }
+
+  void blank(int column) {
+    states[column * STATES]++;
+  }
+
+  /** Counts what became of a cell. */
+  void cell(int column, WellRecord record, int entry) {
+    int state = record.state(entry);
+    states[column * STATES + state + 1]++;
+    int note = record.note(entry).ordinal();
+    if (note != 0) {
+      notes[column * NOTES + note]++;
+    }
+    Unit unit = record.unit(entry);
+    if (unit != null && state == WellRecord.GIVEN) {
+      units[column * UNITS + unit.id()]++;
+    }
+  }
+
+  /** Counts a cell of a column that no entry takes. */
+  void kept(int column) {
+    states[column * STATES + GIVEN]++;
+  }
+
+  int columns() {
+    return columns;
+  }
+}

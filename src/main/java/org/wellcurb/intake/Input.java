@@ -1,0 +1,24 @@
+package org.wellcurb.intake;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One input to read: a file, a member of an archive, or standard input.
+ *
+ * @param file how outputs name it: the path relative to the argument given, with {@code /}; a
+ *     member is {@code a.zip!b.csv}; {@code -} is standard input
+ * @param path the file that holds it; null for standard input
+ * @param form what its name promises; null to tell from what is in it
+ * @param opener gives its bytes, unpacked
+ */
+public record Input(String file, @Nullable Path path, @Nullable Form form, Opener opener) {
+
+  /** Gives the bytes of an input. */
+  @FunctionalInterface
+  interface Opener {
+    InputStream open() throws IOException;
+  }
+}

@@ -1,0 +1,33 @@
+package org.wellcurb.intake;
+
+import org.wellcurb.quantity.Bounds;
+
+/** Why a row is no record, in words: each reason stands here once. */
+final class RowFault {
+  static final String NUL = "holds NUL bytes; export it again as text";
+  static final String CELL = "a cell is longer than " + Bounds.CELL + " bytes";
+  static final String NO_ID = "no record.id";
+  static final String HEADER_AGAIN = "the header again";
+  static final String TEXT_AFTER_QUOTE =
+      "text follows a closing quote; double the quotes within a quoted cell";
+  static final String NOT_CLOSED =
+      "a quoted cell is not closed within " + Bounds.ROW + " bytes; close or remove its quote";
+  static final String TOO_LONG =
+      "longer than " + Bounds.ROW + " bytes; only the beginning is kept here";
+
+  private RowFault() {}
+
+  static String cellCount(int cells, int columns) {
+    return "has " + cells + (cells == 1 ? " cell" : " cells") + ", the header has " + columns;
+  }
+
+  /** The reason for a status of {@link RowMarks} that is no sound row. */
+  static String of(byte status, String cut) {
+    return switch (status) {
+      case RowMarks.NOT_CLOSED -> NOT_CLOSED;
+      case RowMarks.TEXT_AFTER_QUOTE -> TEXT_AFTER_QUOTE;
+      case RowMarks.TOO_LONG -> TOO_LONG;
+      default -> "the rest of the file could not be read: " + cut;
+    };
+  }
+}

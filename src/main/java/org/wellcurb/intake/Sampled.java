@@ -1,0 +1,118 @@
+package org.wellcurb.intake;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.SequenceInputStream;
+import java.util.Arrays;
+import org.wellcurb.quantity.Bounds;
+
+/** The beginning of a text in UTF-8, looked at before it is read. */
+final class Sampled {
+  private static final int SMALL = 16 << 10;
+
+  private final byte[] sample;
+  private final boolean whole;
+  private final TextEncoding encoding;
+  private final InputStream rest;
+
+  private Sampled(Head head, TextEncoding encoding, InputStream rest) {
+    this.sample = head.bytes;
+    this.whole = head.whole;
+    this.encoding = encoding;
+    this.rest = rest;
+  }
+
+  /** Its first bytes, at most {@link Bounds#SAMPLE}. */
+  byte[] sample() {
+    return sample;
+  }
+
+  /** True if that is all of it. */
+  boolean whole() {
+    return whole;
+  }
+
+  /** How it was written. */
+  TextEncoding encoding() {
+    return encoding;
+  }
+
+  private static final class Head {
+    final byte[] bytes;
+    final boolean whole;
+
+    Head(byte[] bytes, boolean whole) {
+      this.bytes = bytes;
+      this.whole = whole;
+    }
+
+    /** Reads the beginning; where the input breaks off, what came before that. */
+    static Head of(InputStream in) throws IOException {
+      byte[] bytes = new byte[SMALL];
+      int length = 0;
+      try {
+        while (length < Bounds.SAMPLE) {
+          if (length == bytes.length) {
+            bytes = Arrays.copyOf(bytes, Math.min(length * 4, Bounds.SAMPLE));
+          }
+          int n = in.read(bytes, length, bytes.length - length);
+          if (n < 0) {
+            return new Head(Arrays.copyOf(bytes, length), true);
+          }
+          length += n;
+        }
+      } catch (CutShort e) {
+        return new Head(Arrays.copyOf(bytes, length), false);
+      }
+      return new Head(bytes, false);
+    }
+  }
+
+  /**
+   * Looks at the beginning of an input.
+   *
+   * @param in must go on failing in the same way once it has been cut short
+   */
+  static Sampled of(InputStream in) throws IOException {
+    Head raw = Head.of(in);
+    TextEncoding encoding = TextEncoding.of(raw.bytes, raw.whole);
+    int mark = encoding.markLength();
+    InputStream text =
+        new SequenceInputStream(
+            new ByteArrayInputStream(raw.bytes, mark, raw.bytes.length - mark), in);
+    if (encoding == TextEncoding.UTF_8) {
+      return new Sampled(raw, encoding, in);
+    }
+    if (!encoding.isUtf8()) {
+      text = new Utf8Stream(text, encoding.charset());
+    }
+    Head head = Head.of(text);
+    return new Sampled(head, encoding, text);
+  }
+
+  /** The text from this place of the sample on. */
+  InputStream from(int at) {
+    return new SequenceInputStream(new ByteArrayInputStream(sample, at, sample.length - at), rest);
+  }
+
+  /** Its first byte that is no blank; -1 if there is none. */
+  int firstByte() {
+    for (byte b : sample) {
+      if (b != ' ' && b != '\t' && b != '\r' && b != '\n') {
+        return b & 0xFF;
+      }
+    }
+    return -1;
+  }
+
+  /** True for text of two bytes a character that says so by no mark: every other byte is zero. */
+  boolean looksLikeUnmarkedUtf16() {
+    int zeros = 0;
+    int looked = Math.min(sample.length, 1000);
+    for (int i = 0; i < looked; i++) {
+      zeros += sample[i] == 0 ? 1 : 0;
+    }
+    return looked > 0 && zeros * 4 > looked;
+  }
+}

@@ -1,0 +1,50 @@
+package org.wellcurb.intake;
+
+import java.io.IOException;
+import java.io.InputStream;
+import org.jspecify.annotations.Nullable;
+
+/** A table whose header is known, cut into chunks of rows. */
+public final class TableSource implements RecordSource {
+  private final String file;
+  private final TableLayout layout;
+  private final InputStream rows;
+  private final RowSplitter splitter;
+
+  TableSource(String file, TableLayout layout, InputStream rows, long firstLine, int chunkSize) {
+    this.file = file;
+    this.layout = layout;
+    this.rows = rows;
+    this.splitter = new RowSplitter(this, rows, (byte) layout.delimiter(), firstLine, chunkSize);
+  }
+
+  @Override
+  public String file() {
+    return file;
+  }
+
+  /** How it is laid out. */
+  public TableLayout layout() {
+    return layout;
+  }
+
+  @Override
+  public @Nullable RowsChunk next() throws IOException {
+    return splitter.next();
+  }
+
+  @Override
+  public @Nullable SetAside unusable() {
+    return null;
+  }
+
+  @Override
+  public RawFrame rawFrame() {
+    return new RawFrame(file, layout.header() + "\n", "\n", "\n");
+  }
+
+  @Override
+  public void close() throws IOException {
+    rows.close();
+  }
+}

@@ -1,0 +1,114 @@
+package org.wellcurb.intake;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.WellRecord;
+
+/** Everything that an input gives, for tests. */
+final class Gathered implements RecordSink {
+  private static final ChunkReader READER = new ChunkReader(Catalogue.standard());
+
+  final List<WellRecord> records = new ArrayList<>();
+  final List<SetAside> aside = new ArrayList<>();
+  final List<String> raw = new ArrayList<>();
+  long rows;
+  long recordCount;
+  private long kept;
+  private final long most;
+
+  private Gathered(long most) {
+    this.most = most;
+  }
+
+  /** Only the first few records and rows set aside are kept, of a file of very many. */
+  static Gathered counted(String text) {
+    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+    return of(
+        new Input("test.csv", null, Form.TABLE, () -> new ByteArrayInputStream(bytes)),
+        RowSplitter.CHUNK,
+        new Gathered(10));
+  }
+
+  static Gathered csv(String text) {
+    return csv(text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  static Gathered csv(byte[] bytes) {
+    return of("test.csv", bytes, RowSplitter.CHUNK);
+  }
+
+  static Gathered of(String name, byte[] bytes, int chunkSize) {
+    return of(
+        new Input(name, null, Form.of(name), () -> new ByteArrayInputStream(bytes)), chunkSize);
+  }
+
+  static Gathered of(Input input, int chunkSize) {
+    return of(input, chunkSize, new Gathered(Long.MAX_VALUE));
+  }
+
+  private static Gathered of(Input input, int chunkSize, Gathered all) {
+    try (RecordSource source = new Sources(Catalogue.standard(), chunkSize).open(input)) {
+      SetAside whole = source.unusable();
+      if (whole != null) {
+        all.aside.add(whole);
+      }
+      for (Chunk chunk = source.next(); chunk != null; chunk = source.next()) {
+        ChunkTally tally = READER.read(chunk, all);
+        all.rows += tally.rows();
+        all.recordCount += tally.records();
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return all;
+  }
+
+  @Override
+  public void record(WellRecord record, RawRow row) {
+    if (kept++ >= most) {
+      return;
+    }
+    records.add(record.copy());
+    raw.add(new String(row.bytes(), StandardCharsets.UTF_8));
+  }
+
+  @Override
+  public void setAside(SetAside row) {
+    if (kept++ < most) {
+      aside.add(row);
+    }
+  }
+
+  /** The reasons of what was set aside, with the row. */
+  List<String> reasons() {
+    return aside.stream().map(a -> a.row() + ": " + a.reason()).toList();
+  }
+
+  List<String> ids() {
+    return records.stream().map(WellRecord::id).toList();
+  }
+
+  /** Everything in words, to compare two ways of reading. */
+  List<String> told() {
+    List<String> told = new ArrayList<>();
+    for (WellRecord r : records) {
+      StringBuilder out = new StringBuilder().append(r.row());
+      for (int i = 0; i < r.catalogue().size(); i++) {
+        if (!r.written(i).isEmpty()) {
+          out.append('|').append(r.catalogue().entry(i).key()).append('=').append(r.written(i));
+          out.append('/').append(r.state(i)).append('/').append(r.interval(i));
+        }
+      }
+      told.add(out.append(r.extras()).toString());
+    }
+    for (SetAside a : aside) {
+      told.add(a + "|" + a.text());
+    }
+    return told;
+  }
+}
