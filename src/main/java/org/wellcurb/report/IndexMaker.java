@@ -90,15 +90,16 @@ final class IndexMaker {
   }
 
   /** In whole percent, with a decimal near the ends: only what is none or all is 0 or 100. */
-  private static String percent(double share) {
+  private String percent(double share) {
     double percent = 100 * share;
     if (percent <= 0 || percent >= 100) {
       return percent <= 0 ? "0" : "100";
     }
     if (percent < 1 || percent > 99) {
-      return Numerals.of(Math.min(99.9, Math.max(0.1, Math.rint(percent * 10) / 10)), 3);
+      return Numerals.of(
+          Math.min(99.9, Math.max(0.1, Math.rint(percent * 10) / 10)), 3, words.language());
     }
-    return Numerals.of(Math.rint(percent), 3);
+    return Numerals.of(Math.rint(percent), 3, words.language());
   }
 
   private List<Step> steps(List<RuleRow> rules) {

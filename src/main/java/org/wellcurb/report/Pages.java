@@ -8,7 +8,9 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.wellcurb.record.Catalogue;
 import org.wellcurb.report.words.Words;
+import org.wellcurb.rulepack.Pack;
 import org.wellcurb.screening.RecordResult;
 
 /**
@@ -42,6 +44,30 @@ public final class Pages {
   /** The batch page. */
   public String index(BatchView batch) {
     return page("index.ftl", new IndexMaker(batch, style).index(), "");
+  }
+
+  /**
+   * A correction notice for one licence.
+   *
+   * @param index address of the batch page from the notice; empty if there is none
+   */
+  public String notice(NoticeView notice, String index) {
+    return page("notice.ftl", NoticePage.of(notice, style), index);
+  }
+
+  /** A pack as a printable rulebook. */
+  public String rulebook(Pack pack) {
+    return page("rulebook.ftl", new RulebookMaker(pack, style).page(), "");
+  }
+
+  /** The same records under two packs. */
+  public String rehearsal(RehearsalView rehearsal) {
+    return page("rehearsal.ftl", RehearsalPage.of(rehearsal, style), "");
+  }
+
+  /** An empty form for print. */
+  public String blank(Catalogue catalogue) {
+    return page("blank.ftl", BlankPage.of(catalogue, style), "");
   }
 
   private String page(String template, Object view, String index) {

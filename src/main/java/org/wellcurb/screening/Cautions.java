@@ -3,6 +3,7 @@ package org.wellcurb.screening;
 import java.util.ArrayList;
 import java.util.List;
 import org.wellcurb.judgement.Outcome;
+import org.wellcurb.quantity.Note;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.WellRecord;
 
@@ -11,6 +12,32 @@ import org.wellcurb.record.WellRecord;
  * under {@code caution.KEY}; {@code always} stands on every page.
  */
 public final class Cautions {
+  /** All keys, in the order in which pages show them. */
+  public static final List<String> ALL =
+      List.of(
+          "wiring",
+          "pressure",
+          "pit",
+          "chlorine",
+          "coliform",
+          "nitrate",
+          "flood",
+          "flowing",
+          "always");
+
+  private static final List<String> ELECTRICAL =
+      List.of(
+          "wire.",
+          "pump.voltage",
+          "pump.phase",
+          "pump.leads",
+          "pump.running_current",
+          "pump.nameplate_current",
+          "pump.service_factor_current",
+          "pump.insulation_resistance",
+          "pump.splice",
+          "pump.control_box");
+
   private final WellRecord record;
   private final Catalogue catalogue;
   private final List<RuleResult> results;
@@ -28,16 +55,21 @@ public final class Cautions {
 
   private List<String> keys() {
     List<String> keys = new ArrayList<>();
-    if (touches("wire.") || isOpen("pump.insulation_resistance", "pump.running_current")) {
+    if (ELECTRICAL.stream().anyMatch(this::touches)) {
       keys.add("wiring");
     }
     if (touches("relief.") || touches("tank.") || touches("pressure.")) {
       keys.add("pressure");
     }
-    if (isChoice("well.head", "pit") || below("well.stickup", 0)) {
+    if (isChoice("well.head", "pit")
+        || isChoice("well.head", "buried")
+        || below("well.stickup", 0)) {
       keys.add("pit");
     }
-    if (touches("disinfection.") || isChoice("sample.coliform", "present")) {
+    if (touches("disinfection.")
+        || isChoice("sample.coliform", "present")
+        || isChoice("sample.coliform_again", "present")
+        || isChoice("sample.e_coli", "present")) {
       keys.add("chlorine");
     }
     if (isChoice("sample.coliform", "absent")) {
@@ -47,10 +79,12 @@ public final class Cautions {
     if (above("sample.nitrate", 0.010)) {
       keys.add("nitrate");
     }
-    if (touches("well.flood_level")) {
+    if (touches("well.flood_level") || isUnderFlood()) {
       keys.add("flood");
     }
-    if (isYes("water.flowing") || isGiven("water.shut_in_pressure")) {
+    if (isYes("water.flowing")
+        || isGiven("water.shut_in_pressure")
+        || record.note(catalogue.index("water.static_level")) == Note.FLOWING) {
       keys.add("flowing");
     }
     keys.add("always");
@@ -71,13 +105,11 @@ public final class Cautions {
                         .anyMatch(key -> key.startsWith(beginning)));
   }
 
-  private boolean isOpen(String... keys) {
-    for (String key : keys) {
-      if (touches(key)) {
-        return true;
-      }
-    }
-    return false;
+  /** The casing top may stand lower than the highest flood. */
+  private boolean isUnderFlood() {
+    int flood = catalogue.index("well.flood_level");
+    int top = catalogue.index("well.stickup");
+    return record.isGiven(flood) && record.isGiven(top) && record.hi(flood) > record.lo(top);
   }
 
   private boolean isGiven(String key) {

@@ -1,5 +1,5 @@
 <#-- What all pages share. Everything printed is escaped, but our own style, script and drawings. -->
-<#macro page title over heading under="">
+<#macro page title over heading under="" isOwn=false>
 <!DOCTYPE html>
 <html lang="${lang}">
 <head>
@@ -13,7 +13,7 @@
 <a class="skip" href="#main">${t("page.skip")}</a>
 <header class="top">
 <p class="over">${over}<#if index?has_content> · <a href="${index}">${t("page.index")}</a></#if></p>
-<h1>${heading}</h1>
+<h1><#if isOwn><@own heading /><#else>${heading}</#if></h1>
 <#if under?has_content><p class="under">${under}</p></#if>
 </header>
 <main id="main">
@@ -57,9 +57,11 @@
 <#macro cell label class="" sort=""><td role="cell" data-l="${label}"<#if class?has_content> class="${class}"</#if><#if sort?has_content> data-sort="${sort}"</#if>><span><#nested></span></td></#macro>
 
 <#macro cautions keys>
-<#if keys?has_content>
+<#-- The caution for every page stands in the footer. -->
+<#local some = keys?filter(key -> key != "always")>
+<#if some?has_content>
 <@section id="care" title=t("care.title") class="care">
-<ul><#list keys as key><li>${t("caution." + key)}</li></#list></ul>
+<ul><#list some as key><li>${t("caution." + key)}</li></#list></ul>
 </@section>
 </#if>
 </#macro>

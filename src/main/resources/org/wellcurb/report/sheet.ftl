@@ -16,15 +16,15 @@
 <p class="kind">${t("kind." + f.kind)}</p>
 <h3 id="${f.anchor}-title"><span class="letter">${f.letter}</span> ${f.sentence}</h3>
 <dl>
-<dt>${t("finding.asked")}</dt><dd><@l.own f.title />.<#if f.why.requirement?has_content><br><@l.own f.why.requirement /><#if f.why.condition?has_content> <span class="soft">(${t("finding.where")} <@l.own f.why.condition />)</span></#if></#if></dd>
-<#if f.why.withNumbers?has_content><dt>${t("finding.sum")}</dt><dd class="sum"><@l.own f.why.withNumbers /></dd></#if>
+<dt>${t("finding.asked")}</dt><dd><@l.own f.title />.<#if f.why.requirement?has_content><br>${f.why.requirement}<#if f.why.condition?has_content> <span class="soft">(${t("finding.where")} ${f.why.condition})</span></#if></#if></dd>
+<#if f.why.withNumbers?has_content><dt>${t("finding.sum")}</dt><dd class="sum">${f.why.withNumbers}</dd></#if>
 <#list f.why.workings as w>
-<dt><@l.own w.meaning /></dt><dd class="sum"><@l.own w.formula /><br>= <@l.own w.withNumbers /><br>= <b><@l.own w.result /></b> <span class="soft">(<@l.own w.source />)</span></dd>
+<dt>${w.meaning}</dt><dd class="sum">${w.formula}<br>= ${w.withNumbers}<br>= <b>${w.result}</b> <span class="soft">(<@l.own w.source />)</span></dd>
 </#list>
 <dt>${t("finding.because")}</dt><dd><@l.own f.because /></dd>
 <dt>${t("finding.remedy")}</dt><dd class="remedy"><@l.own f.remedy /></dd>
-<#if f.reading?has_content><dt>${t("finding.reading")}</dt><dd><@l.own f.reading /> ${t("finding.reading.never")}</dd></#if>
-<#if f.why.remarks?has_content || f.near?has_content><dt>${t("finding.judged")}</dt><dd><#list f.why.remarks as r><@l.own r /> </#list>${f.near}</dd></#if>
+<#if f.reading?has_content><dt>${t("finding.reading")}</dt><dd>${f.reading} ${t("finding.reading.never")}</dd></#if>
+<#if f.why.remarks?has_content || f.near?has_content><dt>${t("finding.judged")}</dt><dd><#list f.why.remarks as r>${r} </#list>${f.near}</dd></#if>
 <dt>${t("finding.source")}</dt><dd><@l.source f.source /></dd>
 </dl>
 </article>
@@ -59,11 +59,11 @@
 <@l.row>
 <@l.head t("col.rule")><@l.own o.title /><#if o.letter?has_content> <a href="#finding-${o.letter?lower_case}" aria-label="${t("finding.letter", o.letter)}">${o.letter}</a></#if></@l.head>
 <@l.cell t("col.how")>
-<#if o.ask?has_content>${t("outcome.person")} <@l.own o.ask /><#elseif o.numbers?has_content><span class="sum"><@l.own o.numbers /></span><#else><@l.own o.requirement /></#if>
+<#if o.ask?has_content>${t("outcome.person")} <@l.own o.ask /><#elseif o.numbers?has_content><span class="sum">${o.numbers}</span><#else>${o.requirement}</#if>
 <#if o.needs?has_content><br>${t("outcome.needs")} <#list o.needs as need>${need}<#sep>, </#list>.</#if>
 <#if o.variance?has_content><br>${t("outcome.variance", o.variance)}</#if>
 <#if o.standsFor?has_content><br>${t("outcome.stands")} <@l.own o.standsFor /></#if>
-<#if o.remarks?has_content><br><span class="soft"><#list o.remarks as r><@l.own r /> </#list></span></#if>
+<#if o.remarks?has_content><br><span class="soft"><#list o.remarks as r>${r} </#list></span></#if>
 </@l.cell>
 <@l.cell t("col.source")><@l.source o.source /></@l.cell>
 </@l.row>
@@ -90,9 +90,9 @@
 <@l.table caption=t("workings.caption") columns=[t("col.working"), t("col.formula"), t("col.result"), t("col.source")] quiet=true>
 <#list v.workings as w>
 <@l.row>
-<@l.head t("col.working")><@l.own w.meaning /></@l.head>
-<@l.cell t("col.formula")><span class="sum"><@l.own w.formula /><br>= <@l.own w.withNumbers /></span></@l.cell>
-<@l.cell t("col.result")><b><@l.own w.result /></b></@l.cell>
+<@l.head t("col.working")>${w.meaning}</@l.head>
+<@l.cell t("col.formula")><span class="sum">${w.formula}<br>= ${w.withNumbers}</span></@l.cell>
+<@l.cell t("col.result")><b>${w.result}</b></@l.cell>
 <@l.cell t("col.source")><@l.own w.source /></@l.cell>
 </@l.row>
 </#list>
@@ -100,7 +100,7 @@
 </#if>
 <#if v.nearWorkings?has_content>
 <details><summary>${t("workings.near")} <span class="soft">(${v.nearWorkings?size})</span></summary>
-<ul><#list v.nearWorkings as w><li><@l.own w.meaning />: ${t("workings.lacking")} <#list w.lacking as k>${k}<#sep>, </#list>.</li></#list></ul>
+<ul><#list v.nearWorkings as w><li>${w.meaning}: ${t("workings.lacking")} <#list w.lacking as k>${k}<#sep>, </#list>.</li></#list></ul>
 </details>
 </#if>
 </@l.section>

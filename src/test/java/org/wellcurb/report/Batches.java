@@ -75,10 +75,50 @@ public final class Batches {
             new InputLine("old.csv", "CSV", "cd", 1, 0, 1, List.of())),
         List.of("readme.md"),
         List.of(new CrossLine("Values copied", List.of("Two found."), List.of("FW-1", "FW-2"))),
-        List.of("stored_pressure", "pit", "flowing"),
+        List.of("pressure", "pit", "flowing"),
         records > Cap.RECORDS_ON_PAGE.most()
             ? List.of(new Cut(Cap.RECORDS_ON_PAGE, Cap.RECORDS_ON_PAGE.most(), records))
             : List.of(),
         List.of("findings.csv", "records.csv", "rules.csv", "run.json", "set-aside.csv"));
+  }
+
+  /** A notice to one licence. */
+  public static NoticeView notice() {
+    RecordResult result = Results.of(Forms.full());
+    return new NoticeView(
+        "D-118",
+        LocalDate.of(2026, 1, 1),
+        List.of(result.pack()),
+        result.findings(),
+        result.findings().size() + 3,
+        List.of("pressure"));
+  }
+
+  /** Two packs on the same records. */
+  public static RehearsalView rehearsal() {
+    Pack pack = Results.of(Forms.full()).pack();
+    return new RehearsalView(
+        pack,
+        pack,
+        LocalDate.of(2026, 1, 1),
+        40,
+        3,
+        List.of(
+            new RehearsalView.RuleChange(
+                "septic-tank-distance",
+                "Well is far enough from the septic tank",
+                Outcome.MEETS,
+                Outcome.FALLS_SHORT,
+                2),
+            new RehearsalView.RuleChange("new-rule", "A new rule", null, Outcome.CANNOT_TELL, 1)),
+        List.of(
+            new RehearsalView.RecordChange(
+                "FW-1",
+                "forms.csv",
+                2,
+                "Well is far enough from the septic tank",
+                Outcome.MEETS,
+                Outcome.FALLS_SHORT)),
+        3);
   }
 }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.wellcurb.judgement.DatedText;
 import org.wellcurb.judgement.Deciding;
 import org.wellcurb.judgement.Explanation;
 import org.wellcurb.judgement.JudgedBy;
@@ -42,7 +43,8 @@ public final class Results {
         title,
         kind,
         "",
-        new RuleProgram(null, List.of(), new JudgedBy.AsOf(), false),
+        new RuleProgram(
+            null, List.of(new DatedText(null, null, null, null)), new JudgedBy.AsOf(), false),
         because,
         remedy,
         source,
@@ -256,7 +258,7 @@ public final class Results {
                 "from memory",
                 List.of("water.recovery_rise", "water.recovery_time"))),
         List.of(),
-        List.of("wiring", "stored_pressure", "coliform"));
+        List.of("wiring", "pressure", "coliform"));
   }
 
   /** A pack of these rules. */

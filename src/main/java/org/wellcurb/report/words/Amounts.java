@@ -2,6 +2,7 @@ package org.wellcurb.report.words;
 
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
+import org.wellcurb.formula.Counterpart;
 import org.wellcurb.quantity.Dimension;
 import org.wellcurb.quantity.Interval;
 import org.wellcurb.quantity.Unit;
@@ -10,7 +11,10 @@ import org.wellcurb.record.Entry;
 import org.wellcurb.record.Kind;
 import org.wellcurb.record.WellRecord;
 
-/** Amounts as pages print them, in the units asked for. */
+/**
+ * Amounts as pages print them: in the units asked for, with the record's own beside them in square
+ * brackets where the two differ.
+ */
 public final class Amounts {
   /** Days beyond which a date is a slip of the pen: the years 0 and 9999. */
   private static final double FIRST_DAY = -719528;
@@ -48,7 +52,11 @@ public final class Amounts {
     if (Double.isNaN(value)) {
       return words.say("amount.unknown");
     }
-    return inUnit(written.toSi(value), written, shown(written));
+    String own = plain(value, written, Numerals.FULL);
+    Unit unit = shown(written);
+    return unit.equals(written)
+        ? own
+        : plain(unit.fromSi(written.toSi(value)), unit, Numerals.TIDY) + " [" + own + "]";
   }
 
   /** The size of a difference of {@code value} of this unit (without the zero point). */
@@ -134,23 +142,23 @@ public final class Amounts {
     return words.say(truth.isPoint() ? (truth.lo() == 1 ? "yes" : "no") : "amount.unknown");
   }
 
-  private static String inUnit(double si, Unit written, Unit unit) {
+  private String inUnit(double si, Unit written, Unit unit) {
     return plain(unit.fromSi(si), unit, unit.equals(written) ? Numerals.FULL : Numerals.TIDY);
   }
 
-  private static String plain(double value, Unit unit, int digits) {
+  private String plain(double value, Unit unit, int digits) {
     if (unit.dimension().scale() == Dimension.Scale.WIRE_GAUGE && !unit.isReversed()) {
       return gauge(value) + " " + unit.symbol();
     }
-    String number = Numerals.of(value, digits);
+    String number = Numerals.of(value, digits, words.language());
     return unit.symbol().isEmpty() ? number : number + " " + unit.symbol();
   }
 
   /** Sizes above 1 are written 1/0 to 4/0. */
-  private static String gauge(double number) {
+  private String gauge(double number) {
     double whole = Math.rint(number);
     return whole <= 0 && whole >= -3 && Math.abs(number - whole) < 0.3
         ? (int) (1 - whole) + "/0"
-        : Numerals.of(number, 3);
+        : Numerals.of(number, 3, words.language());
   }
 }

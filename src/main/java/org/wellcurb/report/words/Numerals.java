@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 
-/** Numbers as pages print them: a point for decimals, no grouping. */
+/** Numbers as pages print them: no grouping, the decimal sign of the language. */
 public final class Numerals {
   /** Numerals of a figure in the unit in which it was written. */
   public static final int FULL = 6;
@@ -18,7 +18,12 @@ public final class Numerals {
   private Numerals() {}
 
   /** At most this many significant digits, no trailing zeros. */
-  public static String of(double x, int significant) {
+  public static String of(double x, int significant, Language language) {
+    String text = of(x, significant);
+    return language == Language.FR ? text.replace('.', ',') : text;
+  }
+
+  private static String of(double x, int significant) {
     if (Double.isNaN(x)) {
       return "?";
     }

@@ -1,0 +1,71 @@
+package org.wellcurb.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.quantity.Unit;
+import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.Entry;
+import org.wellcurb.record.Kind;
+import org.wellcurb.report.words.Group;
+import org.wellcurb.report.words.Words;
+
+/**
+ * An empty form for print, in the order in which the work goes.
+ *
+ * @param groups its groups
+ */
+public record BlankPage(List<FieldGroup> groups) {
+
+  /**
+   * The fields of one group.
+   *
+   * @param heading key of its heading
+   * @param fields the fields
+   */
+  public record FieldGroup(String heading, List<Field> fields) {}
+
+  /**
+   * One field.
+   *
+   * @param label what it is called
+   * @param units units to circle; may be empty
+   * @param choices words to tick; may be empty
+   * @param wide true where words are to be written
+   */
+  public record Field(String label, List<String> units, List<String> choices, boolean wide) {}
+
+  static BlankPage of(Catalogue catalogue, PageStyle style) {
+    Words words = Words.in(style.language());
+    List<FieldGroup> groups = new ArrayList<>();
+    for (Group group : Group.values()) {
+      List<Field> fields = new ArrayList<>();
+      for (Entry entry : catalogue.entries()) {
+        // Layers have a table of their own.
+        if (Group.of(entry.key()) == group && !entry.key().equals("layers")) {
+          fields.add(field(entry, words));
+        }
+      }
+      groups.add(new FieldGroup(group.heading(), fields));
+    }
+    return new BlankPage(groups);
+  }
+
+  private static Field field(Entry entry, Words words) {
+    List<String> units = new ArrayList<>();
+    @Nullable Unit us = entry.usUnit();
+    @Nullable Unit metric = entry.metricUnit();
+    if (us != null && metric != null && !us.symbol().isEmpty()) {
+      units.add(us.symbol());
+      if (!metric.equals(us)) {
+        units.add(metric.symbol());
+      }
+    }
+    List<String> choices =
+        entry.kind() == Kind.YES_NO
+            ? List.of(words.say("yes"), words.say("no"))
+            : entry.choices().stream().map(words::choice).toList();
+    boolean wide = entry.kind() == Kind.TEXT || entry.kind() == Kind.LIST;
+    return new Field(words.entry(entry.key()), units, choices, wide);
+  }
+}

@@ -1,0 +1,79 @@
+package org.wellcurb.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.wellcurb.report.words.Words;
+import org.wellcurb.screening.Finding;
+
+/**
+ * A correction notice as its template needs it: findings by record.
+ *
+ * @param view what was asked for
+ * @param packs packs that judged
+ * @param records findings of each record
+ * @param cut what was cut, as a sentence; empty if nothing was
+ */
+public record NoticePage(NoticeView view, List<PackLine> packs, List<Noticed> records, String cut) {
+
+  /**
+   * The findings of one record.
+   *
+   * @param id number of the record
+   * @param place input and row
+   * @param lines its findings
+   */
+  public record Noticed(String id, String place, List<Line> lines) {}
+
+  /**
+   * One finding.
+   *
+   * @param kind kind of finding, in lower case
+   * @param sentence what is wrong
+   * @param title what the rule asks
+   * @param written what the record has, as written
+   * @param remedy how to put it right
+   * @param source where it is written
+   * @param reading what may have been meant; may be empty
+   */
+  public record Line(
+      String kind,
+      String sentence,
+      String title,
+      String written,
+      String remedy,
+      SourceLine source,
+      String reading) {}
+
+  static NoticePage of(NoticeView view, PageStyle style) {
+    Words words = Words.in(style.language());
+    FindingSentence sentence = new FindingSentence(style);
+    Map<String, Noticed> records = new LinkedHashMap<>();
+    for (Finding finding : view.findings()) {
+      String place = words.say("place", finding.file(), finding.row());
+      records
+          .computeIfAbsent(
+              place + "\n" + finding.recordId(),
+              key -> new Noticed(finding.recordId(), place, new ArrayList<>()))
+          .lines()
+          .add(
+              new Line(
+                  finding.rule().kind().label(),
+                  sentence.of(finding),
+                  finding.rule().title(),
+                  finding.deciding().written(),
+                  finding.rule().remedy(),
+                  SourceLine.of(finding.rule().source(), words),
+                  finding.possibleReading()));
+    }
+    int shown = view.findings().size();
+    return new NoticePage(
+        view,
+        view.packs().stream().map(PackLine::of).toList(),
+        List.copyOf(records.values()),
+        shown < view.total()
+            ? words.say("cut", shown, view.total(), Cap.FINDINGS_IN_NOTICE.rest())
+            : "");
+  }
+}

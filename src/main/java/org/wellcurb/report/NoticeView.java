@@ -1,0 +1,32 @@
+package org.wellcurb.report;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.wellcurb.rulepack.Pack;
+import org.wellcurb.screening.Finding;
+
+/**
+ * What one contractor is asked to correct or explain.
+ *
+ * @param licence the licence number, as written; empty for findings that fall to none
+ * @param asOf as-of date of the run
+ * @param packs packs that judged
+ * @param findings findings that fall to the licence (see {@link Whose}), in input order, at most
+ *     {@link Cap#FINDINGS_IN_NOTICE}
+ * @param total how many there are
+ * @param cautions keys of cautions that apply to any of the records
+ */
+public record NoticeView(
+    String licence,
+    LocalDate asOf,
+    List<Pack> packs,
+    List<Finding> findings,
+    long total,
+    List<String> cautions) {
+
+  public NoticeView {
+    packs = List.copyOf(packs);
+    findings = List.copyOf(findings);
+    cautions = List.copyOf(cautions);
+  }
+}

@@ -1,0 +1,65 @@
+package org.wellcurb.report;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.judgement.Outcome;
+import org.wellcurb.rulepack.Pack;
+
+/**
+ * The same records under two packs: which outcomes change.
+ *
+ * @param before the pack in use
+ * @param after the pack tried
+ * @param asOf as-of date
+ * @param records records screened under both
+ * @param changedRecords records with an outcome that changes
+ * @param rules changes by rule, in the order of the pack after, then rules only the pack before has
+ * @param changes changes by record in input order, at most {@link Cap#CHANGES_ON_PAGE}
+ * @param totalChanges how many there are
+ */
+public record RehearsalView(
+    Pack before,
+    Pack after,
+    LocalDate asOf,
+    long records,
+    long changedRecords,
+    List<RuleChange> rules,
+    List<RecordChange> changes,
+    long totalChanges) {
+
+  public RehearsalView {
+    rules = List.copyOf(rules);
+    changes = List.copyOf(changes);
+  }
+
+  /**
+   * How often one rule changes one outcome into another.
+   *
+   * @param rule id of the rule
+   * @param title what it asks
+   * @param from outcome under the pack before; null where it has no such rule
+   * @param to outcome under the pack after; null where it has no such rule
+   * @param records how many records
+   */
+  public record RuleChange(
+      String rule, String title, @Nullable Outcome from, @Nullable Outcome to, long records) {}
+
+  /**
+   * An outcome of one record that changes.
+   *
+   * @param recordId number of the record
+   * @param file input
+   * @param row row in it
+   * @param title what the rule asks
+   * @param from outcome before; null where there is no such rule
+   * @param to outcome after; null where there is no such rule
+   */
+  public record RecordChange(
+      String recordId,
+      String file,
+      long row,
+      String title,
+      @Nullable Outcome from,
+      @Nullable Outcome to) {}
+}

@@ -1,0 +1,18 @@
+<#import "lib.ftl" as l>
+<@l.page title=t("blank.title") over=t("blank.over") heading=t("blank.title")>
+<p>${t("blank.lead")}</p>
+<#list v.groups as g>
+<@l.section id=g.heading?replace(".", "-") title=t(g.heading) class="form">
+<ul class="fields">
+<#list g.fields as f>
+<li><span class="label">${f.label}</span> <#if f.choices?has_content><span class="choices"><#list f.choices as c><span class="choice"><span class="tick"></span>${c}</span> </#list></span><#else><span class="fill"><span class="box<#if f.wide> wide</#if>"></span><#if f.units?has_content> <span class="unit"><#list f.units as u>${u}<#sep> | </#list></span></#if></span></#if></li>
+</#list>
+</ul>
+</@l.section>
+</#list>
+<@l.section id="log" title=t("blank.layers") class="form">
+<table class="log"><caption class="unseen">${t("blank.layers")}</caption>
+<thead><tr><th scope="col">${t("blank.from")}</th><th scope="col">${t("blank.to")}</th><th scope="col">${t("blank.material")}</th></tr></thead>
+<tbody><#list 1..10 as i><tr><td>&nbsp;</td><td></td><td></td></tr></#list></tbody></table>
+</@l.section>
+</@l.page>

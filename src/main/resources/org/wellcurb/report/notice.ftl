@@ -1,0 +1,38 @@
+<#import "lib.ftl" as l>
+<#assign w = v.view>
+<@l.page title=t("notice.title", w.licence) over=t("notice.over") heading=w.licence?has_content?then(t("notice.heading", w.licence), t("notice.heading.none")) under=t("notice.under", w.asOf)>
+
+<p class="lead">${n("notice.lead", w.total, v.records?size)}</p>
+<p>${t("notice.how")}</p>
+<#if v.cut?has_content><p class="cut">${v.cut}</p></#if>
+<@l.cautions w.cautions />
+
+<#list v.records as r>
+<section aria-labelledby="record-${r?counter}" class="noticed">
+<h2 id="record-${r?counter}">${t("sheet.heading", r.id)}</h2>
+<p class="under">${r.place}</p>
+<ol>
+<#list r.lines as f>
+<li class="point ${f.kind}">
+<p><b>${f.sentence}</b> <span class="soft">(${t("kind.short.one." + f.kind)})</span></p>
+<dl class="plain">
+<div><dt>${t("finding.asked")}:</dt><dd><@l.own f.title /></dd></div>
+<#if f.written?has_content><div><dt>${t("col.written")}:</dt><dd>“${f.written}”</dd></div></#if>
+<#if f.reading?has_content><div><dt>${t("finding.reading")}:</dt><dd>${f.reading}</dd></div></#if>
+<div><dt>${t("finding.remedy")}:</dt><dd><@l.own f.remedy /></dd></div>
+<div><dt>${t("finding.source")}:</dt><dd><@l.source f.source /></dd></div>
+</dl>
+<p class="answer"><span class="tick"></span>${t("notice.corrected")} <span class="line"></span></p>
+<p class="answer"><span class="tick"></span>${t("notice.explained")} <span class="line"></span></p>
+</li>
+</#list>
+</ol>
+</section>
+</#list>
+
+<@l.section id="sign" title=t("notice.sign")>
+<p class="answer">${t("notice.name")} <span class="line"></span></p>
+<p class="answer">${t("notice.date")} <span class="line"></span></p>
+<#list v.packs as p><p><@l.own p.authority /> · <@l.own p.title /> · ${t("judged.edition", p.edition)}</p></#list>
+</@l.section>
+</@l.page>

@@ -1,0 +1,30 @@
+<#import "lib.ftl" as l>
+<#assign w = v.view>
+<@l.page title=t("rehearsal.title") over=t("rehearsal.over") heading=n("rehearsal.heading", w.changedRecords, w.records) under=t("rehearsal.under", w.asOf)>
+
+<dl class="plain">
+<div><dt>${t("rehearsal.before")}</dt><dd><@l.own v.before.title /> (${v.before.id}, ${t("judged.edition", v.before.edition)})</dd></div>
+<div><dt>${t("rehearsal.after")}</dt><dd><@l.own v.after.title /> (${v.after.id}, ${t("judged.edition", v.after.edition)})</dd></div>
+</dl>
+
+<@l.section id="by-rule" title=t("rehearsal.rules")>
+<#if v.rules?has_content>
+<@l.table caption=t("rehearsal.rules.caption") id="list-rules" list=true quiet=true columns=[t("col.rule"), t("rehearsal.from"), t("rehearsal.to"), t("col.records")]>
+<#list v.rules as c>
+<@l.row><@l.head t("col.rule")><@l.own c.title /> <span class="soft">(${c.what})</span></@l.head><@l.cell t("rehearsal.from")>${c.from}</@l.cell><@l.cell t("rehearsal.to")>${c.to}</@l.cell><@l.cell t("col.records") "number">${c.records}</@l.cell></@l.row>
+</#list>
+</@l.table>
+<#else><p>${t("rehearsal.none")}</p></#if>
+</@l.section>
+
+<#if v.changes?has_content>
+<@l.section id="by-record" title=t("rehearsal.records")>
+<#if v.cut?has_content><p class="cut">${v.cut}</p></#if>
+<@l.table caption=t("rehearsal.records.caption") id="list-records" list=true quiet=true columns=[t("col.record"), t("col.rule"), t("rehearsal.from"), t("rehearsal.to"), t("col.place")]>
+<#list v.changes as c>
+<@l.row><@l.head t("col.record")>${c.what}</@l.head><@l.cell t("col.rule")><@l.own c.title /></@l.cell><@l.cell t("rehearsal.from")>${c.from}</@l.cell><@l.cell t("rehearsal.to")>${c.to}</@l.cell><@l.cell t("col.place")>${c.place}</@l.cell></@l.row>
+</#list>
+</@l.table>
+</@l.section>
+</#if>
+</@l.page>
