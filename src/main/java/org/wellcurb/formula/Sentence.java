@@ -26,6 +26,11 @@ public final class Sentence {
     return new Sentence(speech, null).condition(condition);
   }
 
+  /** An amount in words. */
+  public static String of(Expr.Amount amount, Speech speech) {
+    return new Sentence(speech, null).amount(amount);
+  }
+
   /** The condition in words, with the numbers of the record at hand. */
   public static String withNumbers(Expr.Condition condition, Speech speech, Evaluation evaluation) {
     return new Sentence(speech, evaluation).condition(condition);

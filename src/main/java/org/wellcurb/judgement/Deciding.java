@@ -18,6 +18,8 @@ import org.wellcurb.quantity.Unit;
  * @param valueText the value as text, for words and dates and ranges; empty for exact numbers
  * @param limitText the limit as text, for words and dates; empty for numbers
  * @param isDate true where value and limit are days since 1970-01-01
+ * @param subject what was compared, in words, where that is not the entry itself but something
+ *     worked out from it; empty otherwise
  */
 public record Deciding(
     String entry,
@@ -28,4 +30,20 @@ public record Deciding(
     double margin,
     String valueText,
     String limitText,
-    boolean isDate) {}
+    boolean isDate,
+    String subject) {
+
+  /** A comparison of the entry itself. */
+  public Deciding(
+      String entry,
+      String written,
+      double value,
+      @Nullable Unit unit,
+      double limit,
+      double margin,
+      String valueText,
+      String limitText,
+      boolean isDate) {
+    this(entry, written, value, unit, limit, margin, valueText, limitText, isDate, "");
+  }
+}

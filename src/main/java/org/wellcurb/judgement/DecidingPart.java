@@ -47,7 +47,8 @@ final class DecidingPart {
         -d.margin(),
         d.valueText(),
         d.limitText(),
-        d.isDate());
+        d.isDate(),
+        d.subject());
   }
 
   private Deciding among(Expr.Condition whole, List<Expr.Condition> parts, boolean wantsLeast) {

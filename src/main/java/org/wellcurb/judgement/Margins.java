@@ -8,6 +8,7 @@ import org.wellcurb.formula.Evaluation;
 import org.wellcurb.formula.Expr;
 import org.wellcurb.formula.Reads;
 import org.wellcurb.formula.Relation;
+import org.wellcurb.formula.Sentence;
 import org.wellcurb.formula.Speech;
 import org.wellcurb.formula.UnitOf;
 import org.wellcurb.quantity.Dimension;
@@ -92,7 +93,8 @@ final class Margins {
     String key = reads.isEmpty() ? "" : reads.iterator().next().key();
     String text = reads.isEmpty() ? "" : at.record().written(reads.iterator().next().index());
     if (v == null || l == null) {
-      return new Deciding(key, text, Double.NaN, null, Double.NaN, Double.NaN, "", "", false);
+      return new Deciding(
+          key, text, Double.NaN, null, Double.NaN, Double.NaN, "", "", false, named(subject));
     }
     boolean wantsMore = relation == Relation.AT_LEAST || relation == Relation.MORE;
     boolean wantsLess = relation == Relation.AT_MOST || relation == Relation.LESS;
@@ -104,7 +106,7 @@ final class Margins {
       margin = relation == Relation.EQUAL ? -Math.abs(value - bound) : Math.abs(value - bound);
     }
     if (subject.dimension().equals(Dimension.DATE)) {
-      return date(key, text, v, value, bound, margin);
+      return date(key, text, v, value, bound, margin, named(subject));
     }
     Unit unit = UnitOf.amount(subject, at);
     double difference = Math.abs(unit.fromSi(value) - unit.fromSi(bound));
@@ -117,11 +119,23 @@ final class Margins {
         finite(Math.signum(margin) * difference),
         v.isPoint() ? "" : speech.interval(v, unit),
         "",
-        false);
+        false,
+        named(subject));
+  }
+
+  /** What was compared, where it is more than an entry. */
+  private String named(Expr.Amount subject) {
+    return subject instanceof Expr.EntryAmount ? "" : Sentence.of(subject, speech);
   }
 
   private Deciding date(
-      String key, String text, Interval v, double value, double bound, double margin) {
+      String key,
+      String text,
+      Interval v,
+      double value,
+      double bound,
+      double margin,
+      String subject) {
     return new Deciding(
         key,
         text,
@@ -131,7 +145,8 @@ final class Margins {
         finite(margin),
         v.isPoint() ? "" : speech.days(v.lo(), v.hi()),
         "",
-        true);
+        true,
+        subject);
   }
 
   private static double finite(double x) {

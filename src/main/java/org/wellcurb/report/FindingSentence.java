@@ -21,20 +21,11 @@ public final class FindingSentence {
 
   /** The sentence of a finding. */
   public String of(Finding finding) {
-    return of(finding.deciding(), "", finding.rule().title());
-  }
-
-  /**
-   * The sentence of a comparison.
-   *
-   * @param subject what was compared, where it was computed; empty where it is the entry itself
-   * @param title what the rule asks, for when nothing else can be said
-   */
-  String of(Deciding deciding, String subject, String title) {
-    if (deciding.entry().isEmpty() && subject.isEmpty()) {
-      return words.say("finding.plain", title);
+    Deciding deciding = finding.deciding();
+    if (deciding.entry().isEmpty() && deciding.subject().isEmpty()) {
+      return words.say("finding.plain", finding.rule().title());
     }
-    String label = subject.isEmpty() ? words.entry(deciding.entry()) : subject;
+    String label = capital(subject(deciding));
     @Nullable Unit unit = deciding.unit();
     if (deciding.isDate() || unit != null) {
       return measured(deciding, label, unit);
@@ -46,6 +37,17 @@ public final class FindingSentence {
     return deciding.limitText().isEmpty()
         ? words.say("finding.is", label, value)
         : words.say("finding.is.not", label, value, deciding.limitText());
+  }
+
+  /** What was compared: the entry, or what was worked out from it. */
+  private String subject(Deciding deciding) {
+    return deciding.subject().isEmpty() ? words.entry(deciding.entry()) : deciding.subject();
+  }
+
+  private static String capital(String text) {
+    return text.isEmpty()
+        ? text
+        : text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
   }
 
   private String measured(Deciding deciding, String label, @Nullable Unit unit) {

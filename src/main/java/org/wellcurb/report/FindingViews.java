@@ -9,7 +9,6 @@ import org.wellcurb.judgement.Explanation;
 import org.wellcurb.judgement.Outcome;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.record.Entry;
-import org.wellcurb.record.WellRecord;
 import org.wellcurb.report.words.Letters;
 import org.wellcurb.report.words.Words;
 import org.wellcurb.rulepack.FindingKind;
@@ -49,7 +48,7 @@ final class FindingViews {
         finding.rule().kind().label(),
         finding.rule().id(),
         finding.rule().title(),
-        sentence.of(finding.deciding(), subject(finding, why), finding.rule().title()),
+        sentence.of(finding),
         near(finding.deciding()),
         why,
         finding.rule().because(),
@@ -68,33 +67,15 @@ final class FindingViews {
         Outcome.FALLS_SHORT, "", "", "", finding.deciding(), List.of(), List.of(), List.of());
   }
 
-  /** What was compared, where that is not the entry as the record has it. */
-  private String subject(Finding finding, Explanation why) {
-    Deciding deciding = finding.deciding();
-    if (why.workings().size() == 1 && !isAsWritten(deciding)) {
-      return why.workings().get(0).meaning();
-    }
-    return "";
-  }
-
-  private boolean isAsWritten(Deciding deciding) {
-    WellRecord record = result.record();
-    Entry entry = record.catalogue().find(deciding.entry());
-    @Nullable Unit unit = deciding.unit();
-    if (entry == null || unit == null || !record.isGiven(entry.index())) {
-      return entry != null && unit == null;
-    }
-    double value = unit.toSi(deciding.value());
-    double slack = 1e-9 * Math.max(1, Math.abs(value));
-    return Math.abs(record.lo(entry.index()) - value) <= slack
-        || Math.abs(record.hi(entry.index()) - value) <= slack;
-  }
-
   /** Said where half of the last written place is as much as the margin. */
   private String near(Deciding deciding) {
     Entry entry = result.record().catalogue().find(deciding.entry());
     @Nullable Unit unit = deciding.unit();
-    if (entry == null || unit == null || unit.isReversed() || Double.isNaN(deciding.margin())) {
+    if (entry == null
+        || unit == null
+        || unit.isReversed()
+        || !deciding.subject().isEmpty()
+        || Double.isNaN(deciding.margin())) {
       return "";
     }
     double half = result.record().halfPlace(entry.index());

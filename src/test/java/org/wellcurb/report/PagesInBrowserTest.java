@@ -12,6 +12,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.wellcurb.browser.Browser;
+import org.wellcurb.record.Catalogue;
 import org.wellcurb.report.words.Language;
 import org.wellcurb.report.words.UnitsShown;
 
@@ -45,6 +46,12 @@ final class PagesInBrowserTest {
       case "index-fr" -> french.index(Batches.of(1, "FW-"));
       case "index-long" -> pages.index(Batches.of(1234, "FW-"));
       case "index-hostile" -> pages.index(Batches.of(3, Forms.HOSTILE));
+      case "notice" -> pages.notice(Batches.notice(), "../index.html");
+      case "notice-fr" -> french.notice(Batches.notice(), "");
+      case "rulebook" -> pages.rulebook(Results.of(Forms.full()).pack());
+      case "rehearsal" -> pages.rehearsal(Batches.rehearsal());
+      case "blank" -> pages.blank(Catalogue.standard());
+      case "blank-fr" -> french.blank(Catalogue.standard());
       default -> throw new IllegalArgumentException(name);
     };
   }
@@ -60,7 +67,13 @@ final class PagesInBrowserTest {
         "index",
         "index-fr",
         "index-long",
-        "index-hostile"
+        "index-hostile",
+        "notice",
+        "notice-fr",
+        "rulebook",
+        "rehearsal",
+        "blank",
+        "blank-fr"
       })
   void aPageOpensWithoutComplaintBarrierOrSidewaysScroll(String name) throws IOException {
     Path file = FOLDER.resolve(name + ".html");

@@ -128,7 +128,17 @@ public final class Results {
             Outcome.FALLS_SHORT,
             "water over the intake in the test is more than 0 ft",
             "-11 ft is more than 0 ft",
-            new Deciding("pump.intake_depth", "240 ft", -11, Units.FOOT, 0, -11, "", "", false),
+            new Deciding(
+                "pump.intake_depth",
+                "240 ft",
+                -11,
+                Units.FOOT,
+                0,
+                -11,
+                "",
+                "",
+                false,
+                "water over the intake in the test"),
             List.of(submergence),
             List.of(),
             List.of("Depths were brought to ground level with the stick-up of 1.5 ft.")));

@@ -1,0 +1,219 @@
+package org.wellcurb.report.words;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.wellcurb.judgement.Outcome;
+import org.wellcurb.quantity.Note;
+import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.Entry;
+import org.wellcurb.rulepack.FindingKind;
+import org.wellcurb.rulepack.Source;
+import org.wellcurb.screening.Cautions;
+
+/** The bundles are complete: nothing that a page may say is missing in either language. */
+final class WordsTest {
+  private static final Words EN = Words.in(Language.EN);
+  private static final Words FR = Words.in(Language.FR);
+
+  /** Texts that both languages write alike. */
+  private static final Set<String> ALIKE =
+      Set.of(
+          "choice.abs",
+          "choice.aluminium",
+          "choice.commercial",
+          "choice.irrigation",
+          "choice.nad27",
+          "choice.nad83",
+          "choice.nominal",
+          "choice.pe",
+          "choice.public",
+          "choice.pvc",
+          "choice.submersible",
+          "choice.turbine",
+          "choice.wgs84",
+          "col.contractor",
+          "col.licence",
+          "entry.sample.arsenic",
+          "entry.sample.e_coli",
+          "entry.sample.ph",
+          "entry.sample.sulfate",
+          "entry.site.zone",
+          "kind.short.omission",
+          "kind.short.one.omission");
+
+  @Test
+  void bothLanguagesHaveTheSameKeysAndPlaces() {
+    assertEquals(EN.keys(), FR.keys());
+    for (String key : EN.keys()) {
+      if (!key.endsWith(".one")) {
+        assertEquals(places(EN.say(key)), places(FR.say(key)), key);
+      }
+    }
+  }
+
+  @Test
+  void frenchIsFrench() {
+    for (String key : EN.keys()) {
+      boolean same =
+          EN.say(key).toLowerCase(Locale.ROOT).equals(FR.say(key).toLowerCase(Locale.ROOT));
+      boolean isOnlyPlaces =
+          EN.say(key).replaceAll("\\{[0-9]}", "").chars().noneMatch(Character::isLetter);
+      boolean mayBe = ALIKE.contains(key) || isOnlyPlaces;
+      assertTrue(!same || mayBe, key + " is the same in both languages: " + EN.say(key));
+    }
+  }
+
+  @Test
+  void everyEntryAndChoiceHasALabelInBothLanguages() {
+    List<String> missing = new ArrayList<>();
+    for (Entry entry : Catalogue.standard().entries()) {
+      need("entry." + entry.key(), missing);
+      entry.choices().forEach(choice -> need("choice." + choice.replace(' ', '_'), missing));
+      if (entry.key().startsWith("setback.")) {
+        need("place." + entry.key().substring("setback.".length()), missing);
+      }
+    }
+    assertEquals(List.of(), missing, "add these to labels.properties and labels_fr.properties");
+  }
+
+  @Test
+  void everyLabelIsOfAnEntryOrAChoice() {
+    Set<String> known = new TreeSet<>();
+    for (Entry entry : Catalogue.standard().entries()) {
+      known.add("entry." + entry.key());
+      entry.choices().forEach(choice -> known.add("choice." + choice.replace(' ', '_')));
+    }
+    for (String key : EN.keys()) {
+      if (key.startsWith("entry.") || key.startsWith("choice.")) {
+        assertTrue(known.contains(key), key + " labels nothing");
+      }
+    }
+  }
+
+  @Test
+  void whatIsNamedByValueHasWords() {
+    List<String> missing = new ArrayList<>();
+    for (Outcome outcome : Outcome.values()) {
+      need("outcome." + outcome.name().toLowerCase(Locale.ROOT), missing);
+      need("outcome." + outcome.name().toLowerCase(Locale.ROOT) + ".caption", missing);
+    }
+    for (FindingKind kind : FindingKind.values()) {
+      need("kind." + kind.label(), missing);
+      need("kind.short." + kind.label(), missing);
+      need("kind.short.one." + kind.label(), missing);
+      need("first." + kind.label() + ".one", missing);
+      need("first." + kind.label() + ".many", missing);
+    }
+    for (Source.Basis basis : Source.Basis.values()) {
+      need("basis." + basis.name().toLowerCase(Locale.ROOT), missing);
+    }
+    for (Note note : Note.values()) {
+      if (note != Note.NONE) {
+        need("note." + note.name().toLowerCase(Locale.ROOT), missing);
+      }
+    }
+    for (Group group : Group.values()) {
+      need(group.heading(), missing);
+    }
+    Cautions.ALL.forEach(key -> need("caution." + key, missing));
+    assertEquals(List.of(), missing);
+  }
+
+  @Test
+  void templatesSayOnlyWhatTheBundlesHave() throws IOException {
+    Pattern said = Pattern.compile("\\b([tn])\\(\"([a-z_.]+)\"[,)]");
+    int seen = 0;
+    try (Stream<Path> files = Files.list(Path.of("src/main/resources/org/wellcurb/report"))) {
+      for (Path file : files.filter(each -> each.toString().endsWith(".ftl")).sorted().toList()) {
+        Matcher matcher = said.matcher(Files.readString(file, StandardCharsets.UTF_8));
+        while (matcher.find()) {
+          seen++;
+          String key = matcher.group(2) + (matcher.group(1).equals("n") ? ".many" : "");
+          assertTrue(EN.has(key), file.getFileName() + " says " + key);
+        }
+      }
+    }
+    assertTrue(seen > 100, "the templates were not read");
+  }
+
+  @Test
+  void everyTextIsUsed() throws IOException {
+    StringBuilder all = new StringBuilder();
+    for (String folder : List.of("src/main/resources/org/wellcurb", "src/main/java/org/wellcurb")) {
+      try (Stream<Path> files = Files.walk(Path.of(folder))) {
+        for (Path file :
+            files.filter(each -> each.toString().matches(".*\\.(ftl|java)")).sorted().toList()) {
+          all.append(Files.readString(file, StandardCharsets.UTF_8));
+        }
+      }
+    }
+    List<String> byValue =
+        List.of(
+            "entry.",
+            "choice.",
+            "place.",
+            "group.",
+            "outcome.",
+            "kind.",
+            "basis.",
+            "note.",
+            "caution.",
+            "first.");
+    for (String key : EN.keys()) {
+      String stem = key.replaceAll("\\.(one|many)$", "");
+      boolean named = all.indexOf("\"" + stem + "\"") >= 0;
+      assertTrue(named || byValue.stream().anyMatch(key::startsWith), key + " is never said");
+    }
+  }
+
+  @Test
+  void whatIsPutInIsNotReadAgain() {
+    assertEquals("{1} to {0}", EN.say("amount.range", "{1}", "{0}"));
+  }
+
+  @Test
+  void oneAndNoneAreCountedAsEachLanguageDoes() {
+    assertEquals("1 day", EN.count("days", 1));
+    assertEquals("0 days", EN.count("days", 0));
+    assertEquals("0 jour", FR.count("days", 0));
+    assertEquals("2 jours", FR.count("days", 2));
+  }
+
+  @Test
+  void aKeyThatIsNotThereIsNamed() {
+    assertEquals(
+        "no words for no.such in fr",
+        assertThrows(IllegalArgumentException.class, () -> FR.say("no.such")).getMessage());
+  }
+
+  private static void need(String key, List<String> missing) {
+    if (!EN.has(key) || !FR.has(key)) {
+      missing.add(key);
+    }
+  }
+
+  private static Set<String> places(String text) {
+    Set<String> places = new TreeSet<>();
+    Matcher matcher = Pattern.compile("\\{([^}]*)}").matcher(text);
+    while (matcher.find()) {
+      assertTrue(matcher.group(1).matches("[0-9]"), text);
+      places.add(matcher.group(1));
+    }
+    return places;
+  }
+}
