@@ -503,6 +503,10 @@ public final class Units {
           "m^2",
           "square metres",
           "square meters");
+  public static final Unit POUND_PER_GALLON =
+      add(Dimension.CONCENTRATION, UnitSystem.US, LB / US_GAL, "lb/gal", "ppg");
+  public static final Unit KILOGRAM_PER_CUBIC_METRE =
+      add(Dimension.CONCENTRATION, UnitSystem.METRIC, 1, "kg/m3");
   public static final Unit PERCENT =
       add(Dimension.NUMBER, UnitSystem.NEUTRAL, 0.01, "%", "percent");
 

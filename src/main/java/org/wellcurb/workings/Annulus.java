@@ -43,10 +43,11 @@ public final class Annulus {
                 Units.INCH,
                 Units.MILLIMETRE,
                 "space between bore and casing on each side, with the casing's true outside")
-            .formula("({well.bore_diameter} - outside of {well.casing_diameter}) / 2")
+            .formula("({well.bore_diameter} - {casing outside}) / 2")
             .source("geometry; " + CasingSize.SOURCE)
             .reads(required("well.bore_diameter"))
             .reads(CasingSize.inputs())
+            .step("casing outside", Units.INCH, Units.MILLIMETRE, x -> CasingSize.outside(x, 1))
             .by(x -> width(x[0], CasingSize.outside(x, 1))),
         Draft.of(
                 "annulus_volume",
@@ -55,11 +56,12 @@ public final class Annulus {
                 "space to be filled with grout between bore and casing, from the grout's top to its"
                     + " bottom")
             .formula(
-                "pi/4 x ({well.bore_diameter}^2 - outside of {well.casing_diameter}^2) x"
-                    + " ({grout.bottom} - {grout.top})")
+                "pi/4 x ({well.bore_diameter}^2 - {casing outside}^2) x ({grout.bottom} -"
+                    + " {grout.top})")
             .source("geometry; " + CasingSize.SOURCE)
             .reads(required("well.bore_diameter"), required("grout.bottom"), required("grout.top"))
             .reads(CasingSize.inputs())
+            .step("casing outside", Units.INCH, Units.MILLIMETRE, x -> CasingSize.outside(x, 3))
             .by(x -> volume(x[0], CasingSize.outside(x, 3), x[1] - x[2])),
         Draft.of("grout_length", Units.FOOT, Units.METRE, "length of the grouted interval")
             .formula("{grout.bottom} - {grout.top}")

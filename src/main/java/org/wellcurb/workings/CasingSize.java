@@ -172,16 +172,19 @@ public final class CasingSize {
                 Units.INCH,
                 Units.MILLIMETRE,
                 "true inside diameter of the casing: outside less two walls")
-            .formula("outside of {well.casing_diameter} - 2 x wall")
+            .formula("{outside} - 2 x {wall}, of {well.casing_diameter} {well.casing_size_is}")
             .source(SOURCE)
             .reads(inputs())
+            .step("outside", Units.INCH, Units.MILLIMETRE, x -> outside(x, 0))
+            .step("wall", Units.INCH, Units.MILLIMETRE, x -> (outside(x, 0) - inside(x, 0)) / 2)
             .by(x -> inside(x, 0)),
         Draft.of(
                 "casing_outside_diameter",
                 Units.INCH,
                 Units.MILLIMETRE,
                 "true outside diameter of the casing, by its nominal size")
-            .formula("outside of {well.casing_diameter}")
+            .formula(
+                "by table of {well.casing_diameter} {well.casing_size_is}, {well.casing_material}")
             .source(SOURCE)
             .reads(inputs())
             .by(x -> outside(x, 0)));

@@ -15,6 +15,8 @@ final class Draft {
   private String source = "common practice";
   private final List<Input> inputs = new ArrayList<>();
   private final List<String> figures = new ArrayList<>();
+  private final List<Draft> steps = new ArrayList<>();
+  private final List<Working.Function> stepFunctions = new ArrayList<>();
   private List<Turn> turns = List.of();
   private Working.@Nullable Function greatest;
   private @Nullable IntervalFunction over;
@@ -57,6 +59,13 @@ final class Draft {
     return this;
   }
 
+  /** A value on the way, which the formula calls by this name. */
+  Draft step(String step, Unit us, Unit metric, Working.Function by) {
+    steps.add(new Draft(step, us, metric, step));
+    stepFunctions.add(by);
+    return this;
+  }
+
   Draft turns(Turn... turns) {
     this.turns = List.of(turns);
     return this;
@@ -75,6 +84,14 @@ final class Draft {
 
   /** The working, with its arithmetic. */
   Working by(Working.Function function) {
+    List<Working> ways = new ArrayList<>();
+    for (int i = 0; i < steps.size(); i++) {
+      Draft step = steps.get(i);
+      step.inputs.addAll(inputs);
+      step.figures.addAll(figures);
+      step.turns = turns;
+      ways.add(step.by(stepFunctions.get(i)));
+    }
     return new Working(
         name,
         usUnit,
@@ -84,6 +101,7 @@ final class Draft {
         source,
         inputs,
         figures,
+        ways,
         turns,
         function,
         greatest,

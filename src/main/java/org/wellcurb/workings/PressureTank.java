@@ -70,23 +70,22 @@ public final class PressureTank {
         : Double.NEGATIVE_INFINITY;
   }
 
-  /** Places of the inputs: volume, pre-charge, cut-in, cut-out, acceptance, elevation, type. */
   private static final int TYPE = 6;
 
   private static boolean isKind(double type) {
     return type != AIR_OVER_WATER && type != NO_TANK && type != OTHER;
   }
 
-  private static double usable(double[] x, int usualElevation) {
-    return isKind(x[TYPE])
+  /** Usable volume, with the {@link #inputs} from place {@code at} on. */
+  static double usable(double[] x, int at, int usualElevation) {
+    return isKind(x[at + TYPE])
         ? usableVolume(
-            x[0],
-            x[1],
-            x[2],
-            x[3],
-            x[4],
-            Atmosphere.pressure(Atmosphere.elevation(x[5], x[usualElevation])))
+            x[at], x[at + 1], x[at + 2], x[at + 3], x[at + 4], air(x, at, usualElevation))
         : Double.NaN;
+  }
+
+  private static double air(double[] x, int at, int usualElevation) {
+    return Atmosphere.pressure(Atmosphere.elevation(x[at + 5], x[usualElevation]));
   }
 
   /**
@@ -114,19 +113,21 @@ public final class PressureTank {
     out[1] = usableVolume(hi[0], best, lo[2], hi[3], hi[4], air);
   }
 
-  private static final Input[] INPUTS = {
-    required("tank.volume"),
-    required("tank.precharge"),
-    required("pressure.cut_in"),
-    required("pressure.cut_out"),
-    optional("tank.acceptance"),
-    optional("site.elevation"),
-    optional("tank.type")
-  };
+  /** Volume, pre-charge, cut-in, cut-out, acceptance, elevation, type. */
+  static List<Input> inputs() {
+    return List.of(
+        required("tank.volume"),
+        required("tank.precharge"),
+        required("pressure.cut_in"),
+        required("pressure.cut_out"),
+        optional("tank.acceptance"),
+        optional("site.elevation"),
+        optional("tank.type"));
+  }
 
   private static final String USABLE =
-      "{tank.volume} x ({tank.precharge} + air) x (1 / (max({pressure.cut_in}, {tank.precharge}) +"
-          + " air) - 1 / ({pressure.cut_out} + air))";
+      "{tank.volume} x ({tank.precharge} + {air}) x (1 / (max({pressure.cut_in}, {tank.precharge}) +"
+          + " {air}) - 1 / ({pressure.cut_out} + {air})), at most {tank.acceptance}";
 
   static List<Working> workings() {
     return List.of(
@@ -138,26 +139,28 @@ public final class PressureTank {
                     + " more than it may take")
             .formula(USABLE)
             .source(SOURCE)
-            .reads(INPUTS)
+            .reads(inputs())
             .figures(Atmosphere.ELEVATION)
+            .step("air", Units.PSI_UNIT, Units.KILOPASCAL, x -> air(x, 0, 7))
             .over((lo, hi, out) -> usableOver(lo, hi, 7, out))
-            .by(x -> usable(x, 7)),
+            .by(x -> usable(x, 0, 7)),
         Draft.of(
                 "pump_run_time",
                 Units.SECOND,
                 Units.SECOND,
                 "shortest run of the pump: usable volume of the tank over the rated flow")
-            .formula(USABLE + " / {pump.rated_flow}")
+            .formula("(" + USABLE + ") / {pump.rated_flow}")
             .source(SOURCE)
-            .reads(INPUTS)
+            .reads(inputs())
             .reads(required("pump.rated_flow"))
             .figures(Atmosphere.ELEVATION)
+            .step("air", Units.PSI_UNIT, Units.KILOPASCAL, x -> air(x, 0, 8))
             .over(
                 (lo, hi, out) -> {
                   usableOver(lo, hi, 8, out);
                   out[1] = runTime(out[1], lo[7]);
                   out[0] = lo[7] > 0 ? runTime(out[0], hi[7]) : Double.NaN;
                 })
-            .by(x -> runTime(usable(x, 8), x[7])));
+            .by(x -> runTime(usable(x, 0, 8), x[7])));
   }
 }

@@ -18,12 +18,14 @@ import org.wellcurb.quantity.UnitSystem;
  * @param usUnit unit it is printed in where the record is in US units; also gives the dimension
  * @param metricUnit unit it is printed in where the record is metric
  * @param meaning one line: what it is
- * @param formula the formula with entry keys and names of figures in braces, such as {@code
- *     {water.pumping_level} - {water.static_level}}; printed with the numbers put in
+ * @param formula the formula with entry keys, names of figures and names of steps in braces, such
+ *     as {@code {water.pumping_level} - {water.static_level}}; printed with the numbers put in
  * @param source where the formula comes from, or {@code common practice}
  * @param inputs the entries that it reads, in the order that the function takes them
  * @param figures names of the {@link Figure figures} that it reads, in the order that the function
  *     takes them after the inputs
+ * @param steps what is computed on the way and stands in the formula by its name, each as a working
+ *     over the same inputs and figures; may be empty
  * @param turns turning points, may be empty
  * @param function the arithmetic; where {@code greatest} is given, the least value at a point
  * @param greatest the greatest value at a point, for a working that is a range even where all its
@@ -40,6 +42,7 @@ public record Working(
     String source,
     List<Input> inputs,
     List<String> figures,
+    List<Working> steps,
     List<Turn> turns,
     Function function,
     @Nullable Function greatest,
@@ -48,6 +51,7 @@ public record Working(
   public Working {
     inputs = List.copyOf(inputs);
     figures = List.copyOf(figures);
+    steps = List.copyOf(steps);
     turns = List.copyOf(turns);
   }
 
@@ -61,6 +65,16 @@ public record Working(
      * @return the value in SI; NaN where it cannot be known from these inputs; may be infinite
      */
     double at(double[] x);
+  }
+
+  /** The step of this name; null if there is none. */
+  public @Nullable Working step(String step) {
+    for (Working each : steps) {
+      if (each.name().equals(step)) {
+        return each;
+      }
+    }
+    return null;
   }
 
   public Dimension dimension() {

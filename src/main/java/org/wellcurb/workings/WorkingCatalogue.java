@@ -12,14 +12,44 @@ public final class WorkingCatalogue {
       new WorkingCatalogue(
           List.of(
               WellHydraulics.workings(),
+              FlowingWell.workings(),
+              Recovery.workings(),
               PumpSetting.workings(),
               CasingSize.workings(),
+              WellVolume.workings(),
               Annulus.workings(),
+              Grout.workings(),
+              PumpClearance.workings(),
+              PipeFriction.workings(),
+              PumpHead.workings(),
+              ShutOff.workings(),
+              PipePressure.workings(),
+              PipeRating.workings(),
               PressureTank.workings(),
+              Supply.workings(),
+              Cable.workings(),
+              MotorCurrent.workings(),
+              Insulation.workings(),
               GroundCover.workings(),
+              Fittings.workings(),
+              SuctionLift.workings(),
               Position.workings(),
+              Chlorination.workings(),
               Days.workings()),
-          List.of(Atmosphere.figures(), Position.figures()));
+          List.of(
+              Grout.figures(),
+              PipeFriction.figures(),
+              SystemPressure.figures(),
+              PumpHead.figures(),
+              ShutOff.figures(),
+              PipeRating.figures(),
+              Atmosphere.figures(),
+              Supply.figures(),
+              Insulation.figures(),
+              Fittings.figures(),
+              SuctionLift.figures(),
+              Position.figures(),
+              Chlorination.figures()));
 
   private final Map<String, Working> workings = new LinkedHashMap<>();
   private final Map<String, Figure> figures = new LinkedHashMap<>();

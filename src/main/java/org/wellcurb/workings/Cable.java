@@ -1,0 +1,133 @@
+package org.wellcurb.workings;
+
+import static org.wellcurb.workings.Input.helpful;
+import static org.wellcurb.workings.Input.optional;
+import static org.wellcurb.workings.Input.required;
+
+import java.util.List;
+import org.wellcurb.quantity.Units;
+
+/**
+ * Voltage lost along the cable from the service to the motor. Volts, amperes, metres, ohms.
+ *
+ * <p>Resistance is that of the published table at 75 degC, so a cold wet cable loses less than
+ * computed here. Wiring is for a licensed electrician and the local code.
+ */
+public final class Cable {
+  private static final double SINGLE = Choices.place("pump.phase", "1");
+  private static final double THREE = Choices.place("pump.phase", "3");
+  private static final double DIRECT = Choices.place("pump.phase", "dc");
+  private static final double LINE_SINGLE = Choices.place("wire.phase", "1");
+  private static final double LINE_THREE = Choices.place("wire.phase", "3");
+  private static final double LINE_DIRECT = Choices.place("wire.phase", "dc");
+  private static final double COPPER = Choices.place("wire.material", "copper");
+  private static final double ALUMINIUM = Choices.place("wire.material", "aluminium");
+
+  static final String SOURCE =
+      "NEC (NFPA 70) Chapter 9 Table 8, 75 degC, stranded (wire-resistance.csv)";
+
+  private Cable() {}
+
+  /**
+   * Voltage lost along one part (V): factor x I x R' x L, with 2 for a single phase and direct
+   * current, sqrt(3) for three phases.
+   *
+   * @param resistance of one conductor (ohm/m)
+   * @param length one way (m)
+   */
+  public static double drop(double factor, double current, double resistance, double length) {
+    return current == 0 || length == 0 ? 0 : factor * current * resistance * length;
+  }
+
+  private static double factor(double motorPhase) {
+    return motorPhase == SINGLE || motorPhase == DIRECT
+        ? 2
+        : motorPhase == THREE ? Math.sqrt(3) : Double.NaN;
+  }
+
+  private static double lineFactor(double supplyPhase) {
+    return supplyPhase == LINE_SINGLE || supplyPhase == LINE_DIRECT
+        ? 2
+        : supplyPhase == LINE_THREE ? Math.sqrt(3) : Double.NaN;
+  }
+
+  private static double or(double given, double otherwise) {
+    return Double.isNaN(given) ? otherwise : given;
+  }
+
+  /**
+   * Ohms a metre by gauge and material; a blank material is copper, as nearly all such cable is.
+   */
+  private static double resistance(double gauge, double material) {
+    return Double.isNaN(material) || material == COPPER
+        ? WireTable.copper(gauge)
+        : material == ALUMINIUM ? WireTable.aluminium(gauge) : Double.NaN;
+  }
+
+  private static final Input[] INPUTS = {
+    required("wire.gauge"),
+    required("wire.length"),
+    helpful("wire.drop_gauge"),
+    optional("wire.drop_length"),
+    optional("wire.material"),
+    helpful("wire.phase"),
+    helpful("pump.phase"),
+    helpful("pump.service_factor_current"),
+    helpful("pump.nameplate_current"),
+    helpful("pump.running_current")
+  };
+
+  /** The current that counts: at the service factor, else of the nameplate, else as measured. */
+  private static double current(double[] x) {
+    return or(x[7], or(x[8], x[9]));
+  }
+
+  /** The buried part, or the whole where no drop part is given: that has the motor's phase. */
+  private static double buried(double[] x) {
+    double supply = or(lineFactor(x[5]), factor(x[6]));
+    double motor = or(factor(x[6]), lineFactor(x[5]));
+    double factor = Double.isNaN(x[3]) ? motor : supply;
+    return drop(factor, current(x), resistance(x[0], x[4]), x[1]);
+  }
+
+  private static double down(double[] x) {
+    return Double.isNaN(x[3])
+        ? 0
+        : drop(
+            or(factor(x[6]), lineFactor(x[5])), current(x), resistance(or(x[2], x[0]), x[4]), x[3]);
+  }
+
+  private static final String FORMULA = "{buried part} + {drop part}, at {current}";
+
+  private static Draft steps(Draft draft) {
+    return draft
+        .source(SOURCE)
+        .reads(INPUTS)
+        .step("current", Units.AMPERE, Units.AMPERE, Cable::current)
+        .step("buried part", Units.VOLT, Units.VOLT, Cable::buried)
+        .step("drop part", Units.VOLT, Units.VOLT, Cable::down);
+  }
+
+  static List<Working> workings() {
+    return List.of(
+        steps(
+                Draft.of(
+                    "voltage_drop",
+                    Units.VOLT,
+                    Units.VOLT,
+                    "volts lost along the cable at the motor's largest stated current, buried and"
+                        + " drop part added, each by its phase: 2 I R L or sqrt(3) I R L; more than"
+                        + " a cold wet cable loses, for R is that of 75 degC"))
+            .formula(FORMULA)
+            .by(x -> buried(x) + down(x)),
+        steps(
+                Draft.of(
+                    "voltage_drop_share",
+                    Units.PERCENT,
+                    Units.PERCENT,
+                    "volts lost along the cable as a share of the system voltage"))
+            .formula("(" + FORMULA + ") / {pump.voltage}")
+            .reads(required("pump.voltage"))
+            .by(x -> x[10] > 0 ? (buried(x) + down(x)) / x[10] : Double.NaN));
+  }
+}

@@ -1,0 +1,221 @@
+package org.wellcurb.workings;
+
+import static org.wellcurb.workings.Input.helpful;
+import static org.wellcurb.workings.Input.optional;
+
+import java.util.List;
+import org.wellcurb.quantity.Units;
+
+/**
+ * The greatest pressure that pipe has to hold. Pa, metres.
+ *
+ * <p>Both workings are ranges where the record leaves open how far the pump or the relief valve
+ * goes: the least is then what is reached in any case, and the greatest may be infinite. A limit
+ * that the least already breaks is surely broken; a limit is surely kept only by the greatest.
+ */
+public final class PipePressure {
+  private PipePressure() {}
+
+  /** Places of the inputs. */
+  private static final int BOOST = 0;
+
+  private static final int CUT_OUT = 1;
+  private static final int SET_POINT = 2;
+  private static final int CONTROL = 3;
+  private static final int STATIC = 4;
+  private static final int SWITCH = 5;
+  private static final int FITTED = 6;
+  private static final int SETTING = 7;
+  private static final int CAPACITY = 8;
+  private static final int BETWEEN = 9;
+  private static final int FLOW = 10;
+  private static final int PUMPING = 11;
+  private static final int METHOD = 12;
+  private static final int BURIAL = 11;
+  private static final int PITLESS = 12;
+  private static final int FIGURE = 13;
+
+  private static final Input[] INPUTS = {
+    helpful("pump.shutoff_pressure"),
+    helpful("pressure.cut_out"),
+    helpful("pressure.set_point"),
+    optional("pump.control"),
+    helpful("water.static_level"),
+    optional("pressure.switch_height"),
+    helpful("relief.fitted"),
+    helpful("relief.setting"),
+    helpful("relief.capacity"),
+    helpful("relief.valve_between"),
+    helpful("pump.rated_flow")
+  };
+
+  private static double working(double[] x) {
+    return SystemPressure.of(x[CUT_OUT], x[SET_POINT], x[CONTROL]);
+  }
+
+  private static double switchHeight(double[] x) {
+    return SystemPressure.switchHeight(x[SWITCH], x[FIGURE]);
+  }
+
+  private static double leastRelief(double[] x) {
+    return Relief.leastBound(x[FITTED], x[SETTING], x[CAPACITY], x[BETWEEN], x[FLOW], x[CONTROL]);
+  }
+
+  private static double greatestRelief(double[] x) {
+    return Relief.greatestBound(
+        x[FITTED], x[SETTING], x[CAPACITY], x[BETWEEN], x[FLOW], x[CONTROL]);
+  }
+
+  /** A pressure that is reached if it is known, else none. */
+  private static double orNone(double pressure) {
+    return Double.isNaN(pressure) ? 0 : Math.max(0, pressure);
+  }
+
+  private static double orUnbounded(double pressure) {
+    return Double.isNaN(pressure) ? Double.POSITIVE_INFINITY : pressure;
+  }
+
+  /**
+   * The least that the lesser of two pressures may be, when at least the working pressure is
+   * reached wherever one of them is not known.
+   */
+  private static double least(double pump, double relief, double working) {
+    double floor = orNone(working);
+    return Math.min(Double.isNaN(pump) ? floor : pump, Double.isNaN(relief) ? floor : relief);
+  }
+
+  /** A range that runs from nothing to infinity says nothing. */
+  private static double unlessNothingIsKnown(double wanted, double least, double greatest) {
+    return least == 0 && greatest == Double.POSITIVE_INFINITY ? Double.NaN : wanted;
+  }
+
+  /**
+   * The level that the water outside the drop pipe falls to: as pumped, or static if that is all
+   * there is.
+   */
+  private static double level(double[] x) {
+    return WellHydraulics.isMeasured(x[METHOD]) && !Double.isNaN(x[PUMPING])
+        ? x[PUMPING]
+        : x[STATIC];
+  }
+
+  /** Weight of the water from the level up to the switch. */
+  private static double down(double[] x) {
+    return Water.pressure(level(x) + switchHeight(x));
+  }
+
+  private static double dropLeast(double[] x) {
+    return least(
+        x[BOOST], leastRelief(x) + infinite(leastRelief(x), down(x)), working(x) + down(x));
+  }
+
+  private static double dropGreatest(double[] x) {
+    return Math.min(
+        orUnbounded(x[BOOST]),
+        orUnbounded(greatestRelief(x) + infinite(greatestRelief(x), down(x))));
+  }
+
+  /** What is added to a bound: nothing to one that is infinite, even if it is not known. */
+  private static double infinite(double bound, double added) {
+    return bound == Double.POSITIVE_INFINITY ? 0 : added;
+  }
+
+  /** From the switch down to the lowest point of the buried line. */
+  private static double toLine(double[] x) {
+    double lowest = Double.isNaN(x[BURIAL]) ? x[PITLESS] : x[BURIAL];
+    return Water.pressure(lowest + switchHeight(x));
+  }
+
+  private static double shutoff(double[] x) {
+    return ShutOff.atSwitch(x[BOOST], x[STATIC], switchHeight(x));
+  }
+
+  private static double lineLeast(double[] x) {
+    return least(shutoff(x), leastRelief(x), working(x)) + toLine(x);
+  }
+
+  private static double lineGreatest(double[] x) {
+    return Math.min(orUnbounded(shutoff(x)), orUnbounded(greatestRelief(x))) + toLine(x);
+  }
+
+  static List<Working> workings() {
+    return List.of(
+        Draft.of(
+                "drop_pipe_net_pressure",
+                Units.PSI_UNIT,
+                Units.KILOPASCAL,
+                "greatest pressure across the wall of the drop pipe: the lesser of the pump's boost"
+                    + " at no flow and what the relief valve holds, seen at the water level; the"
+                    + " water outside counts. A range where the pump or the relief valve leaves it"
+                    + " open")
+            .formula(
+                "the lesser of {pump.shutoff_pressure} and ({relief.setting} + {weight of the water"
+                    + " up to the switch}); at work {pressure at work} + {weight of the water up to"
+                    + " the switch}")
+            .source("hydrostatics")
+            .reads(INPUTS)
+            .reads(helpful("water.pumping_level"), optional("water.test_method"))
+            .figures(SystemPressure.SWITCH_HEIGHT)
+            .step(
+                "weight of the water up to the switch",
+                Units.PSI_UNIT,
+                Units.KILOPASCAL,
+                PipePressure::down)
+            .step("pressure at work", Units.PSI_UNIT, Units.KILOPASCAL, PipePressure::working)
+            .greatest(x -> unlessNothingIsKnown(dropGreatest(x), dropLeast(x), dropGreatest(x)))
+            .by(x -> unlessNothingIsKnown(dropLeast(x), dropLeast(x), dropGreatest(x))),
+        Draft.of(
+                "drop_pipe_inside_pressure",
+                Units.PSI_UNIT,
+                Units.KILOPASCAL,
+                "gauge pressure inside the drop pipe at the pump at cut-out; shown, not judged, for"
+                    + " the water outside carries part of it")
+            .formula("{pressure at work} + weight of the water from the intake up to the switch")
+            .source("hydrostatics")
+            .reads(
+                Input.required("pump.intake_depth"),
+                helpful("pressure.cut_out"),
+                helpful("pressure.set_point"),
+                optional("pump.control"),
+                optional("pressure.switch_height"))
+            .figures(SystemPressure.SWITCH_HEIGHT)
+            .step(
+                "pressure at work",
+                Units.PSI_UNIT,
+                Units.KILOPASCAL,
+                x -> SystemPressure.of(x[1], x[2], x[3]))
+            .by(
+                x ->
+                    SystemPressure.of(x[1], x[2], x[3])
+                        + Water.pressure(x[0] + SystemPressure.switchHeight(x[4], x[5]))),
+        Draft.of(
+                "pressure_on_service_line",
+                Units.PSI_UNIT,
+                Units.KILOPASCAL,
+                "highest pressure on the buried line: the lesser of the pressure at the switch with"
+                    + " no flow and the setting of the relief valve, and the water down to the"
+                    + " line; ground that falls away from the well is not in it. A range where the"
+                    + " pump or the relief valve leaves it open")
+            .formula(
+                "the lesser of {pressure at no flow} and {relief.setting}, + {weight of the water"
+                    + " down to the line}; at work {pressure at work}")
+            .source("hydrostatics")
+            .reads(INPUTS)
+            .reads(helpful("service_line.burial_depth"), helpful("pitless.depth"))
+            .figures(SystemPressure.SWITCH_HEIGHT)
+            .step("pressure at no flow", Units.PSI_UNIT, Units.KILOPASCAL, PipePressure::shutoff)
+            .step(
+                "weight of the water down to the line",
+                Units.PSI_UNIT,
+                Units.KILOPASCAL,
+                PipePressure::toLine)
+            .step("pressure at work", Units.PSI_UNIT, Units.KILOPASCAL, PipePressure::working)
+            .greatest(
+                x ->
+                    unlessNothingIsKnown(
+                        lineGreatest(x), lineLeast(x) - toLine(x), lineGreatest(x)))
+            .by(
+                x ->
+                    unlessNothingIsKnown(lineLeast(x), lineLeast(x) - toLine(x), lineGreatest(x))));
+  }
+}

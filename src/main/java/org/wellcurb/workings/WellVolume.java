@@ -1,0 +1,124 @@
+package org.wellcurb.workings;
+
+import static org.wellcurb.workings.Input.helpful;
+import static org.wellcurb.workings.Input.optional;
+import static org.wellcurb.workings.Input.required;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.wellcurb.quantity.Units;
+
+/**
+ * Water that stands in a well. Metres below ground, m3.
+ *
+ * <p>Down to the casing's foot it stands in the casing, below in the open hole where its diameter
+ * is given and else, as in a screen, at the casing's diameter; within a liner at the liner's. Its
+ * top is the static level, but no higher than the top of the casing.
+ */
+public final class WellVolume {
+  /** How many inputs {@link #inputs} has. */
+  static final int INPUTS = 15;
+
+  private WellVolume() {}
+
+  /**
+   * The inputs of {@link #down(double[], int, double)}: static level, stick-up, the five of {@link
+   * CasingSize}, foot and length of the casing, open hole and its diameter, liner.
+   */
+  static List<Input> inputs() {
+    List<Input> inputs = new ArrayList<>();
+    inputs.add(required("water.static_level"));
+    inputs.add(helpful("well.stickup"));
+    inputs.addAll(CasingSize.inputs());
+    inputs.add(helpful("well.casing_depth"));
+    inputs.add(helpful("well.casing_length"));
+    inputs.add(optional("well.open_hole"));
+    inputs.add(helpful("well.open_hole_diameter"));
+    inputs.add(optional("well.liner_inside_diameter"));
+    inputs.add(helpful("well.liner_top"));
+    inputs.add(helpful("well.liner_bottom"));
+    inputs.add(required("well.depth"));
+    return inputs;
+  }
+
+  /** Water between its top and a depth, or the bottom of the well if that is higher (m3). */
+  static double down(double[] x, int at, double depth) {
+    double level = x[at];
+    double stickup = x[at + 1];
+    if (level < 0 && Double.isNaN(stickup)) {
+      return Double.NaN;
+    }
+    double top = level < 0 ? Math.max(level, -stickup) : level;
+    double bottom = Math.min(depth, x[at + 14]);
+    double inside = area(CasingSize.inside(x, at + 2));
+    double hole = area(x[at + 10]);
+    boolean isOpen = x[at + 9] == 1 || (!Double.isNaN(hole) && x[at + 9] != 0);
+    double foot = isOpen ? Annulus.casingFoot(x[at + 7], x[at + 8], stickup) : bottom;
+    double below = isOpen && foot < bottom ? hole : inside;
+    return volume(top, bottom, inside, foot, below)
+        + liner(top, bottom, inside, foot, below, area(x[at + 11]), x[at + 12], x[at + 13]);
+  }
+
+  private static double area(double diameter) {
+    return Math.PI / 4 * diameter * diameter;
+  }
+
+  /**
+   * Water in a bore that has one area down to {@code foot} and another below it (m3): sum of area x
+   * height. Geometry; 0.0408 d^2 US gallons a foot with d in inches.
+   */
+  static double volume(double top, double bottom, double above, double foot, double below) {
+    double upper = overlap(top, bottom, Double.NEGATIVE_INFINITY, foot);
+    double lower = overlap(top, bottom, foot, Double.POSITIVE_INFINITY);
+    return part(above, upper) + part(below, lower);
+  }
+
+  /**
+   * What a liner takes away from that (m3, not above 0). A liner of NaN takes nothing; one wider
+   * than what it stands in is a contradiction, and unknown (NaN).
+   */
+  private static double liner(
+      double top,
+      double bottom,
+      double above,
+      double foot,
+      double below,
+      double liner,
+      double linerTop,
+      double linerBottom) {
+    if (Double.isNaN(liner)) {
+      return 0;
+    }
+    double upper = overlap(top, bottom, linerTop, Math.min(linerBottom, foot));
+    double lower = overlap(top, bottom, Math.max(linerTop, foot), linerBottom);
+    return liner <= above && liner <= below
+        ? part(liner - above, upper) + part(liner - below, lower)
+        : Double.NaN;
+  }
+
+  /** Length that two stretches have in common; 0 if none. */
+  private static double overlap(double top1, double bottom1, double top2, double bottom2) {
+    return Math.max(0, Math.min(bottom1, bottom2) - Math.max(top1, top2));
+  }
+
+  private static double part(double area, double length) {
+    return length == 0 ? 0 : area * length;
+  }
+
+  static List<Working> workings() {
+    return List.of(
+        Draft.of(
+                "casing_water_volume",
+                Units.US_GALLON,
+                Units.LITRE,
+                "water standing in the well at its static level")
+            .formula(
+                "pi/4 x inside diameter^2 x ({well.depth} - {water.static_level}), each stretch at"
+                    + " its own diameter: casing {inside diameter}, open hole"
+                    + " {well.open_hole_diameter}, liner {well.liner_inside_diameter}")
+            .source("geometry; " + CasingSize.SOURCE)
+            .reads(inputs())
+            .step("inside diameter", Units.INCH, Units.MILLIMETRE, x -> CasingSize.inside(x, 2))
+            .by(x -> down(x, 0, x[14])));
+  }
+}
