@@ -1,5 +1,6 @@
 package org.wellcurb.intake;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
@@ -15,6 +16,11 @@ import org.jspecify.annotations.Nullable;
  * @param opener gives its bytes, unpacked
  */
 public record Input(String file, @Nullable Path path, @Nullable Form form, Opener opener) {
+
+  /** A file that someone holds in memory; its form is told by its name. */
+  public static Input of(String file, byte[] bytes) {
+    return new Input(file, null, Form.of(file), () -> new ByteArrayInputStream(bytes));
+  }
 
   /** Gives the bytes of an input. */
   @FunctionalInterface

@@ -38,5 +38,11 @@ public final class Bounds {
   /** Unpacked bytes below which the ratio is not looked at. */
   public static final long SMALL = 16L << 20;
 
+  /** Most bytes of a file that the desk opens. */
+  public static final int DESK_BODY = 8 << 20;
+
+  /** Most records of one file that the desk offers to choose from. */
+  public static final int DESK_RECORDS = 200;
+
   private Bounds() {}
 }

@@ -28,12 +28,22 @@ public record BlankPage(List<FieldGroup> groups) {
   /**
    * One field.
    *
+   * @param key key of the entry
    * @param label what it is called
+   * @param meaning help in one line; may be empty
    * @param units units to circle; may be empty
    * @param choices words to tick; may be empty
+   * @param values what each choice is called in a record
    * @param wide true where words are to be written
    */
-  public record Field(String label, List<String> units, List<String> choices, boolean wide) {}
+  public record Field(
+      String key,
+      String label,
+      String meaning,
+      List<String> units,
+      List<String> choices,
+      List<String> values,
+      boolean wide) {}
 
   static BlankPage of(Catalogue catalogue, PageStyle style) {
     Words words = Words.in(style.language());
@@ -66,6 +76,8 @@ public record BlankPage(List<FieldGroup> groups) {
             ? List.of(words.say("yes"), words.say("no"))
             : entry.choices().stream().map(words::choice).toList();
     boolean wide = entry.kind() == Kind.TEXT || entry.kind() == Kind.LIST;
-    return new Field(words.entry(entry.key()), units, choices, wide);
+    List<String> values = entry.kind() == Kind.YES_NO ? List.of("yes", "no") : entry.choices();
+    return new Field(
+        entry.key(), words.entry(entry.key()), entry.meaning(), units, choices, values, wide);
   }
 }

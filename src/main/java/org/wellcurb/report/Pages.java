@@ -21,6 +21,8 @@ import org.wellcurb.screening.RecordResult;
 public final class Pages {
   private static final Inline STYLE = Inline.of("pages.css");
   private static final Inline SCRIPT = Inline.of("pages.js");
+  private static final Inline DESK_STYLE = Inline.of("desk.css");
+  private static final Inline DESK_SCRIPT = Inline.of("desk.js");
 
   private final PageStyle style;
   private final Words words;
@@ -70,6 +72,17 @@ public final class Pages {
     return page("blank.ftl", BlankPage.of(catalogue, style), "");
   }
 
+  /**
+   * The desk: a form whose sheet changes as one types.
+   *
+   * @param token what the page must send back with what it asks
+   */
+  public String desk(Catalogue catalogue, List<Pack> packs, String token) {
+    List<PackLine> lines = packs.stream().map(PackLine::of).toList();
+    return page(
+        "desk.ftl", new DeskPage(BlankPage.of(catalogue, style).groups(), lines, token), "");
+  }
+
   private String page(String template, Object view, String index) {
     Map<String, Object> values = new HashMap<>();
     values.put("v", view);
@@ -79,6 +92,10 @@ public final class Pages {
     values.put("cssHash", markup(STYLE.hash()));
     values.put("js", markup(SCRIPT.text()));
     values.put("jsHash", markup(SCRIPT.hash()));
+    values.put("deskCss", markup(DESK_STYLE.text()));
+    values.put("deskCssHash", markup(DESK_STYLE.hash()));
+    values.put("deskJs", markup(DESK_SCRIPT.text()));
+    values.put("deskJsHash", markup(DESK_SCRIPT.hash()));
     values.put("t", (TemplateMethodModelEx) this::say);
     values.put("n", (TemplateMethodModelEx) this::count);
     values.put("svg", (TemplateMethodModelEx) arguments -> markup(arguments.get(0).toString()));

@@ -1,0 +1,17 @@
+package org.wellcurb.report;
+
+import java.util.List;
+
+/**
+ * What the desk shows.
+ *
+ * @param groups the form, in the order in which the work goes
+ * @param packs the packs that judge
+ * @param token what the page must send back with what it asks
+ */
+public record DeskPage(List<BlankPage.FieldGroup> groups, List<PackLine> packs, String token) {
+  public DeskPage {
+    groups = List.copyOf(groups);
+    packs = List.copyOf(packs);
+  }
+}

@@ -1,0 +1,66 @@
+<!DOCTYPE html>
+<html lang="${lang}">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; connect-src 'self'; style-src ${cssHash} ${deskCssHash}; script-src ${jsHash} ${deskJsHash}; base-uri 'none'; form-action 'none'">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<link rel="icon" href="data:,">
+<title>${t("desk.title")}</title>
+<style>${css}</style>
+<style>${deskCss}</style>
+</head>
+<body>
+<a class="skip" href="#sheet">${t("page.skip")}</a>
+<header class="top">
+<p class="over">${t("desk.over")}</p>
+<h1>${t("desk.title")}</h1>
+<p class="under">${t("desk.judged")} <#list v.packs as p>${p.title} (${p.edition})<#sep>; </#list></p>
+</header>
+<main id="main" data-token="${v.token}" data-said="${t("desk.said", "#", "##")}" data-lost="${t("desk.lost")}" data-layer="${t("desk.layer", "#")}">
+<div class="tools">
+<label class="open">${t("desk.open")} <input type="file" id="file" accept=".json,.ndjson,.jsonl,.csv,.tsv,.txt,.xlsx"></label>
+<label id="which-label" hidden>${t("desk.which")} <select id="which"></select></label>
+<button type="button" id="save">${t("desk.save")}</button>
+<button type="button" id="print">${t("desk.print")}</button>
+<button type="button" id="clear">${t("desk.clear")}</button>
+</div>
+<p id="status" role="status">${t("desk.waiting")}</p>
+<div class="desk">
+<section aria-labelledby="form-heading">
+<h2 id="form-heading">${t("desk.form")}</h2>
+<p>${t("desk.lead")}</p>
+<form id="form" autocomplete="off">
+<#list v.groups as g>
+<details<#if g?index == 0> open</#if>>
+<summary>${t(g.heading)}</summary>
+<div class="entries-in">
+<#list g.fields as f>
+<#assign id = f.key?replace(".", "-")>
+<p><label for="${id}">${f.label}</label>
+<#if f.values?has_content><select id="${id}" name="${f.key}"><option value="">${t("desk.blank")}</option><#list f.values as value><option value="${value}">${f.choices[value?index]}</option></#list><#if !f.values?seq_contains("n/a")><option value="n/a">${t("desk.na")}</option></#if></select>
+<#else><input type="text" id="${id}" name="${f.key}"<#if f.units?has_content> class="amount" aria-describedby="${id}-unit"</#if>><#if f.units?has_content> <span class="unit" id="${id}-unit"><#list f.units as u>${u}<#sep> | </#list></span></#if></#if></p>
+</#list>
+<#if g.heading == "group.bore">
+<fieldset id="layers"><legend>${t("desk.layers")}</legend>
+<div id="layer-rows"></div>
+<button type="button" id="layer-more">${t("desk.layer.more")}</button>
+<template id="layer-row"><p class="layer"><span></span> <label>${t("blank.from")} <input type="text" data-part="from"></label> <label>${t("blank.to")} <input type="text" data-part="to"></label> <label>${t("blank.material")} <input type="text" data-part="material"></label></p></template>
+</fieldset>
+</#if>
+</div>
+</details>
+</#list>
+</form>
+</section>
+<section aria-labelledby="sheet-heading" class="beside">
+<h2 id="sheet-heading">${t("desk.sheet")}</h2>
+<iframe id="sheet" title="${t("desk.sheet.title")}" tabindex="0"></iframe>
+</section>
+</div>
+</main>
+<footer class="bottom">
+<p class="always">${t("caution.always")}</p>
+</footer>
+<script>${deskJs}</script>
+</body>
+</html>

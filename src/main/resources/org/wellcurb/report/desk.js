@@ -1,0 +1,151 @@
+(function () {
+  "use strict";
+  var main = document.getElementById("main");
+  var form = document.getElementById("form");
+  var frame = document.getElementById("sheet");
+  var status = document.getElementById("status");
+  var which = document.getElementById("which");
+  var rows = document.getElementById("layer-rows");
+  var records = [];
+  var kept = {};
+  var latest = 0;
+  var timer = 0;
+
+  function addLayer() {
+    var row = document.getElementById("layer-row").content.cloneNode(true);
+    row.querySelector("span").textContent = main.dataset.layer.replace("#", rows.children.length + 1);
+    rows.appendChild(row);
+  }
+
+  // The record as JSON: keys nested by their dots, every value as it was typed.
+  function record() {
+    var out = {};
+    form.querySelectorAll("[name]").forEach(function (field) {
+      var text = field.value.trim();
+      if (text === "") { return; }
+      var parts = field.name.split(".");
+      var at = out;
+      parts.slice(0, -1).forEach(function (part) { at = at[part] = at[part] || {}; });
+      at[parts[parts.length - 1]] = text;
+    });
+    var layers = [];
+    rows.querySelectorAll(".layer").forEach(function (row) {
+      var layer = {};
+      row.querySelectorAll("input").forEach(function (input) {
+        if (input.value.trim() !== "") { layer[input.dataset.part] = input.value.trim(); }
+      });
+      if (layer.from && layer.to) {
+        layer.material = layer.material || "";
+        layers.push(layer);
+      }
+    });
+    if (layers.length) { out.layers = layers; }
+    Object.keys(kept).forEach(function (key) { if (!(key in out)) { out[key] = kept[key]; } });
+    return out;
+  }
+
+  function ask(path, body, then) {
+    fetch(path, { method: "POST", headers: { "X-Desk-Token": main.dataset.token }, body: body })
+      .then(function (answer) { return answer.json(); })
+      .then(function (answer) {
+        if (answer.problem) { status.textContent = answer.problem; } else { then(answer); }
+      })
+      .catch(function () { status.textContent = main.dataset.lost; });
+  }
+
+  function check() {
+    var mine = ++latest;
+    ask("check", JSON.stringify(record()), function (answer) {
+      if (mine !== latest) { return; }
+      var at = frame.contentWindow ? frame.contentWindow.scrollY : 0;
+      frame.onload = function () { frame.contentWindow.scrollTo(0, at); };
+      frame.srcdoc = answer.sheet;
+      status.textContent = main.dataset.said.replace("##", answer.untold).replace("#", answer.findings);
+    });
+  }
+
+  function soon() {
+    clearTimeout(timer);
+    timer = setTimeout(check, 250);
+  }
+
+  function fill(source) {
+    form.reset();
+    rows.textContent = "";
+    kept = {};
+    Object.keys(source).forEach(function (head) {
+      var part = source[head];
+      if (head === "layers") {
+        part.forEach(function (layer) {
+          addLayer();
+          rows.lastElementChild.querySelectorAll("input").forEach(function (input) {
+            input.value = layer[input.dataset.part] || "";
+          });
+        });
+      } else if (part && typeof part === "object" && !Array.isArray(part)) {
+        Object.keys(part).forEach(function (tail) { set(head + "." + tail, part[tail]); });
+      } else {
+        kept[head] = part;
+      }
+    });
+    addLayer();
+    form.querySelectorAll("details").forEach(function (group) {
+      group.open = Array.from(group.querySelectorAll("[name]")).some(function (f) { return f.value !== ""; });
+    });
+    check();
+  }
+
+  function set(name, text) {
+    var field = form.querySelector('[name="' + name + '"]');
+    if (!field) { return; }
+    field.value = text;
+    // A choice that the list lacks stays as it was written.
+    if (field.tagName === "SELECT" && field.value !== String(text)) {
+      var same = Array.from(field.options).filter(function (o) {
+        return o.value.toLowerCase() === String(text).trim().toLowerCase();
+      })[0];
+      if (same) { field.value = same.value; } else { field.add(new Option(text, text, true, true)); }
+    }
+  }
+
+  function open(file) {
+    ask("read?name=" + encodeURIComponent(file.name), file, function (answer) {
+      records = answer.records;
+      which.textContent = "";
+      records.forEach(function (one, i) { which.add(new Option(one.name, i)); });
+      document.getElementById("which-label").hidden = records.length < 2;
+      fill(records[0].record);
+      if (answer.note) { status.textContent = answer.note; }
+    });
+  }
+
+  form.addEventListener("input", soon);
+  form.addEventListener("submit", function (event) { event.preventDefault(); check(); });
+  document.getElementById("layer-more").addEventListener("click", function () {
+    addLayer();
+    rows.lastElementChild.querySelector("input").focus();
+  });
+  document.getElementById("file").addEventListener("change", function (event) {
+    if (event.target.files.length) { open(event.target.files[0]); }
+  });
+  which.addEventListener("change", function () { fill(records[Number(which.value)].record); });
+  document.getElementById("clear").addEventListener("click", function () { fill({}); form.querySelector("details").open = true; });
+  document.getElementById("print").addEventListener("click", function () { frame.contentWindow.print(); });
+  document.getElementById("save").addEventListener("click", function () {
+    var out = record();
+    var link = document.createElement("a");
+    link.href = URL.createObjectURL(new Blob([JSON.stringify(out, null, 2) + "\n"], { type: "application/json" }));
+    link.download = ((out.record && out.record.id) || "record").replace(/[^A-Za-z0-9_-]+/g, "-") + ".json";
+    link.click();
+    URL.revokeObjectURL(link.href);
+  });
+  ["dragover", "dragleave", "drop"].forEach(function (kind) {
+    document.addEventListener(kind, function (event) {
+      event.preventDefault();
+      main.classList.toggle("dropping", kind === "dragover");
+      if (kind === "drop" && event.dataTransfer.files.length) { open(event.dataTransfer.files[0]); }
+    });
+  });
+  addLayer();
+  check();
+})();
