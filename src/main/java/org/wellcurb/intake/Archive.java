@@ -1,9 +1,11 @@
 package org.wellcurb.intake;
 
 import java.io.BufferedInputStream;
+import java.io.ByteArrayInputStream;
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.SequenceInputStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -79,6 +81,14 @@ final class Archive {
       packed.close();
       throw new CutShort("is not a gzip file that can be read (" + e.getMessage() + ")");
     }
+  }
+
+  /** The bytes that this stream packs if it begins as a gzip file does; else the stream itself. */
+  static InputStream unpackIfPacked(InputStream in) throws IOException {
+    byte[] first = in.readNBytes(2);
+    InputStream whole = new SequenceInputStream(new ByteArrayInputStream(first), in);
+    boolean packed = first.length == 2 && first[0] == 0x1F && first[1] == (byte) 0x8B;
+    return packed ? unpack(whole) : whole;
   }
 
   private static String memberName(ZipEntry entry) {

@@ -59,6 +59,21 @@ final class ByteScan {
     return i;
   }
 
+  /** Place of the next LF at or after {@code from}; {@code to} if none. */
+  static int lineFeed(byte[] bytes, int from, int to) {
+    int i = from;
+    for (; i <= to - 8; i += 8) {
+      long hit = zeros((long) LONG.get(bytes, i) ^ LF);
+      if (hit != 0) {
+        return i + (Long.numberOfTrailingZeros(hit) >>> 3);
+      }
+    }
+    while (i < to && bytes[i] != '\n') {
+      i++;
+    }
+    return i;
+  }
+
   /** How many line ends (LF, CR, or the pair) there are, and one more for a last line without. */
   static int lines(byte[] bytes, int from, int to) {
     int lines = 0;

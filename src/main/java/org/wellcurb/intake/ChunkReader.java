@@ -5,9 +5,11 @@ import org.wellcurb.record.Catalogue;
 /** Reads chunks of any input. One per worker: it fills the same record again and again. */
 public final class ChunkReader {
   private final RowsReader rows;
+  private final ObjectsReader objects;
 
   public ChunkReader(Catalogue catalogue) {
     rows = new RowsReader(catalogue);
+    objects = new ObjectsReader(catalogue);
   }
 
   /**
@@ -17,6 +19,9 @@ public final class ChunkReader {
    * @return what was met
    */
   public ChunkTally read(Chunk chunk, RecordSink sink) {
+    if (chunk instanceof JsonChunk json) {
+      return objects.read(json, sink);
+    }
     return rows.read((RowsChunk) chunk, sink);
   }
 }

@@ -1,5 +1,8 @@
 package org.wellcurb.intake;
 
+import java.util.Collections;
+import java.util.Map;
+import java.util.TreeMap;
 import org.wellcurb.quantity.Note;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.Units;
@@ -20,6 +23,9 @@ public final class ChunkTally {
   public static final int NOT_APPLICABLE = 3;
   public static final int UNREADABLE = 4;
 
+  /** Most names that are counted one by one. */
+  private static final int MOST_NAMES = 500;
+
   private static final int STATES = 5;
   private static final int NOTES = Note.values().length;
   private static final int UNITS = Units.all().size();
@@ -28,6 +34,8 @@ public final class ChunkTally {
   private final long[] states;
   private final long[] notes;
   private final long[] units;
+  private final Map<String, Long> unknown = new TreeMap<>(Inputs.CODE_POINTS);
+  private long moreUnknown;
   private long records;
   private long setAside;
 
@@ -68,10 +76,22 @@ public final class ChunkTally {
     return units[column * UNITS + unit.id()];
   }
 
+  /** How often each name of a JSON record was met that no entry has. */
+  public Map<String, Long> unknownNames() {
+    return Collections.unmodifiableMap(unknown);
+  }
+
+  /** How often other such names were met, beyond those counted one by one. */
+  public long moreUnknownNames() {
+    return moreUnknown;
+  }
+
   /** Adds the counts of another tally of the same input. */
   public void add(ChunkTally other) {
     records += other.records;
     setAside += other.setAside;
+    moreUnknown += other.moreUnknown;
+    other.unknown.forEach((name, n) -> unknown(name, n));
     for (int i = 0; i < states.length; i++) {
       states[i] += other.states[i];
     }
@@ -106,6 +126,19 @@ public final class ChunkTally {
     Unit unit = record.unit(entry);
     if (unit != null && state == WellRecord.GIVEN) {
       units[column * UNITS + unit.id()]++;
+    }
+  }
+
+  /** Counts a name of a JSON record that no entry has. */
+  void unknown(String name) {
+    unknown(name, 1);
+  }
+
+  private void unknown(String name, long times) {
+    if (unknown.size() < MOST_NAMES || unknown.containsKey(name)) {
+      unknown.merge(name, times, Long::sum);
+    } else {
+      moreUnknown += times;
     }
   }
 

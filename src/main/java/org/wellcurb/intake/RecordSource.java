@@ -8,7 +8,8 @@ import org.jspecify.annotations.Nullable;
  * An opened input, cut into chunks by one thread; chunks may be read by any number of {@link
  * ChunkReader}s.
  */
-public sealed interface RecordSource extends Closeable permits TableSource, UnusableSource {
+public sealed interface RecordSource extends Closeable
+    permits TableSource, JsonSource, UnusableSource {
   /** The input, as outputs name it. */
   String file();
 

@@ -15,6 +15,11 @@ final class RowFault {
   static final String TOO_LONG =
       "longer than " + Bounds.ROW + " bytes; only the beginning is kept here";
 
+  static final String OBJECT_NOT_CLOSED =
+      "the object does not end within " + Bounds.ROW + " bytes; look for a missing brace or quote";
+  static final String NOT_AN_OBJECT = "is not a JSON object";
+  static final String AFTER_END = "follows the end of the array";
+
   private RowFault() {}
 
   static String cellCount(int cells, int columns) {
@@ -27,6 +32,8 @@ final class RowFault {
       case RowMarks.NOT_CLOSED -> NOT_CLOSED;
       case RowMarks.TEXT_AFTER_QUOTE -> TEXT_AFTER_QUOTE;
       case RowMarks.TOO_LONG -> TOO_LONG;
+      case RowMarks.NOT_AN_OBJECT -> NOT_AN_OBJECT;
+      case RowMarks.AFTER_END -> AFTER_END;
       default -> "the rest of the file could not be read: " + cut;
     };
   }

@@ -22,6 +22,12 @@ final class RowMarks {
   /** The input broke off here: the row as far as it came, perhaps nothing. */
   static final byte CUT = 5;
 
+  /** Something else than a JSON object. */
+  static final byte NOT_AN_OBJECT = 6;
+
+  /** Text after the end of a JSON array. */
+  static final byte AFTER_END = 7;
+
   private int[] from = new int[64];
   private int[] to = new int[64];
   private int[] line = new int[64];

@@ -16,11 +16,10 @@ import org.wellcurb.quantity.Bounds;
  * would cost the square of their length. That is why the places where the last failed row opened
  * quotes are remembered: whoever opens a quote at the same place fails at the same place.
  */
-final class RowScanner {
-  /** The row may go on past what was given. */
-  static final int MORE = -1;
+final class RowScanner implements Cutter {
 
   private final byte delimiter;
+  private int from;
   private int to;
   private int next;
   private int lines;
@@ -44,43 +43,43 @@ final class RowScanner {
     this.delimiter = delimiter;
   }
 
-  /** Past the last byte of the row, the line end not counted. */
-  int to() {
+  @Override
+  public int from() {
+    return from;
+  }
+
+  @Override
+  public int to() {
     return to;
   }
 
-  /** Where the next row begins; {@link #MORE} where the line end has not been seen. */
-  int next() {
+  @Override
+  public int next() {
     return next;
   }
 
-  /** Physical lines of the row. */
-  int lines() {
+  @Override
+  public int lines() {
     return lines;
   }
 
-  /** The bytes have moved towards the front by {@code by}. */
-  void shift(int by) {
+  @Override
+  public void shift(int by) {
     for (int i = failedFrom; i < failedTo; i++) {
       failed[i] -= by;
     }
     failedAt -= by;
   }
 
-  /** What comes next is not what was looked at before. */
-  void forget() {
+  @Override
+  public void forget() {
     failedFrom = 0;
     failedTo = 0;
   }
 
-  /**
-   * Looks at the row that begins at {@code start}.
-   *
-   * @param limit past the last byte that is there
-   * @param atEnd true if nothing comes after {@code limit}
-   * @return a status of {@link RowMarks}, or {@link #MORE}
-   */
-  int scan(byte[] bytes, int start, int limit, boolean atEnd) {
+  @Override
+  public int scan(byte[] bytes, int start, int limit, boolean atEnd) {
+    from = start;
     openedCount = 0;
     boolean joined = false;
     int status = RowMarks.PLAIN;

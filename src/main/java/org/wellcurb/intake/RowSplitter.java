@@ -7,37 +7,37 @@ import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Bounds;
 
 /**
- * Cuts a table into chunks of whole rows. This is the one place that decides where a row ends; the
+ * Cuts an input into chunks of whole rows. This is the one place that decides where a row ends; the
  * readers of chunks only look inside rows.
  */
 final class RowSplitter {
   /** Bytes of a chunk; a longer row gets a chunk of its own. */
   static final int CHUNK = 960 << 10;
 
-  private final TableSource source;
   private final InputStream in;
-  private final RowScanner scanner;
+  private final Cutter cutter;
   private final int chunkSize;
   private byte[] carried = new byte[0];
   private boolean atEnd;
   private @Nullable CutShort cut;
+  private boolean missed;
   private long line;
   private long number;
 
   /**
    * @param in the rows, in UTF-8, the header not among them
-   * @param line the physical line of the file on which the first row stands
+   * @param cutter finds where they end
+   * @param line the physical line of the first row, or its place
    */
-  RowSplitter(TableSource source, InputStream in, byte delimiter, long line, int chunkSize) {
-    this.source = source;
+  RowSplitter(InputStream in, Cutter cutter, long line, int chunkSize) {
     this.in = in;
-    this.scanner = new RowScanner(delimiter);
+    this.cutter = cutter;
     this.line = line;
     this.chunkSize = chunkSize;
   }
 
   /** The next chunk; null at the end. */
-  @Nullable RowsChunk next() throws IOException {
+  @Nullable CutRows next() throws IOException {
     byte[] bytes = Arrays.copyOf(carried, Math.max(chunkSize, carried.length + chunkSize / 2 + 1));
     int limit = carried.length;
     int at = 0;
@@ -47,19 +47,24 @@ final class RowSplitter {
       limit = fill(bytes, limit);
       while (at < limit) {
         // What the input broke off in is no row, even if it would pass for one.
-        int status = scanner.scan(bytes, at, limit, atEnd && cut == null);
-        if (status == RowScanner.MORE) {
+        int status = cutter.scan(bytes, at, limit, atEnd && cut == null);
+        if (status == Cutter.MORE) {
           break;
         }
-        if (scanner.to() > at) {
-          rows.add(at, Math.min(scanner.to(), at + Bounds.ROW), lines, (byte) status);
+        int from = cutter.from();
+        if (cutter.to() > from) {
+          rows.add(from, Math.min(cutter.to(), from + Bounds.ROW), lines, (byte) status);
         }
-        lines += scanner.lines();
-        if (scanner.next() == RowScanner.MORE) {
+        lines += cutter.lines();
+        if (cutter.next() == Cutter.MORE) {
           skipLine(bytes[limit - 1] == '\r');
           return chunk(bytes, lines, rows);
         }
-        at = scanner.next();
+        at = cutter.next();
+      }
+      if (atEnd && at >= limit && cut == null && !cutter.missing().isEmpty() && !missed) {
+        missed = true;
+        rows.cut(at, at, lines, cutter.missing());
       }
       if (atEnd && cut != null) {
         rows.cut(at, Math.min(limit, at + Bounds.ROW), lines, cut.reason());
@@ -71,7 +76,7 @@ final class RowSplitter {
       }
       // Blank lines, or the beginning of one long row: make room and read on.
       System.arraycopy(bytes, at, bytes, 0, limit - at);
-      scanner.shift(at);
+      cutter.shift(at);
       limit -= at;
       at = 0;
       line += lines;
@@ -81,14 +86,14 @@ final class RowSplitter {
       }
     }
     carried = Arrays.copyOfRange(bytes, at, limit);
-    scanner.shift(at);
+    cutter.shift(at);
     return rows.count() == 0 ? null : chunk(bytes, lines, rows);
   }
 
-  private RowsChunk chunk(byte[] bytes, int lines, RowMarks rows) {
-    RowsChunk chunk = new RowsChunk(source, number++, bytes, line, rows);
+  private CutRows chunk(byte[] bytes, int lines, RowMarks rows) {
+    CutRows cutRows = new CutRows(number++, bytes, line, rows);
     line += lines;
-    return chunk;
+    return cutRows;
   }
 
   private int fill(byte[] bytes, int from) throws IOException {
@@ -108,7 +113,7 @@ final class RowSplitter {
 
   /** Drops the rest of a line that is too long to hold; {@code cr} if its CR is already past. */
   private void skipLine(boolean cr) throws IOException {
-    scanner.forget();
+    cutter.forget();
     byte[] bytes = new byte[64 << 10];
     boolean ended = cr;
     while (true) {

@@ -35,7 +35,8 @@ final class RowsReader {
 
   private @Nullable TableSource source;
   private ColumnPlan plan;
-  private RowsChunk chunk;
+  private CutRows chunk;
+  private String file = "";
   private int row;
   private int[] from = new int[0];
   private int[] to = new int[0];
@@ -52,7 +53,7 @@ final class RowsReader {
   ChunkTally read(RowsChunk rows, RecordSink sink) {
     use(rows);
     ChunkTally tally = new ChunkTally(plan.columns);
-    RowMarks marks = rows.rows;
+    RowMarks marks = chunk.marks;
     int i = 0;
     while (i < marks.count()) {
       if (marks.status(i) == RowMarks.QUOTED) {
@@ -66,9 +67,10 @@ final class RowsReader {
   }
 
   private void use(RowsChunk rows) {
-    chunk = rows;
+    chunk = rows.rows();
     if (source != rows.source()) {
       source = rows.source();
+      file = source.file();
       plan = new ColumnPlan(rows.source().layout(), catalogue);
       from = new int[plan.columns];
       to = new int[plan.columns];
@@ -78,7 +80,7 @@ final class RowsReader {
   private void plainRow(byte status, ChunkTally tally, RecordSink sink) {
     quoted = null;
     if (status != RowMarks.PLAIN) {
-      aside(tally, sink, "", RowFault.of(status, chunk.rows.fault()));
+      aside(tally, sink, "", RowFault.of(status, chunk.marks.fault()));
       return;
     }
     int cells = slice();
@@ -95,8 +97,8 @@ final class RowsReader {
    */
   private int slice() {
     byte[] bytes = chunk.bytes;
-    int end = chunk.rows.to(row);
-    int start = chunk.rows.from(row);
+    int end = chunk.marks.to(row);
+    int start = chunk.marks.from(row);
     byte delimiter = plan.delimiter;
     int columns = plan.columns;
     int n = 0;
@@ -124,7 +126,7 @@ final class RowsReader {
    * Reads the rows from {@code first} on that hold quotes; gives the place of the next other row.
    */
   private int quotedRun(int first, ChunkTally tally, RecordSink sink) {
-    RowMarks marks = chunk.rows;
+    RowMarks marks = chunk.marks;
     int end = first + 1;
     while (end < marks.count() && marks.status(end) == RowMarks.QUOTED) {
       end++;
@@ -149,7 +151,7 @@ final class RowsReader {
   }
 
   private boolean hasNul() {
-    for (int i = chunk.rows.from(row); i < chunk.rows.to(row); i++) {
+    for (int i = chunk.marks.from(row); i < chunk.marks.to(row); i++) {
       if (chunk.bytes[i] == 0) {
         return true;
       }
@@ -168,7 +170,7 @@ final class RowsReader {
         return;
       }
     }
-    filler.clear(chunk.source().file(), chunk.line(row));
+    filler.clear(file, chunk.line(row));
     WellRecord record = filler.record();
     cell(plan.id, UnitSystem.US);
     if (!record.isGiven(0)) {
@@ -255,11 +257,11 @@ final class RowsReader {
   }
 
   private byte[] raw() {
-    return Arrays.copyOfRange(chunk.bytes, chunk.rows.from(row), chunk.rows.to(row));
+    return Arrays.copyOfRange(chunk.bytes, chunk.marks.from(row), chunk.marks.to(row));
   }
 
   private void aside(ChunkTally tally, RecordSink sink, String column, String reason) {
     tally.asideRow();
-    sink.setAside(new SetAside(chunk.source().file(), chunk.line(row), column, reason, raw()));
+    sink.setAside(new SetAside(file, chunk.line(row), column, reason, raw()));
   }
 }

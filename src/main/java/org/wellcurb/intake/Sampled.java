@@ -106,6 +106,20 @@ final class Sampled {
     return -1;
   }
 
+  /** True if its first line is an object, whole, and the next begins another. */
+  boolean isObjectsByLine() {
+    int start = 0;
+    while (start < sample.length && sample[start] != '{') {
+      start++;
+    }
+    int lineEnd = ByteScan.lineFeed(sample, start, sample.length);
+    int next = lineEnd;
+    while (next < sample.length && (sample[next] <= ' ' && sample[next] >= 0)) {
+      next++;
+    }
+    return Braces.end(sample, start, lineEnd) > 0 && next < sample.length && sample[next] == '{';
+  }
+
   /** True for text of two bytes a character that says so by no mark: every other byte is zero. */
   boolean looksLikeUnmarkedUtf16() {
     int zeros = 0;

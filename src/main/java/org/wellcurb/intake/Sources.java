@@ -46,17 +46,32 @@ public final class Sources {
   }
 
   private RecordSource open(Input input, InputStream in) throws IOException {
-    if (input.form() == Form.SHEETS) {
+    Form form = input.form();
+    if (form == Form.SHEETS) {
       return unusable(input, "spreadsheets are not read");
     }
-    return table(input, Sampled.of(in));
+    Sampled text = Sampled.of(form == null ? Archive.unpackIfPacked(in) : in);
+    int first = text.firstByte();
+    if (first < 0) {
+      return unusable(input, "is empty");
+    }
+    boolean looksJson = first == '{' || first == '[';
+    if (form == Form.JSON || form == Form.JSON_LINES) {
+      return looksJson ? json(input, text) : unusable(input, "is not JSON");
+    }
+    return looksJson && form == null ? json(input, text) : table(input, text);
+  }
+
+  private RecordSource json(Input input, Sampled text) {
+    boolean lines =
+        text.firstByte() == '{' && (input.form() == Form.JSON_LINES || text.isObjectsByLine());
+    return new JsonSource(input.file(), text.encoding(), lines, text.from(0), chunkSize);
   }
 
   private RecordSource table(Input input, Sampled text) {
     HeaderFinder.Found found = HeaderFinder.find(text.sample(), text.whole(), layouts::isName);
     if (found == null) {
-      return unusable(
-          input, text.sample().length == 0 ? "is empty" : "no header line could be read");
+      return unusable(input, "no header line could be read");
     }
     if (text.looksLikeUnmarkedUtf16()) {
       return unusable(input, "looks like UTF-16 without a byte order mark; save it as UTF-8");

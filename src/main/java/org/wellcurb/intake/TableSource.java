@@ -15,7 +15,8 @@ public final class TableSource implements RecordSource {
     this.file = file;
     this.layout = layout;
     this.rows = rows;
-    this.splitter = new RowSplitter(this, rows, (byte) layout.delimiter(), firstLine, chunkSize);
+    this.splitter =
+        new RowSplitter(rows, new RowScanner((byte) layout.delimiter()), firstLine, chunkSize);
   }
 
   @Override
@@ -29,8 +30,9 @@ public final class TableSource implements RecordSource {
   }
 
   @Override
-  public @Nullable RowsChunk next() throws IOException {
-    return splitter.next();
+  public @Nullable Chunk next() throws IOException {
+    CutRows cut = splitter.next();
+    return cut == null ? null : new RowsChunk(this, cut);
   }
 
   @Override
@@ -40,7 +42,7 @@ public final class TableSource implements RecordSource {
 
   @Override
   public RawFrame rawFrame() {
-    return new RawFrame(file, layout.header() + "\n", "\n", "\n");
+    return new RawFrame(RawFrame.nameOf(file, ".csv"), layout.header() + "\n", "\n", "\n");
   }
 
   @Override

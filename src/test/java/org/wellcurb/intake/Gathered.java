@@ -18,6 +18,7 @@ final class Gathered implements RecordSink {
   final List<String> raw = new ArrayList<>();
   long rows;
   long recordCount;
+  private SetAside last;
   private long kept;
   private final long most;
 
@@ -27,11 +28,12 @@ final class Gathered implements RecordSink {
 
   /** Only the first few records and rows set aside are kept, of a file of very many. */
   static Gathered counted(String text) {
+    return counted("test.csv", text);
+  }
+
+  static Gathered counted(String name, String text) {
     byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-    return of(
-        new Input("test.csv", null, Form.TABLE, () -> new ByteArrayInputStream(bytes)),
-        RowSplitter.CHUNK,
-        new Gathered(10));
+    return counted(new Input(name, null, Form.of(name), () -> new ByteArrayInputStream(bytes)));
   }
 
   static Gathered csv(String text) {
@@ -68,6 +70,16 @@ final class Gathered implements RecordSink {
     return all;
   }
 
+  /** Only the first few records and the last row set aside are kept. */
+  static Gathered counted(Input input) {
+    return of(input, RowSplitter.CHUNK, new Gathered(10));
+  }
+
+  /** The last row set aside. */
+  SetAside last() {
+    return java.util.Objects.requireNonNull(last);
+  }
+
   @Override
   public void record(WellRecord record, RawRow row) {
     if (kept++ >= most) {
@@ -79,6 +91,7 @@ final class Gathered implements RecordSink {
 
   @Override
   public void setAside(SetAside row) {
+    last = row;
     if (kept++ < most) {
       aside.add(row);
     }

@@ -1,0 +1,169 @@
+package org.wellcurb.intake;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.quantity.Interval;
+import org.wellcurb.quantity.UnitSystem;
+import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.CellReader;
+import org.wellcurb.record.CellStyle;
+import org.wellcurb.record.Entry;
+import org.wellcurb.record.Extra;
+import org.wellcurb.record.Layer;
+import org.wellcurb.record.RecordFiller;
+import org.wellcurb.record.WellRecord;
+
+/** Reads the objects of chunks of JSON. */
+final class ObjectsReader {
+  private final Catalogue catalogue;
+  private final RecordFiller filler;
+  private final RecordFiller scratch;
+  private final CellReader reader;
+  private final JsonParsing parsing;
+  private final int unitsEntry;
+  private final int depthEntry;
+  private final RawRow raw = this::raw;
+
+  private String file = "";
+  private CutRows chunk;
+  private int row;
+
+  @SuppressWarnings("NullAway.Init")
+  ObjectsReader(Catalogue catalogue) {
+    this.catalogue = catalogue;
+    filler = new RecordFiller(catalogue);
+    scratch = new RecordFiller(catalogue);
+    reader = new CellReader(catalogue);
+    parsing = new JsonParsing(catalogue);
+    unitsEntry = catalogue.index("record.units");
+    depthEntry = catalogue.index("well.depth");
+  }
+
+  ChunkTally read(JsonChunk objects, RecordSink sink) {
+    chunk = objects.rows();
+    file = objects.source().file();
+    RowMarks marks = chunk.marks;
+    ChunkTally tally = new ChunkTally(catalogue.size());
+    for (row = 0; row < marks.count(); row++) {
+      try {
+        if (marks.status(row) != RowMarks.PLAIN) {
+          throw new RecordFault("", fault(marks.status(row)));
+        }
+        parsing.read(chunk.bytes, marks.from(row), marks.to(row));
+        fill(tally);
+        tally.record();
+        sink.record(filler.record(), raw);
+      } catch (RecordFault fault) {
+        tally.asideRow();
+        sink.setAside(new SetAside(file, chunk.line(row), fault.pointer(), fault.reason(), raw()));
+      }
+    }
+    return tally;
+  }
+
+  private String fault(byte status) {
+    return status == RowMarks.NOT_CLOSED
+        ? RowFault.OBJECT_NOT_CLOSED
+        : RowFault.of(status, chunk.marks.fault());
+  }
+
+  private byte[] raw() {
+    return Arrays.copyOfRange(chunk.bytes, chunk.marks.from(row), chunk.marks.to(row));
+  }
+
+  private void fill(ChunkTally tally) throws RecordFault {
+    filler.clear(file, chunk.line(row));
+    JsonCells cells = parsing.cells;
+    WellRecord record = filler.record();
+    cell(0, UnitSystem.US);
+    if (!record.isGiven(0)) {
+      throw new RecordFault("/record/id", RowFault.NO_ID);
+    }
+    cell(unitsEntry, UnitSystem.US);
+    UnitSystem system =
+        "metric".equals(record.choice(unitsEntry)) ? UnitSystem.METRIC : UnitSystem.US;
+    for (int i = 0; i < cells.count(); i++) {
+      int entry = cells.entry(i);
+      if (entry != 0 && entry != unitsEntry) {
+        cell(entry, system);
+      }
+      count(entry, tally);
+    }
+    lists(system, tally);
+    filler.extras(parsing.extras);
+    for (Extra extra : parsing.extras) {
+      tally.unknown(extra.name());
+    }
+  }
+
+  private void count(int entry, ChunkTally tally) {
+    if (filler.record().written(entry).isEmpty()) {
+      tally.blank(entry);
+    } else {
+      tally.cell(entry, filler.record(), entry);
+    }
+  }
+
+  private void cell(int entry, UnitSystem system) {
+    JsonCells cells = parsing.cells;
+    String text = cells.text(entry);
+    if (text != null) {
+      reader.read(filler, entry, text, null, system, CellStyle.PLAIN);
+    } else if (cells.to(entry) > cells.from(entry)) {
+      reader.read(
+          filler,
+          entry,
+          chunk.bytes,
+          cells.from(entry),
+          cells.to(entry),
+          null,
+          system,
+          CellStyle.PLAIN);
+    }
+  }
+
+  private void lists(UnitSystem system, ChunkTally tally) {
+    if (!parsing.layers.isEmpty()) {
+      List<Layer> layers = new ArrayList<>();
+      for (JsonParsing.RawLayer layer : parsing.layers) {
+        layers.add(
+            new Layer(depth(layer.from(), system), depth(layer.to(), system), layer.material()));
+      }
+      filler.layers(layers);
+    }
+    for (JsonParsing.RawSetback setback : parsing.setbacks) {
+      setback(setback, system, tally);
+    }
+  }
+
+  /** A depth that has no entry of its own: it is read as any depth is. */
+  private Interval depth(String text, UnitSystem system) {
+    scratch.clear("", 0);
+    reader.read(scratch, depthEntry, text, null, system, CellStyle.PLAIN);
+    return scratch.record().interval(depthEntry);
+  }
+
+  /** Of several distances from one kind of source the nearest counts. */
+  private void setback(JsonParsing.RawSetback setback, UnitSystem system, ChunkTally tally) {
+    String name = setback.from().trim().toLowerCase(Locale.ROOT).replace(' ', '_');
+    @Nullable Entry entry = catalogue.find("setback." + name);
+    if (entry == null) {
+      parsing.extras.add(new Extra("setbacks." + setback.from(), setback.distance()));
+      return;
+    }
+    int index = entry.index();
+    scratch.clear("", 0);
+    reader.read(scratch, index, setback.distance(), null, system, CellStyle.PLAIN);
+    WellRecord before = filler.record();
+    boolean nearer =
+        !before.isGiven(index)
+            || (scratch.record().isGiven(index) && scratch.record().lo(index) < before.lo(index));
+    if (nearer) {
+      reader.read(filler, index, setback.distance(), null, system, CellStyle.PLAIN);
+    }
+    tally.cell(index, scratch.record(), index);
+  }
+}
