@@ -61,10 +61,10 @@ public final class Speech {
     return labels.apply(entry);
   }
 
-  /** What a working is called: the bundle's words for it, or what it means. */
+  /** What a working is called: the bundle's words for it, or its name in words. */
   public String label(Working working) {
     String key = "working." + working.name();
-    return phrases.containsKey(key) ? phrases.getString(key) : working.meaning();
+    return phrases.containsKey(key) ? phrases.getString(key) : working.name().replace('_', ' ');
   }
 
   /** What a figure is called. */
