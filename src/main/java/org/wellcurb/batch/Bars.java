@@ -11,10 +11,21 @@ import org.wellcurb.report.RecordLine;
 final class Bars {
   private volatile @Nullable RecordLine lines;
   private volatile @Nullable RecordLine sheets;
+  private volatile boolean asksCounted = true;
 
   void set(@Nullable RecordLine lines, @Nullable RecordLine sheets) {
     this.lines = lines;
     this.sheets = sheets;
+  }
+
+  /** Ends the counting of what to ask for, in parts that are still to come. */
+  void asksAreEnough() {
+    asksCounted = false;
+  }
+
+  /** True while what to ask for may still have to be counted. */
+  boolean asksAreCounted() {
+    return asksCounted;
   }
 
   boolean mayBeListed(RecordLine line) {

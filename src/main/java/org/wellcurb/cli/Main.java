@@ -6,6 +6,7 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import org.wellcurb.batch.Stop;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 
@@ -16,7 +17,10 @@ public final class Main {
   public static void main(String[] arguments) {
     // Nothing that is written may hang on the machine's own language.
     Locale.setDefault(Locale.ROOT);
-    int code = run(arguments, stream(FileDescriptor.out), stream(FileDescriptor.err));
+    Stop stop = new Stop();
+    Runtime.getRuntime().addShutdownHook(new Thread(stop::askAndWait, "stopping"));
+    int code = run(arguments, stream(FileDescriptor.out), stream(FileDescriptor.err), stop);
+    stop.ended();
     System.exit(code);
   }
 
@@ -27,8 +31,12 @@ public final class Main {
    *     read
    */
   public static int run(String[] arguments, PrintStream out, PrintStream err) {
-    Root root = new Root();
-    CommandLine line = new CommandLine(root);
+    return run(arguments, out, err, new Stop());
+  }
+
+  private static int run(String[] arguments, PrintStream out, PrintStream err, Stop stop) {
+    CommandLine line = new CommandLine(new Root());
+    line.addSubcommand("screen", new ScreenCommand(stop));
     line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
     line.setCaseInsensitiveEnumValuesAllowed(false);

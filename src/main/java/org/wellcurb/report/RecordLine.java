@@ -41,4 +41,10 @@ public record RecordLine(
           .thenComparingLong(line -> -line.kinds.advisory())
           .thenComparing(RecordLine::file)
           .thenComparingLong(RecordLine::row);
+
+  /** The same line with the address of a sheet. */
+  public RecordLine withSheet(String address) {
+    return new RecordLine(
+        recordId, file, row, pack, driller, installer, kinds, cannotTell, first, address);
+  }
 }

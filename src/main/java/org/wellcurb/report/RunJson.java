@@ -45,6 +45,11 @@ public final class RunJson {
     }
   }
 
+  /** A number as outputs write it. */
+  public static String number(double number) {
+    return Digits.text(number);
+  }
+
   private static void cuts(JsonGenerator json, RunFacts facts) throws IOException {
     json.writeArrayFieldStart("cuts");
     for (Cut cut : facts.cuts()) {

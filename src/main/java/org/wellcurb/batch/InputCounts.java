@@ -1,0 +1,80 @@
+package org.wellcurb.batch;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.intake.ChunkTally;
+import org.wellcurb.intake.Column;
+import org.wellcurb.intake.RecordSource;
+import org.wellcurb.intake.SetAside;
+import org.wellcurb.intake.TableLayout;
+import org.wellcurb.intake.TableSource;
+import org.wellcurb.report.InputLine;
+
+/** What one input came to. Of its source only what the report says is kept. */
+final class InputCounts {
+  private final int place;
+  private final String file;
+  private final String format;
+  private final List<String> notes = new ArrayList<>();
+  private @Nullable ChunkTally cells;
+  private long screened;
+  private long setAside;
+
+  InputCounts(int place, RecordSource source) {
+    this.place = place;
+    this.file = source.file();
+    SetAside unusable = source.unusable();
+    if (unusable != null) {
+      format = "not read";
+      notes.add("Set aside whole: " + unusable.reason() + ".");
+    } else if (source instanceof TableSource table) {
+      format = format(table.layout());
+      note(table.layout());
+    } else {
+      format = "JSON";
+    }
+  }
+
+  /** Place among the inputs of the run. */
+  int place() {
+    return place;
+  }
+
+  /** Adds the counts of its next part. */
+  void add(ChunkTally part, long screenedRows, long setAsideRows) {
+    if (cells == null) {
+      cells = part;
+    } else {
+      cells.add(part);
+    }
+    screened += screenedRows;
+    setAside += setAsideRows;
+  }
+
+  /** The input as the report shows it. */
+  InputLine line(String sha256) {
+    return new InputLine(file, format, sha256, screened + setAside, screened, setAside, notes);
+  }
+
+  private static String format(TableLayout layout) {
+    return "CSV, " + layout.delimiterLabel() + ", " + layout.encoding().label();
+  }
+
+  private void note(TableLayout layout) {
+    if (layout.headerLine() > 1) {
+      notes.add("The header is line " + layout.headerLine() + "; what stands above was passed over.");
+    }
+    for (Column column : layout.columns()) {
+      if (!column.problem().isEmpty()) {
+        notes.add("Column " + column.name() + ": " + column.problem() + ".");
+      } else if (column.isUnknown()) {
+        notes.add(
+            "Column "
+                + column.name()
+                + " is kept with the record but not read: no entry is called so"
+                + (column.nearest() == null ? "." : " (nearest: " + column.nearest() + ")."));
+      }
+    }
+  }
+}

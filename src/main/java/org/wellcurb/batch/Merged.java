@@ -1,0 +1,106 @@
+package org.wellcurb.batch;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.intake.ChunkTally;
+import org.wellcurb.intake.SetAside;
+import org.wellcurb.report.Cap;
+import org.wellcurb.report.RecordLine;
+
+/** What the parts of a batch come to, merged in input order. */
+final class Merged implements Pipeline.Merge<PartResult>, Closeable {
+  final Totals totals = new Totals();
+  final LicenceCounts licences = new LicenceCounts();
+  final AskCounts asks = new AskCounts();
+  final Worst<RecordLine> lines = new Worst<>(Cap.RECORDS_ON_PAGE.most(), RecordLine.WORST_FIRST);
+  final Worst<Flagged> flagged;
+  final List<InputCounts> inputs = new ArrayList<>();
+  private final ReportFiles files;
+  private final SetAsideFiles setAsideFiles;
+  private final Bars bars;
+  private final Stop stop;
+  private final Progress progress;
+  private @Nullable InputCounts reading;
+  private @Nullable Flagged first;
+  private String firstFileSetAside = "";
+
+  Merged(
+      ReportFiles files,
+      SetAsideFiles setAsideFiles,
+      int mostSheets,
+      Bars bars,
+      Stop stop,
+      Progress progress) {
+    this.files = files;
+    this.setAsideFiles = setAsideFiles;
+    this.flagged = new Worst<>(mostSheets, Flagged.WORST_FIRST);
+    this.bars = bars;
+    this.stop = stop;
+    this.progress = progress;
+  }
+
+  @Override
+  public void take(PartResult result) throws IOException, RunFailure {
+    stop.check();
+    Part part = Objects.requireNonNull(result.part);
+    files.append(result);
+    InputCounts input =
+        reading == null ? new InputCounts(part.input(), part.source()) : reading;
+    reading = input;
+    ChunkTally cells = result.reading;
+    if (cells != null) {
+      input.add(cells, result.screened, result.setAside);
+      setAsideFiles.append(part.source().rawFrame(), result.rawRows);
+    }
+    if (part.isEnd()) {
+      setAsideFiles.endInput();
+      SetAside unusable = part.source().unusable();
+      if (unusable != null) {
+        totals.fileSetAside();
+        if (firstFileSetAside.isEmpty()) {
+          firstFileSetAside = unusable.file() + ": " + unusable.reason();
+        }
+      }
+      inputs.add(input);
+      reading = null;
+    }
+    if (first == null) {
+      first = result.first;
+    }
+    if (totals.screened() < Cap.ASKS_COUNTED.most()) {
+      asks.add(result.asks);
+    } else {
+      bars.asksAreEnough();
+    }
+    totals.add(result);
+    licences.add(result.licences);
+    result.lines.sorted().forEach(lines::offer);
+    result.flagged.sorted().forEach(flagged::offer);
+    Flagged bar = flagged.bar();
+    bars.set(lines.bar(), bar == null ? null : bar.line());
+    progress.rows(totals.rowsRead());
+    result.clear();
+  }
+
+  /** The record, where there was only one. */
+  @Nullable Flagged only() {
+    return totals.screened() == 1 ? first : null;
+  }
+
+  /** The first file that was set aside whole, and why; empty if none was. */
+  String firstFileSetAside() {
+    return firstFileSetAside;
+  }
+
+  @Override
+  public void close() throws IOException {
+    try (files;
+        setAsideFiles) {
+      reading = null;
+    }
+  }
+}

@@ -1,0 +1,70 @@
+package org.wellcurb.batch;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.intake.ChunkTally;
+import org.wellcurb.judgement.Outcome;
+import org.wellcurb.report.ByteText;
+import org.wellcurb.report.RecordLine;
+import org.wellcurb.report.SetAsideLine;
+import org.wellcurb.rulepack.FindingKind;
+
+/** What came of one part: lines of the files in input order, and counts. Used again and again. */
+final class PartResult {
+  final ByteText findings = new ByteText();
+  final ByteText records = new ByteText();
+  final ByteText outcomeLines = new ByteText();
+  final ByteText features = new ByteText();
+  final ByteText setAsideLines = new ByteText();
+
+  /** Rows set aside as they stand, with what parts them. */
+  final ByteText rawRows = new ByteText();
+
+  /** The first rows set aside, for the page. */
+  final List<SetAsideLine> setAsideShown = new ArrayList<>();
+
+  final LicenceCounts licences = new LicenceCounts();
+  final AskCounts asks = new AskCounts();
+  final Worst<RecordLine> lines;
+  final Worst<Flagged> flagged;
+  final long[] outcomes = new long[Outcome.values().length];
+  final long[] kinds = new long[FindingKind.values().length];
+  long screened;
+  long setAside;
+  long withFindings;
+  long withDeficiency;
+  @Nullable Part part;
+  @Nullable ChunkTally reading;
+
+  /** The first record of the part, which gets a sheet if it is the only one of the run. */
+  @Nullable Flagged first;
+
+  PartResult(int mostLines, int mostSheets) {
+    lines = new Worst<>(mostLines, RecordLine.WORST_FIRST);
+    flagged = new Worst<>(mostSheets, Flagged.WORST_FIRST);
+  }
+
+  void clear() {
+    findings.clear();
+    records.clear();
+    outcomeLines.clear();
+    features.clear();
+    setAsideLines.clear();
+    rawRows.clear();
+    setAsideShown.clear();
+    licences.clear();
+    asks.clear();
+    lines.clear();
+    flagged.clear();
+    java.util.Arrays.fill(outcomes, 0);
+    java.util.Arrays.fill(kinds, 0);
+    screened = 0;
+    setAside = 0;
+    withFindings = 0;
+    withDeficiency = 0;
+    part = null;
+    reading = null;
+    first = null;
+  }
+}

@@ -1,0 +1,240 @@
+package org.wellcurb.batch;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.intake.ChunkReader;
+import org.wellcurb.intake.RawRow;
+import org.wellcurb.intake.RecordSink;
+import org.wellcurb.intake.SetAside;
+import org.wellcurb.judgement.Outcome;
+import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.WellRecord;
+import org.wellcurb.report.ByteText;
+import org.wellcurb.report.Cap;
+import org.wellcurb.report.FindingsCsv;
+import org.wellcurb.report.FindingsGeoJson;
+import org.wellcurb.report.KindCounts;
+import org.wellcurb.report.OutcomesCsv;
+import org.wellcurb.report.Place;
+import org.wellcurb.report.RecordLine;
+import org.wellcurb.report.RecordsCsv;
+import org.wellcurb.report.SetAsideCsv;
+import org.wellcurb.report.SetAsideLine;
+import org.wellcurb.report.Whose;
+import org.wellcurb.rulepack.FindingKind;
+import org.wellcurb.rulepack.Pack;
+import org.wellcurb.rulepack.Rule;
+import org.wellcurb.screening.Finding;
+import org.wellcurb.screening.Screener;
+import org.wellcurb.screening.Tally;
+
+/** Screens parts, on one thread. Its tallies are merged when all parts are done. */
+final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
+  private static final int FALLS_SHORT = Outcome.FALLS_SHORT.ordinal();
+  private static final int CANNOT_TELL = Outcome.CANNOT_TELL.ordinal();
+
+  private final Plan plan;
+  private final ChunkReader reader = new ChunkReader(Catalogue.standard());
+  private final List<Screener> screeners = new ArrayList<>();
+  private final List<Tally> tallies = new ArrayList<>();
+  private final List<byte[]> kindOfRule = new ArrayList<>();
+  private final int[] outcomes = new int[Outcome.values().length];
+  private final int[] kinds = new int[FindingKind.values().length];
+  private PartResult result;
+  private @Nullable Part part;
+  private String betweenRows = "";
+  private int place;
+
+  PartWork(Plan plan) {
+    this.plan = plan;
+    this.result = new PartResult(0, 0);
+    for (Pack pack : plan.packs()) {
+      screeners.add(new Screener(pack, plan.request().asOf()));
+      tallies.add(new Tally(pack));
+      byte[] kindOf = new byte[pack.rules().size()];
+      for (int i = 0; i < kindOf.length; i++) {
+        kindOf[i] = (byte) pack.rules().get(i).kind().ordinal();
+      }
+      kindOfRule.add(kindOf);
+    }
+  }
+
+  /** What this thread has counted, one tally for each pack. */
+  List<Tally> tallies() {
+    return tallies;
+  }
+
+  @Override
+  public void on(Part work, PartResult into) {
+    part = work;
+    result = into;
+    place = 0;
+    into.part = work;
+    betweenRows = work.source().rawFrame().between();
+    if (work.chunk() != null) {
+      into.reading = reader.read(work.chunk(), this);
+    } else {
+      SetAside whole = work.source().unusable();
+      if (whole != null) {
+        aside(whole);
+      }
+    }
+  }
+
+  @Override
+  public void record(WellRecord record, RawRow raw) {
+    int pack = plan.choice().of(record);
+    if (pack < 0) {
+      setAside(
+          new SetAside(
+              record.file(),
+              record.row(),
+              PackChoice.ENTRY,
+              plan.choice().why(record),
+              raw.bytes()));
+      return;
+    }
+    byte[] judged = screeners.get(pack).outcomes(record);
+    tallies.get(pack).add(judged);
+    count(judged, kindOfRule.get(pack));
+    result.screened++;
+    String packId = plan.packs().get(pack).id();
+    RecordsCsv.put(result.records, record, packId, outcomes, kinds);
+    String driller = Whose.written(record, "driller.licence");
+    String installer = Whose.written(record, "installer.licence");
+    result.licences.record(driller);
+    if (!installer.isEmpty() && !installer.equals(driller)) {
+      result.licences.record(installer);
+    }
+    if (plan.bars().asksAreCounted()) {
+      countAsks(screeners.get(pack), judged);
+    }
+    if (plan.request().outcomes()) {
+      OutcomesCsv.put(result.outcomeLines, record, screeners.get(pack), judged);
+    }
+    List<Finding> findings =
+        outcomes[FALLS_SHORT] == 0 ? List.of() : screeners.get(pack).findings();
+    if (!findings.isEmpty()) {
+      found(record, packId, findings);
+    }
+    keep(record, pack, findings, driller, installer);
+    place++;
+  }
+
+  private void count(byte[] judged, byte[] kindOf) {
+    Arrays.fill(outcomes, 0);
+    Arrays.fill(kinds, 0);
+    for (int i = 0; i < judged.length; i++) {
+      outcomes[judged[i]]++;
+      if (judged[i] == FALLS_SHORT) {
+        kinds[kindOf[i]]++;
+      }
+    }
+    for (int i = 0; i < outcomes.length; i++) {
+      result.outcomes[i] += outcomes[i];
+    }
+    for (int i = 0; i < kinds.length; i++) {
+      result.kinds[i] += kinds[i];
+    }
+  }
+
+  private void countAsks(Screener screener, byte[] judged) {
+    for (int i = 0; i < judged.length; i++) {
+      if (judged[i] == CANNOT_TELL) {
+        result.asks.outcome(screener.needs(i));
+      }
+    }
+    result.asks.endRecord();
+  }
+
+  private void found(WellRecord record, String packId, List<Finding> findings) {
+    result.withFindings++;
+    if (kinds[FindingKind.DEFICIENCY.ordinal()] > 0) {
+      result.withDeficiency++;
+    }
+    for (Finding finding : findings) {
+      FindingsCsv.put(result.findings, finding);
+      result.licences.finding(Whose.licence(record, finding), finding.rule().kind(), place);
+    }
+    FindingsGeoJson.put(
+        result.features,
+        record,
+        packId,
+        findings,
+        Place.of(record, plan.request().positionAccuracy()));
+  }
+
+  /** Keeps the record for the page and the sheets, if it is among the worst. */
+  private void keep(
+      WellRecord record, int pack, List<Finding> findings, String driller, String installer) {
+    SheetsFor sheets = plan.request().sheets();
+    boolean flagged = !findings.isEmpty();
+    if (!flagged && sheets != SheetsFor.ALL && result.first != null) {
+      return;
+    }
+    RecordLine line =
+        new RecordLine(
+            record.id(),
+            record.file(),
+            record.row(),
+            plan.packs().get(pack).id(),
+            driller,
+            installer,
+            new KindCounts(kinds[0], kinds[1], kinds[2], kinds[3]),
+            outcomes[CANNOT_TELL],
+            firstTitle(findings),
+            "");
+    if (flagged && plan.bars().mayBeListed(line)) {
+      result.lines.offer(line);
+    }
+    long number = Objects.requireNonNull(part).number();
+    if (result.first == null) {
+      result.first = new Flagged(number, place, pack, line, record.copy());
+    }
+    if ((flagged ? sheets != SheetsFor.NONE : sheets == SheetsFor.ALL)
+        && plan.bars().mayHaveSheet(line)
+        && result.flagged.wants(new Flagged(number, place, pack, line, record))) {
+      result.flagged.offer(new Flagged(number, place, pack, line, record.copy()));
+    }
+  }
+
+  private static String firstTitle(List<Finding> findings) {
+    @Nullable Rule first = null;
+    for (Finding finding : findings) {
+      if (first == null || finding.rule().kind().compareTo(first.kind()) < 0) {
+        first = finding.rule();
+      }
+    }
+    return first == null ? "" : first.title();
+  }
+
+  @Override
+  public void setAside(SetAside row) {
+    result.setAside++;
+    aside(row);
+    ByteText raw = result.rawRows;
+    if (raw.length() > 0) {
+      raw.put(betweenRows);
+    }
+    byte[] bytes = row.raw();
+    raw.put(bytes, 0, bytes.length);
+  }
+
+  private void aside(SetAside row) {
+    String text = row.text();
+    SetAsideCsv.put(
+        result.setAsideLines, row.file(), row.row(), row.column(), row.reason(), text);
+    if (result.setAsideShown.size() < Cap.SET_ASIDE_ON_PAGE.most()) {
+      result.setAsideShown.add(
+          new SetAsideLine(
+              row.file(),
+              row.row(),
+              row.column(),
+              row.reason(),
+              Cap.QUOTED_LETTERS.cut(text)));
+    }
+  }
+}

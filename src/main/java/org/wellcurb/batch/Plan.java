@@ -1,0 +1,18 @@
+package org.wellcurb.batch;
+
+import java.util.List;
+import org.wellcurb.rulepack.Pack;
+
+/**
+ * What all threads of a run share; nothing in it changes but the bars.
+ *
+ * @param request what was asked
+ * @param packs the packs, in the order given
+ * @param choice which of them judges a record
+ * @param bars what a record must be worse than to be listed
+ */
+record Plan(ScreenRequest request, List<Pack> packs, PackChoice choice, Bars bars) {
+  Plan {
+    packs = List.copyOf(packs);
+  }
+}

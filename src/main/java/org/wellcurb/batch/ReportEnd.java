@@ -1,0 +1,206 @@
+package org.wellcurb.batch;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.intake.Inputs;
+import org.wellcurb.intake.PassedOver;
+import org.wellcurb.judgement.Outcome;
+import org.wellcurb.report.BatchView;
+import org.wellcurb.report.ByteText;
+import org.wellcurb.report.Cap;
+import org.wellcurb.report.ContractorLine;
+import org.wellcurb.report.Cut;
+import org.wellcurb.report.FindingSentence;
+import org.wellcurb.report.InputLine;
+import org.wellcurb.report.Outputs;
+import org.wellcurb.report.PageStyle;
+import org.wellcurb.report.Pages;
+import org.wellcurb.report.RecordLine;
+import org.wellcurb.report.RulesCsv;
+import org.wellcurb.report.RunFacts;
+import org.wellcurb.report.RunJson;
+import org.wellcurb.screening.Finding;
+import org.wellcurb.screening.Screener;
+import org.wellcurb.screening.Tally;
+
+/** What is written once all records are screened: sheets, rules, the batch page, run.json. */
+final class ReportEnd {
+  private final Plan plan;
+  private final ScreenRequest request;
+  private final Path folder;
+  private final Merged merged;
+  private final Totals totals;
+  private final Inputs inputs;
+  private final Hashes hashes;
+  private final Stop stop;
+  private final List<Cut> cuts = new ArrayList<>();
+
+  ReportEnd(Plan plan, Path folder, Merged merged, Inputs inputs, Hashes hashes, Stop stop) {
+    this.plan = plan;
+    this.request = plan.request();
+    this.folder = folder;
+    this.merged = merged;
+    this.totals = merged.totals;
+    this.inputs = inputs;
+    this.hashes = hashes;
+    this.stop = stop;
+  }
+
+  ScreenSummary write(List<Tally> tallies) throws IOException, RunFailure, InterruptedException {
+    SheetFiles sheets = new SheetFiles(folder, plan, stop);
+    sheets.write(sheetsFor());
+    ByteText rules = new ByteText().put(RulesCsv.HEADER);
+    for (Tally tally : tallies) {
+      RulesCsv.put(rules, tally);
+    }
+    ReportFiles.write(folder.resolve(Outputs.RULES_CSV), rules);
+    List<InputLine> lines = inputLines();
+    findCuts(sheets, lines.size());
+    BatchView view = view(tallies, sheets, lines);
+    Files.write(
+        folder.resolve(Outputs.INDEX),
+        new Pages(PageStyle.PLAIN).index(view).getBytes(StandardCharsets.UTF_8));
+    RunJson.write(Files.newOutputStream(folder.resolve(Outputs.RUN_JSON)), facts(sheets, lines));
+    return summary();
+  }
+
+  private List<Flagged> sheetsFor() {
+    List<Flagged> chosen = merged.flagged.sorted();
+    Flagged only = merged.only();
+    boolean alone = chosen.isEmpty() && only != null && request.sheets() == SheetsFor.FLAGGED;
+    return alone && request.mostSheets() > 0 ? List.of(only) : chosen;
+  }
+
+  private List<InputLine> inputLines() throws IOException, InterruptedException {
+    List<InputLine> lines = new ArrayList<>();
+    for (InputCounts input : merged.inputs) {
+      lines.add(input.line(hashes.of(inputs.inputs().get(input.place()).path())));
+    }
+    return lines;
+  }
+
+  private void findCuts(SheetFiles sheets, int inputCount) {
+    long wanted =
+        switch (request.sheets()) {
+          case FLAGGED -> totals.withFindings();
+          case ALL -> totals.screened();
+          case NONE -> 0;
+        };
+    cut(Cap.SHEETS, sheets.addresses().size(), Math.max(wanted, sheets.addresses().size()));
+    cut(Cap.RECORDS_ON_PAGE, Cap.RECORDS_ON_PAGE.most(), totals.withFindings());
+    cut(Cap.SET_ASIDE_ON_PAGE, Cap.SET_ASIDE_ON_PAGE.most(), totals.setAsideLines());
+    cut(Cap.INPUTS_ON_PAGE, Cap.INPUTS_ON_PAGE.most(), inputCount);
+    int licences = merged.licences.lines().size();
+    cut(Cap.CONTRACTORS_ON_PAGE, Cap.CONTRACTORS_ON_PAGE.most(), licences);
+    cut(Cap.ASKS_COUNTED, merged.asks.records(), totals.screened());
+    if (merged.licences.isCut()) {
+      cuts.add(new Cut(Cap.LICENCES_COUNTED, licences, licences + 1L));
+    }
+  }
+
+  private void cut(Cap cap, long shown, long total) {
+    if (total > shown) {
+      cuts.add(new Cut(cap, shown, total));
+    }
+  }
+
+  private BatchView view(List<Tally> tallies, SheetFiles sheets, List<InputLine> lines)
+      throws IOException {
+    List<RecordLine> records = new ArrayList<>();
+    for (RecordLine line : merged.lines.sorted()) {
+      records.add(line.withSheet(sheets.addresses().getOrDefault(line, "")));
+    }
+    List<ContractorLine> contractors = merged.licences.lines();
+    return new BatchView(
+        Version.text(),
+        request.asOf(),
+        totals.rowsRead(),
+        totals.screened(),
+        totals.setAside(),
+        totals.withFindings(),
+        totals.withDeficiency(),
+        totals.findings(),
+        tallies,
+        records,
+        first(contractors, Cap.CONTRACTORS_ON_PAGE),
+        merged.asks.lines(Cap.ASKS_ON_PAGE.most()),
+        totals.setAsideShown(),
+        first(lines, Cap.INPUTS_ON_PAGE),
+        new ArrayList<>(notRead().keySet()),
+        List.of(),
+        sheets.cautions(),
+        cuts,
+        written());
+  }
+
+  private static <T> List<T> first(List<T> all, Cap cap) {
+    return all.subList(0, Math.min(cap.most(), all.size()));
+  }
+
+  private Map<String, String> notRead() {
+    Map<String, String> notRead = new LinkedHashMap<>();
+    for (PassedOver file : inputs.passedOver()) {
+      notRead.put(file.file(), file.reason());
+    }
+    return notRead;
+  }
+
+  /** Files at the top of the folder, those still to be written too. */
+  private List<String> written() throws IOException {
+    Set<String> names = new LinkedHashSet<>();
+    for (Path path : Folders.list(folder)) {
+      if (Files.isRegularFile(path)) {
+        names.add(path.getFileName().toString());
+      }
+    }
+    names.remove(Outputs.INDEX);
+    names.add(Outputs.RUN_JSON);
+    return names.stream().sorted().toList();
+  }
+
+  private RunFacts facts(SheetFiles sheets, List<InputLine> lines) {
+    Map<String, String> options = new LinkedHashMap<>();
+    options.put("sheets", request.sheets().name().toLowerCase(Locale.ROOT));
+    options.put("most-sheets", String.valueOf(request.mostSheets()));
+    options.put("outcomes", request.outcomes() ? "yes" : "no");
+    options.put("position-accuracy", RunJson.number(request.positionAccuracy()));
+    Map<String, Long> counts = totals.named();
+    counts.put("sheets", (long) sheets.addresses().size());
+    return new RunFacts(
+        Version.text(), request.asOf(), options, lines, notRead(), plan.packs(), counts, cuts);
+  }
+
+  private ScreenSummary summary() {
+    @Nullable Flagged only = merged.only();
+    List<String> sentences = new ArrayList<>();
+    if (only != null) {
+      FindingSentence sentence = new FindingSentence(PageStyle.PLAIN);
+      Screener screener = new Screener(plan.packs().get(only.pack()), request.asOf());
+      screener.outcomes(only.record());
+      for (Finding finding : screener.findings()) {
+        sentences.add(finding.rule().kind().label() + ": " + sentence.of(finding));
+      }
+    }
+    return new ScreenSummary(
+        totals.rowsRead(),
+        totals.screened(),
+        totals.setAside(),
+        totals.filesSetAside(),
+        totals.withFindings(),
+        totals.findings(),
+        totals.outcome(Outcome.CANNOT_TELL),
+        cuts,
+        only == null ? "" : only.line().recordId(),
+        sentences);
+  }
+}

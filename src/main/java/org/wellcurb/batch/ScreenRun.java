@@ -1,0 +1,158 @@
+package org.wellcurb.batch;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.wellcurb.intake.Input;
+import org.wellcurb.intake.Inputs;
+import org.wellcurb.intake.IntakeException;
+import org.wellcurb.intake.Sources;
+import org.wellcurb.record.Catalogue;
+import org.wellcurb.report.Cap;
+import org.wellcurb.rulepack.Pack;
+import org.wellcurb.rulepack.PackException;
+import org.wellcurb.rulepack.PackLoader;
+import org.wellcurb.screening.Tally;
+
+/**
+ * Screens records and writes the report: whole, or not at all.
+ *
+ * <p>Records go through in parts that several threads screen; what comes of them is merged in input
+ * order. So the memory needed does not grow with the input, and the bytes written do not hang on
+ * the number of threads.
+ */
+public final class ScreenRun {
+  private final ScreenRequest request;
+  private final Progress progress;
+  private final Stop stop;
+
+  public ScreenRun(ScreenRequest request, Progress progress, Stop stop) {
+    this.request = request;
+    this.progress = progress;
+    this.stop = stop;
+  }
+
+  /**
+   * Runs to the end.
+   *
+   * @throws RunFailure if nothing was written, with the line that says why
+   */
+  public ScreenSummary run() throws RunFailure {
+    List<Pack> packs = packs();
+    Bars bars = new Bars();
+    Plan plan = new Plan(request, packs, new PackChoice(packs, Catalogue.standard()), bars);
+    try (Hashes hashes = new Hashes(request.standardInput())) {
+      Inputs inputs = inputs(hashes);
+      try (FreshFolder folder = FreshFolder.beside(request.out())) {
+        ScreenSummary summary = write(folder, plan, inputs, hashes);
+        stop.check();
+        folder.swapIn();
+        return summary;
+      } catch (IOException e) {
+        throw FreshFolder.unwritable(request.out(), e);
+      }
+    } catch (InterruptedException e) {
+      throw RunFailure.unusable("interrupted: nothing was written", e);
+    } catch (OutOfMemoryError e) {
+      throw RunFailure.unusable(
+          "not enough memory: nothing was written; give Java more (-Xmx) or ask for fewer sheets",
+          e);
+    }
+  }
+
+  private List<Pack> packs() throws RunFailure {
+    List<Pack> packs = new ArrayList<>();
+    List<String> problems = new ArrayList<>();
+    for (String name : request.packs()) {
+      try {
+        packs.add(PackLoader.load(name));
+      } catch (PackException e) {
+        problems.add(String.valueOf(e.getMessage()));
+      }
+    }
+    if (!problems.isEmpty()) {
+      throw RunFailure.unusable(String.join("\n", problems));
+    }
+    return packs;
+  }
+
+  private Inputs inputs(Hashes hashes) throws RunFailure {
+    Inputs inputs;
+    try {
+      inputs = Inputs.of(request.records(), hashes.standardInput());
+    } catch (IntakeException e) {
+      throw RunFailure.noInput(String.valueOf(e.getMessage()));
+    } catch (IOException e) {
+      throw RunFailure.noInput("the records cannot be read: " + Folders.reason(e));
+    }
+    if (inputs.inputs().isEmpty()) {
+      throw RunFailure.noInput(
+          String.join(" ", request.records())
+              + ": holds no records; give files that end in .csv, .tsv, .txt, .json, .jsonl or"
+              + " .ndjson");
+    }
+    Path out = request.out().toAbsolutePath().normalize();
+    for (Input input : inputs.inputs()) {
+      Path path = input.path();
+      if (path != null) {
+        if (path.toAbsolutePath().normalize().startsWith(out)) {
+          throw RunFailure.unusable(
+              path + ": stands in " + request.out() + ", which this run replaces; copy it out first");
+        }
+        hashes.start(path);
+      }
+    }
+    return inputs;
+  }
+
+  private ScreenSummary write(FreshFolder fresh, Plan plan, Inputs inputs, Hashes hashes)
+      throws IOException, RunFailure, InterruptedException {
+    Path folder = fresh.path();
+    List<PartWork> works = new ArrayList<>();
+    ReportFiles files = new ReportFiles(folder, request.outcomes());
+    try (Merged merged =
+            new Merged(
+                files,
+                new SetAsideFiles(folder),
+                request.mostSheets(),
+                plan.bars(),
+                stop,
+                progress);
+        RecordParts parts =
+            new RecordParts(inputs.inputs(), new Sources(Catalogue.standard()), stop)) {
+      Pipeline.<Part, PartResult>run(
+          parts,
+          request.workers(),
+          () -> {
+            PartWork work = new PartWork(plan);
+            works.add(work);
+            return work;
+          },
+          () -> new PartResult(Cap.RECORDS_ON_PAGE.most(), request.mostSheets()),
+          merged);
+      files.finish();
+      refuseIfNothingWasRead(merged, inputs);
+      return new ReportEnd(plan, folder, merged, inputs, hashes, stop).write(tallies(plan, works));
+    }
+  }
+
+  private static void refuseIfNothingWasRead(Merged merged, Inputs inputs) throws RunFailure {
+    if (merged.totals.filesSetAside() == inputs.inputs().size()) {
+      throw RunFailure.noInput(merged.firstFileSetAside() + "; nothing was written");
+    }
+  }
+
+  /** The counts of all threads: sums, so that it does not matter which thread counted what. */
+  private static List<Tally> tallies(Plan plan, List<PartWork> works) {
+    List<Tally> sums = new ArrayList<>();
+    for (int i = 0; i < plan.packs().size(); i++) {
+      Tally sum = new Tally(plan.packs().get(i));
+      for (PartWork work : works) {
+        sum.add(work.tallies().get(i));
+      }
+      sums.add(sum);
+    }
+    return sums;
+  }
+}

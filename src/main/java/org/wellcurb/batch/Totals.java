@@ -1,0 +1,115 @@
+package org.wellcurb.batch;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.wellcurb.judgement.Outcome;
+import org.wellcurb.report.Cap;
+import org.wellcurb.report.KindCounts;
+import org.wellcurb.report.SetAsideLine;
+import org.wellcurb.rulepack.FindingKind;
+
+/** Counts over a whole batch. */
+final class Totals {
+  private final long[] outcomes = new long[Outcome.values().length];
+  private final long[] kinds = new long[FindingKind.values().length];
+  private final List<SetAsideLine> setAsideShown = new ArrayList<>();
+  private long setAsideLines;
+  private long screened;
+  private long setAside;
+  private long filesSetAside;
+  private long withFindings;
+  private long withDeficiency;
+
+  /** Adds the counts of the next part. */
+  void add(PartResult part) {
+    screened += part.screened;
+    setAside += part.setAside;
+    withFindings += part.withFindings;
+    withDeficiency += part.withDeficiency;
+    for (int i = 0; i < outcomes.length; i++) {
+      outcomes[i] += part.outcomes[i];
+    }
+    for (int i = 0; i < kinds.length; i++) {
+      kinds[i] += part.kinds[i];
+    }
+    for (SetAsideLine line : part.setAsideShown) {
+      if (setAsideShown.size() < Cap.SET_ASIDE_ON_PAGE.most()) {
+        setAsideShown.add(line);
+      }
+    }
+    setAsideLines += part.setAside;
+  }
+
+  /** Counts a file that is set aside whole. */
+  void fileSetAside() {
+    filesSetAside++;
+    setAsideLines++;
+  }
+
+  long rowsRead() {
+    return screened + setAside;
+  }
+
+  long screened() {
+    return screened;
+  }
+
+  long setAside() {
+    return setAside;
+  }
+
+  long filesSetAside() {
+    return filesSetAside;
+  }
+
+  /** Lines of {@code set-aside.csv}: rows, and files set aside whole. */
+  long setAsideLines() {
+    return setAsideLines;
+  }
+
+  long withFindings() {
+    return withFindings;
+  }
+
+  long withDeficiency() {
+    return withDeficiency;
+  }
+
+  List<SetAsideLine> setAsideShown() {
+    return setAsideShown;
+  }
+
+  KindCounts findings() {
+    return new KindCounts(
+        kinds[FindingKind.DEFICIENCY.ordinal()],
+        kinds[FindingKind.DISCREPANCY.ordinal()],
+        kinds[FindingKind.OMISSION.ordinal()],
+        kinds[FindingKind.ADVISORY.ordinal()]);
+  }
+
+  long outcome(Outcome outcome) {
+    return outcomes[outcome.ordinal()];
+  }
+
+  /** The counts by name, as run.json holds them. */
+  Map<String, Long> named() {
+    Map<String, Long> named = new LinkedHashMap<>();
+    named.put("rowsRead", rowsRead());
+    named.put("screened", screened);
+    named.put("setAside", setAside);
+    named.put("filesSetAside", filesSetAside);
+    named.put("recordsWithFindings", withFindings);
+    named.put("recordsWithDeficiency", withDeficiency);
+    named.put("meets", outcome(Outcome.MEETS));
+    named.put("fallsShort", outcome(Outcome.FALLS_SHORT));
+    named.put("cannotTell", outcome(Outcome.CANNOT_TELL));
+    named.put("notApplicable", outcome(Outcome.NOT_APPLICABLE));
+    named.put("waived", outcome(Outcome.WAIVED));
+    for (FindingKind kind : FindingKind.values()) {
+      named.put(kind.label(), kinds[kind.ordinal()]);
+    }
+    return named;
+  }
+}

@@ -1,0 +1,144 @@
+package org.wellcurb.cli;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.wellcurb.batch.Progress;
+import org.wellcurb.batch.ScreenRequest;
+import org.wellcurb.batch.ScreenRun;
+import org.wellcurb.batch.ScreenSummary;
+import org.wellcurb.batch.SheetsFor;
+import org.wellcurb.batch.Stop;
+import org.wellcurb.report.Cap;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code screen}: records in, a report out. */
+@Command(
+    name = "screen",
+    mixinStandardHelpOptions = true,
+    description = "Screens records and writes a report.")
+final class ScreenCommand implements Callable<Integer> {
+  private final Stop stop;
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "RECORDS",
+      description = "Files or folders with records; - is standard input.")
+  private List<String> records = new ArrayList<>();
+
+  @Option(
+      names = "--rules",
+      required = true,
+      paramLabel = "PACK",
+      description =
+          "A rule pack: a folder, a file, or the name of one that ships. May be given again.")
+  private List<String> packs = new ArrayList<>();
+
+  @Option(
+      names = "--out",
+      required = true,
+      paramLabel = "DIR",
+      description = "The folder to write: absent, empty, or an earlier report.")
+  private Path out = Path.of("");
+
+  @Option(
+      names = "--as-of",
+      paramLabel = "DATE",
+      converter = DateOption.class,
+      description = "The day that counts as today (YYYY-MM-DD); today in UTC if not given.")
+  private LocalDate asOf = LocalDate.now(Clock.systemUTC());
+
+  @Option(
+      names = "--sheets",
+      paramLabel = "WHICH",
+      converter = SheetsOption.class,
+      description = "Records that get a sheet: flagged, all or none (default: flagged).")
+  private SheetsFor sheets = SheetsFor.FLAGGED;
+
+  @Option(
+      names = "--most-sheets",
+      paramLabel = "N",
+      description = "Sheets at most, the worst records first (default: 500).")
+  private int mostSheets = Cap.SHEETS.most();
+
+  @Option(
+      names = "--outcomes",
+      description = "Also write outcomes.csv: every rule on every record.")
+  private boolean outcomes;
+
+  @Option(
+      names = "--position-accuracy",
+      paramLabel = "METRES",
+      description = "Positions on maps are no finer than this (default: 100).")
+  private double positionAccuracy = ScreenRequest.POSITION_ACCURACY;
+
+  @Option(
+      names = "--gate",
+      paramLabel = "KIND",
+      converter = Gate.Converter.class,
+      description =
+          "End with 1 if there is a finding of this kind (deficiency, discrepancy, omission,"
+              + " advisory), or a row set-aside. May be given again.")
+  private List<Gate> gates = new ArrayList<>();
+
+  @Option(
+      names = "--workers",
+      paramLabel = "N",
+      description = "Threads that screen (default: as many as processors).")
+  private int workers = Runtime.getRuntime().availableProcessors();
+
+  @Option(names = "--quiet", description = "No progress line, no summary.")
+  private boolean quiet;
+
+  ScreenCommand(Stop stop) {
+    this.stop = stop;
+  }
+
+  @Override
+  public Integer call() throws Exception {
+    atLeast("--most-sheets", mostSheets, 0);
+    atLeast("--workers", workers, 1);
+    atLeast("--position-accuracy", positionAccuracy, 0);
+    ScreenRequest request =
+        new ScreenRequest(
+            records,
+            packs,
+            out,
+            asOf,
+            sheets,
+            mostSheets,
+            outcomes,
+            positionAccuracy,
+            workers,
+            System.in);
+    ScreenSummary summary;
+    try (ProgressLine line = ProgressLine.start(quiet)) {
+      summary = new ScreenRun(request, line, stop).run();
+    }
+    if (!quiet) {
+      SummaryText.lines(summary, out).forEach(spec.commandLine().getOut()::println);
+    }
+    return gates.stream().anyMatch(gate -> gate.isTripped(summary))
+        ? ExitCode.GATE
+        : ExitCode.DONE;
+  }
+
+  private void atLeast(String option, double value, double least) {
+    if (!(value >= least)) {
+      throw new CommandLine.ParameterException(
+          spec.commandLine(),
+          String.format(Locale.ROOT, "%s: must be at least %.0f", option, least));
+    }
+  }
+}

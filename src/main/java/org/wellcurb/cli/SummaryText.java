@@ -1,0 +1,73 @@
+package org.wellcurb.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.wellcurb.batch.ScreenSummary;
+import org.wellcurb.report.Cut;
+import org.wellcurb.report.Outputs;
+import org.wellcurb.rulepack.FindingKind;
+
+/** What a run says at its end. */
+final class SummaryText {
+  private SummaryText() {}
+
+  static List<String> lines(ScreenSummary summary, Path out) {
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        many(summary.rowsRead(), "row")
+            + " read: "
+            + summary.screened()
+            + " screened, "
+            + summary.setAside()
+            + " set aside");
+    if (summary.filesSetAside() > 0) {
+      lines.add(
+          many(summary.filesSetAside(), "file") + " set aside whole: see " + Outputs.SET_ASIDE_CSV);
+    }
+    lines.add(
+        many(summary.withFindings(), "record")
+            + " with findings: "
+            + kinds(summary)
+            + "; "
+            + many(summary.cannotTell(), "outcome")
+            + " cannot be told");
+    for (String sentence : summary.sentences()) {
+      lines.add(summary.recordId() + ": " + sentence);
+    }
+    for (Cut cut : summary.cuts()) {
+      lines.add(
+          cut.cap().name().toLowerCase(Locale.ROOT).replace('_', ' ')
+              + ": "
+              + cut.shown()
+              + " of "
+              + cut.total()
+              + "; "
+              + cut.cap().rest()
+              + " holds all");
+    }
+    lines.add("report: " + out.resolve(Outputs.INDEX));
+    return lines;
+  }
+
+  private static String kinds(ScreenSummary summary) {
+    List<String> counts = new ArrayList<>();
+    for (FindingKind kind : FindingKind.values()) {
+      long count = summary.findings().of(kind);
+      String plural =
+          switch (kind) {
+            case DEFICIENCY -> "deficiencies";
+            case DISCREPANCY -> "discrepancies";
+            case OMISSION -> "omissions";
+            case ADVISORY -> "advisories";
+          };
+      counts.add(count + " " + (count == 1 ? kind.label() : plural));
+    }
+    return String.join(", ", counts);
+  }
+
+  private static String many(long count, String noun) {
+    return count + " " + noun + (count == 1 ? "" : "s");
+  }
+}
