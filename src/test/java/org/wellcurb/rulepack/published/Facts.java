@@ -1,0 +1,69 @@
+package org.wellcurb.rulepack.published;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+
+/** The facts read in the published texts, one a row, that the packs were written from. */
+final class Facts {
+  private static final List<CSVRecord> ROWS = read();
+
+  private Facts() {}
+
+  /**
+   * Holds that a row of this section, about this subject, states this figure.
+   *
+   * @param jurisdiction as the facts name it
+   * @param section section of the code
+   * @param subject part of the row's subject
+   * @param figure the figure as the row has it, such as {@code 50 ft}
+   */
+  static void state(String jurisdiction, String section, String subject, String figure) {
+    List<CSVRecord> about =
+        ROWS.stream()
+            .filter(row -> row.get("jurisdiction").equals(jurisdiction))
+            .filter(row -> row.get("code_section").equals(section))
+            .filter(row -> holds(row.get("subject"), subject))
+            .toList();
+    if (about.stream().noneMatch(row -> says(row, figure))) {
+      throw new AssertionError(
+          jurisdiction
+              + " "
+              + section
+              + ", "
+              + subject
+              + ": no row states "
+              + figure
+              + "; there are "
+              + about.stream().map(row -> row.get("limit_value") + " " + row.get("unit")).toList());
+    }
+  }
+
+  private static boolean says(CSVRecord row, String figure) {
+    boolean read = !row.get("read_from(stored text|memory)").equals("memory");
+    return read && holds((row.get("limit_value") + " " + row.get("unit")).trim(), figure);
+  }
+
+  private static boolean holds(String text, String part) {
+    return text.toLowerCase(Locale.ROOT).contains(part.toLowerCase(Locale.ROOT));
+  }
+
+  private static List<CSVRecord> read() {
+    CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+    try (InputStream in = Facts.class.getResourceAsStream("/published/regulations.csv");
+        CSVParser parser =
+            CSVParser.parse(
+                Objects.requireNonNull(in, "regulations.csv"), StandardCharsets.UTF_8, format)) {
+      return parser.getRecords();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}
