@@ -120,12 +120,17 @@ final class Code {
     fallsShort(rule, plus(both, "dates.received", completed.plusDays(days + 1L).toString()));
   }
 
-  /** Every one of these entries must be known. */
+  /**
+   * Every one of these entries must be known. What starts with {@code given:} is given and not
+   * asked for; dates and what the record covers are such without it.
+   */
   void asksFor(String rule, String... filled) {
-    meets(rule, filled);
+    String[] all =
+        java.util.Arrays.stream(filled).map(f -> f.replaceFirst("^given:", "")).toArray(String[]::new);
+    meets(rule, all);
     for (int out = 0; out < filled.length; out++) {
-      if (!filled[out].startsWith("dates.") && !filled[out].startsWith("record.")) {
-        fallsShort(rule, without(filled, out));
+      if (!filled[out].matches("(given:|dates\\.|record\\.).*")) {
+        fallsShort(rule, without(all, out));
       }
     }
   }

@@ -108,9 +108,10 @@ class MarylandTest {
     MD.least("yield-test-length", "water.test_duration", "6 h", house);
     MD.doesNotApply(
         "least-yield", "well.use=household", "well.replacement=yes", "water.yield=0.3 gpm");
+    MD.doesNotApply("report-yield-test", "water.static_level=20 ft");
     MD.asksFor(
         "report-yield-test",
-        "record.id=T",
+        "given:water.test_rate=10 gpm",
         "water.static_level=20 ft",
         "well.depth=200 ft",
         "well.hydrofractured=no",

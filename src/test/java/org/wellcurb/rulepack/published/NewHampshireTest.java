@@ -57,9 +57,8 @@ class NewHampshireTest {
             "casing-length",
             "well.casing_length",
             "20 ft",
-            ROCK,
-            "well.casing_depth=2 ft",
-            "well.stickup=1 ft");
+            ROCK);
+    NH.least("casing-length", "well.casing_depth", "18 ft", ROCK, "well.stickup=2 ft");
   }
 
   @Test

@@ -182,9 +182,10 @@ class QuebecTest {
             "well.casing_length",
             "5.3 m",
             OLD,
-            "well.method=rotary",
-            "well.casing_depth=1 m",
-            "well.stickup=10 cm");
+            "well.method=rotary");
+    // Where the length is not given, it is the depth and the stick-up.
+    QC.least(
+        "casing-length", "well.casing_depth", "5 m", OLD, "well.method=rotary", "well.stickup=30 cm");
   }
 
   @Test
