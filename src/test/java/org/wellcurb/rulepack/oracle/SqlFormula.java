@@ -19,9 +19,9 @@ final class SqlFormula {
 
   private final SqlTables tables = new SqlTables(this);
 
-  /** Columns to be computed before the formula, each {@code expression AS name}. */
-  List<String> derived() {
-    return tables.derived();
+  /** Layers of columns to be computed before the formula, each {@code expression AS name}. */
+  List<List<String>> layers() {
+    return tables.layers();
   }
 
   SqlTruth truth(Expr.Condition c) {
@@ -213,13 +213,12 @@ final class SqlFormula {
     };
   }
 
-  /** Of amounts that cannot be negative; a divisor that may be 0 leaves nothing known. */
+  /** Of amounts that cannot be negative; by a divisor that may be 0 it has no greatest value. */
   private static SqlAmount quotient(SqlAmount a, SqlAmount b, String isVoid) {
-    String positive = "CASE WHEN " + b.lo() + " > 0 AND " + a.lo() + " >= 0 THEN ";
-    String unbounded = " WHEN " + b.lo() + " > 0 AND " + a.lo() + " IS NULL THEN NULL END";
+    String fits = "CASE WHEN " + b.lo() + " >= 0 AND " + a.lo() + " >= 0 ";
     return new SqlAmount(
-        "(" + positive + "coalesce(" + a.lo() + " / " + b.hi() + ", 0)" + unbounded + ")",
-        "(" + positive + a.hi() + " / " + b.lo() + unbounded + ")",
+        "(" + fits + "AND " + b.hi() + " > 0 THEN " + a.lo() + " / " + b.hi() + " END)",
+        "(" + fits + "AND " + b.lo() + " > 0 THEN " + a.hi() + " / " + b.lo() + " END)",
         isVoid);
   }
 

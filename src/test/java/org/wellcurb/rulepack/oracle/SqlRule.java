@@ -36,16 +36,19 @@ final class SqlRule {
     if (program.omission()) {
       outcome = "CASE WHEN covers = 'repair' THEN 1 ELSE " + outcome + " END";
     }
-    String derived = formula.derived().stream().map(d -> ", " + d).collect(Collectors.joining());
+    String from = table;
+    for (List<String> layer : formula.layers()) {
+      if (!layer.isEmpty()) {
+        from = "(SELECT *, " + String.join(", ", layer) + " FROM " + from + ")";
+      }
+    }
     return "SELECT n, "
         + outcome
         + " AS outcome FROM (SELECT *, "
         + String.join(", ", texts)
-        + " FROM (SELECT *"
-        + derived
         + " FROM "
-        + table
-        + ")) ORDER BY n";
+        + from
+        + ") ORDER BY n";
   }
 
   /** One text: 1 where it does not apply, 2 where that or what it asks cannot be told. */

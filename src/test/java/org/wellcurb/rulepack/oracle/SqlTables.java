@@ -11,30 +11,41 @@ import org.wellcurb.formula.Table;
 import org.wellcurb.record.Entry;
 import org.wellcurb.record.Kind;
 
-/** Says tables of limits in SQL: a column for each row, whether it may be the one that holds. */
+/**
+ * Says tables of limits in SQL, in layers of columns: whether each row matches, the first row that
+ * surely does, and the ends of what the table may give.
+ */
 final class SqlTables {
   private final SqlFormula formula;
-  private final List<String> derived = new ArrayList<>();
+  private final List<List<String>> layers =
+      List.of(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
   private final Map<String, String> names = new HashMap<>();
 
   SqlTables(SqlFormula formula) {
     this.formula = formula;
   }
 
-  List<String> derived() {
-    return derived;
+  /** Columns, each {@code expression AS name}; those of a layer read only those before it. */
+  List<List<String>> layers() {
+    return layers;
   }
 
   /** The limit: the hull of the rows that may hold; unbounded where none does. */
   SqlAmount amount(Table table) {
+    String name = columns(table);
+    return new SqlAmount(name + "lo", name + "hi", isVoid(table));
+  }
+
+  private void ends(Table table, String name) {
     List<String> values = new ArrayList<>();
     for (int i = 0; i < table.rows().size(); i++) {
       Table.Amount value = (Table.Amount) table.rows().get(i).value();
       values.add(
-          "CASE WHEN " + mayHold(table, i) + " THEN CAST(" + value.primary() + " AS DOUBLE) END");
+          "CASE WHEN " + mayHold(name, i) + " THEN CAST(" + value.primary() + " AS DOUBLE) END");
     }
     String all = String.join(", ", values);
-    return new SqlAmount("least(" + all + ")", "greatest(" + all + ")", isVoid(table));
+    layers.get(2).add("least(" + all + ") AS " + name + "lo");
+    layers.get(2).add("greatest(" + all + ") AS " + name + "hi");
   }
 
   /** Whether the word that the table gives is one of these. */
@@ -55,9 +66,10 @@ final class SqlTables {
   }
 
   private String rows(Table table, List<String> words, boolean isIn) {
+    String name = columns(table);
     return IntStream.range(0, table.rows().size())
         .filter(i -> words.contains(((Table.Word) table.rows().get(i).value()).word()) == isIn)
-        .mapToObj(i -> mayHold(table, i))
+        .mapToObj(i -> mayHold(name, i))
         .collect(Collectors.joining(" OR ", "(", ")"));
   }
 
@@ -68,18 +80,8 @@ final class SqlTables {
   }
 
   /** No row before it surely matches, and it is not sure that it does not. */
-  private String mayHold(Table table, int row) {
-    String name = columns(table);
-    String before =
-        IntStream.range(0, row)
-            .mapToObj(i -> "coalesce(" + name + i + ", FALSE)")
-            .collect(Collectors.joining(" OR "));
-    return "(coalesce("
-        + name
-        + row
-        + ", TRUE)"
-        + (before.isEmpty() ? "" : " AND NOT (" + before + ")")
-        + ")";
+  private static String mayHold(String name, int row) {
+    return "(coalesce(" + name + row + ", TRUE) AND " + name + "first >= " + row + ")";
   }
 
   private String columns(Table table) {
@@ -89,13 +91,19 @@ final class SqlTables {
     }
     String name = "row_" + table.name().replace('-', '_') + "_";
     names.put(table.name(), name);
+    StringBuilder first = new StringBuilder("CASE");
     for (int i = 0; i < table.rows().size(); i++) {
       List<Table.Cell> cells = table.rows().get(i).cells();
       List<String> all = new ArrayList<>();
       for (int k = 0; k < cells.size(); k++) {
         all.add(matches(table.by().get(k), cells.get(k)));
       }
-      derived.add("(" + String.join(" AND ", all) + ") AS " + name + i);
+      layers.get(0).add("(" + String.join(" AND ", all) + ") AS " + name + i);
+      first.append(" WHEN ").append(name).append(i).append(" THEN ").append(i);
+    }
+    layers.get(1).add(first + " ELSE " + table.rows().size() + " END AS " + name + "first");
+    if (table.gives() != null) {
+      ends(table, name);
     }
     return name;
   }

@@ -46,7 +46,15 @@ final class SqlWorkings {
             + rest.hi()
             + " THEN ";
     return new SqlAmount(
-        "(" + measured + rate.lo() + " / (" + down.hi() + " - " + rest.lo() + ") END)",
+        "("
+            + measured
+            + "coalesce("
+            + rate.lo()
+            + " / ("
+            + down.hi()
+            + " - "
+            + rest.lo()
+            + "), 0) END)",
         "(" + measured + rate.hi() + " / (" + down.lo() + " - " + rest.hi() + ") END)",
         "(" + rate.isVoid() + " OR " + down.isVoid() + " OR " + rest.isVoid() + ")");
   }

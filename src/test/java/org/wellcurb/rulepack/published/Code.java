@@ -126,7 +126,9 @@ final class Code {
    */
   void asksFor(String rule, String... filled) {
     String[] all =
-        java.util.Arrays.stream(filled).map(f -> f.replaceFirst("^given:", "")).toArray(String[]::new);
+        java.util.Arrays.stream(filled)
+            .map(f -> f.replaceFirst("^given:", ""))
+            .toArray(String[]::new);
     meets(rule, all);
     for (int out = 0; out < filled.length; out++) {
       if (!filled[out].matches("(given:|dates\\.|record\\.).*")) {

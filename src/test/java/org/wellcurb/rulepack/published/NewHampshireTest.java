@@ -53,11 +53,7 @@ class NewHampshireTest {
   @Test
   void we_602_22() {
     NH.states("We 602.22(a)", "bedrock well casing", "20 ft")
-        .least(
-            "casing-length",
-            "well.casing_length",
-            "20 ft",
-            ROCK);
+        .least("casing-length", "well.casing_length", "20 ft", ROCK);
     NH.least("casing-length", "well.casing_depth", "18 ft", ROCK, "well.stickup=2 ft");
   }
 

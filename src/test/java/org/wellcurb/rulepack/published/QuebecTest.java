@@ -177,15 +177,15 @@ class QuebecTest {
   @Test
   void r6_s_9_length_before_2015() {
     QC.states("r. 6 s. 9 (superseded)", "tube well casing", "5.3 m")
-        .least(
-            "casing-length",
-            "well.casing_length",
-            "5.3 m",
-            OLD,
-            "well.method=rotary");
+        .least("casing-length", "well.casing_length", "5.3 m", OLD, "well.method=rotary");
     // Where the length is not given, it is the depth and the stick-up.
     QC.least(
-        "casing-length", "well.casing_depth", "5 m", OLD, "well.method=rotary", "well.stickup=30 cm");
+        "casing-length",
+        "well.casing_depth",
+        "5 m",
+        OLD,
+        "well.method=rotary",
+        "well.stickup=30 cm");
   }
 
   @Test
