@@ -96,12 +96,12 @@ final class AmountText {
 
   /** What follows is taken as it stands, and flagged. */
   private int about(int at, String[] signs) {
-    int next = words.any(signs, at);
+    int next = words.anyShortened(signs, at);
     if (next < 0) {
       return words.skip(at);
     }
     note = Note.APPROXIMATE;
-    return words.dot(next);
+    return next;
   }
 
   private Reading bound(int at, boolean lower) {

@@ -99,9 +99,9 @@ public final class DateReader {
 
   private DateReading phrase(String text) {
     Words words = new Words(text);
-    int about = words.any(ABOUT, 0);
+    int about = words.anyShortened(ABOUT, 0);
     if (about >= 0) {
-      return about(phrase(text.substring(words.dot(about))));
+      return about(phrase(text.substring(about)));
     }
     for (String after : ABOUT_AFTER) {
       String bare = text.endsWith(".") ? text.substring(0, text.length() - 1) : text;

@@ -19,6 +19,7 @@ final class NumberText {
   private final String text;
   private final Comma comma;
   private final boolean fractions;
+  private final boolean gauges;
 
   /** Where the number ends. */
   int end;
@@ -31,22 +32,27 @@ final class NumberText {
   /** Why nothing was read. */
   Note problem = Note.NOT_A_NUMBER;
 
+  /** True if it was a wire size such as {@code 2/0}, which takes no sign. */
+  boolean isAught;
+
   /** True if the number has no point, fraction or exponent. */
   boolean digitsOnly;
 
-  NumberText(String text, Comma comma, boolean fractions) {
+  NumberText(String text, Comma comma, Expected expected) {
     this.text = text;
     this.comma = comma;
-    this.fractions = fractions;
+    this.fractions = expected.fractions();
+    this.gauges = expected.dimension().equals(Dimension.WIRE_GAUGE);
   }
 
   /** Reads the number at {@code from}; false if there is none or its meaning is not sure. */
   boolean read(int from) {
     problem = Note.NOT_A_NUMBER;
-    if (vulgar(from, 0)) {
+    isAught = false;
+    if (fractions && (vulgar(from, 0) || fraction(from, 0))) {
       return true;
     }
-    if (fractions && fraction(from, 0)) {
+    if (gauges && aught(from)) {
       return true;
     }
     if (!decimal(from)) {
@@ -66,6 +72,27 @@ final class NumberText {
       end = after;
       value = whole;
     }
+    return true;
+  }
+
+  /** Wire sizes beyond gauge 0: {@code 2/0} or {@code 00} is -1. */
+  private boolean aught(int from) {
+    int stop = digitsEnd(from);
+    int size = stop - from;
+    if (size == 1 && text.startsWith("/0", stop) && digitsEnd(stop + 1) == stop + 2) {
+      size = text.charAt(from) - '0';
+      stop += 2;
+    } else if (size < 2 || !text.substring(from, stop).equals("0".repeat(size))) {
+      return false;
+    }
+    if (size < 1 || size > 4) {
+      return false;
+    }
+    end = stop;
+    value = 1 - size;
+    halfPlace = 0.5;
+    digitsOnly = false;
+    isAught = true;
     return true;
   }
 

@@ -7,6 +7,8 @@ import org.jspecify.annotations.Nullable;
  * 1 h 30 min}. Filled by {@link #read}.
  */
 final class Quantity {
+  private static final String[] GAUGE_SIGNS = {"#", "no", "awg"};
+
   private final String text;
   private final Expected expected;
   private final NumberText number;
@@ -30,7 +32,7 @@ final class Quantity {
   Quantity(String text, Expected expected, Comma comma) {
     this.text = text;
     this.expected = expected;
-    this.number = new NumberText(text, comma, expected.fractions());
+    this.number = new NumberText(text, comma, expected);
   }
 
   /** The value in SI, in {@code bare} where no unit is written. */
@@ -51,6 +53,7 @@ final class Quantity {
     int at = skip(from);
     char sign = at < text.length() ? text.charAt(at) : ' ';
     negative = sign == '-';
+    problem = Note.NOT_A_NUMBER;
     if (sign == '+' && expected.plusUnclear()) {
       problem = Note.AMBIGUOUS_SIGN;
       return false;
@@ -58,8 +61,14 @@ final class Quantity {
     if (negative || sign == '+') {
       at = skip(at + 1);
     }
+    if (expected.dimension().equals(Dimension.WIRE_GAUGE)) {
+      at = Math.max(at, new Words(text).anyShortened(GAUGE_SIGNS, at));
+    }
     if (!number.read(at)) {
       problem = number.problem;
+      return false;
+    }
+    if (negative && number.isAught) {
       return false;
     }
     value = number.value;
@@ -132,11 +141,8 @@ final class Quantity {
   /** A number of a smaller unit of the same family behind the first. */
   private boolean readSmaller() {
     int start = skip(end);
-    int next = start;
-    boolean dash = next < text.length() && text.charAt(next) == '-';
-    if (dash) {
-      next = skip(next + 1);
-    }
+    int next = joined(start);
+    boolean joined = next > start;
     if (next >= text.length() || !startsNumber(next)) {
       return true;
     }
@@ -147,7 +153,7 @@ final class Quantity {
     int after = skip(number.end);
     int found = UnitNames.longest(text, after);
     @Nullable Unit smaller =
-        found >= 0 ? expected.taken(UnitNames.unit(found)) : inchesUnsaid(larger, dash, after);
+        found >= 0 ? expected.taken(UnitNames.unit(found)) : inchesUnsaid(larger, joined, after);
     if (smaller == null
         || smaller.system() != larger.system()
         || smaller.factor() >= larger.factor()
@@ -161,9 +167,18 @@ final class Quantity {
     return true;
   }
 
+  /** Past a dash, a comma or an {@code and} between the parts. */
+  private int joined(int at) {
+    if (at < text.length() && "-,&".indexOf(text.charAt(at)) >= 0) {
+      return skip(at + 1);
+    }
+    boolean and = text.regionMatches(true, at, "and ", 0, 4);
+    return and ? skip(at + 4) : at;
+  }
+
   /** {@code 5'6}: a number right behind feet, less than 12, at the end. */
-  private @Nullable Unit inchesUnsaid(Unit larger, boolean dash, int after) {
-    return larger.equals(Units.FOOT) && !dash && after == text.length() ? Units.INCH : null;
+  private @Nullable Unit inchesUnsaid(Unit larger, boolean joined, int after) {
+    return larger.equals(Units.FOOT) && !joined && after == text.length() ? Units.INCH : null;
   }
 
   /**

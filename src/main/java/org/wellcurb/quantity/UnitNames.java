@@ -72,7 +72,7 @@ final class UnitNames {
     boolean blank = false;
     for (int i = from; i < to; i++) {
       int c = source[i];
-      if (c == '.' && i > from) {
+      if (c == '.' && i > from && !(i + 1 < to && Character.isDigit(source[i + 1]))) {
         continue;
       }
       if (c == ' ') {
@@ -98,7 +98,7 @@ final class UnitNames {
     boolean blank = false;
     for (int i = from; i < text.length(); i++) {
       char c = text.charAt(i);
-      if (c == '.' && i > from) {
+      if (c == '.' && i > from && !isDigit(text, i + 1)) {
         found = found >= 0 && end(found) == i ? found + (1 << 8) : found;
         continue;
       }
@@ -123,6 +123,10 @@ final class UnitNames {
       }
     }
     return found;
+  }
+
+  private static boolean isDigit(CharSequence text, int at) {
+    return at < text.length() && Character.isDigit(text.charAt(at));
   }
 
   private int step(int node, int letter) {

@@ -25,23 +25,30 @@ final class Words {
     return at;
   }
 
-  /** Past a dot, as of an abbreviation, and the blanks behind it. */
-  int dot(int from) {
-    boolean dot =
-        from < text.length()
-            && text.charAt(from) == '.'
-            && !(from + 1 < text.length() && Character.isDigit(text.charAt(from + 1)));
-    return skip(dot ? from + 1 : from);
-  }
-
   /** The place behind the first of these that stands here, blanks passed; -1 if none does. */
   int any(String[] candidates, int from) {
+    int end = end(candidates, from);
+    return end < 0 ? -1 : skip(end);
+  }
+
+  /** The same for words that may be shortened: a dot right behind one belongs to it. */
+  int anyShortened(String[] candidates, int from) {
+    int end = end(candidates, from);
+    if (end < 0) {
+      return -1;
+    }
+    boolean dot =
+        end < text.length() && text.charAt(end) == '.' && Character.isLetter(text.charAt(end - 1));
+    return skip(dot ? end + 1 : end);
+  }
+
+  private int end(String[] candidates, int from) {
     int at = skip(from);
     for (String candidate : candidates) {
       int end = at + candidate.length();
       if (text.regionMatches(true, at, candidate, 0, candidate.length())
           && !(isWord(candidate) && end < text.length() && Character.isLetter(text.charAt(end)))) {
-        return skip(end);
+        return end;
       }
     }
     return -1;
@@ -49,8 +56,7 @@ final class Words {
 
   /** True if one of these is all that is left. */
   boolean isLast(String[] candidates, int from) {
-    int end = any(candidates, from);
-    return end >= 0 && dot(end) == text.length();
+    return anyShortened(candidates, from) == text.length();
   }
 
   private static boolean isWord(String candidate) {
