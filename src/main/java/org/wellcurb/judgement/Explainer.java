@@ -101,6 +101,12 @@ public final class Explainer {
         words.lacking(working).stream().map(Entry::key).toList());
   }
 
+  /** The parts of formulas on the record at hand, depths brought to ground in the first way. */
+  public Evaluation parts() {
+    atFirstWay();
+    return at;
+  }
+
   /** Brings depths to ground in the first way that the record allows. */
   public void atFirstWay() {
     judge.shifts().apply(judge.frame(), 0);

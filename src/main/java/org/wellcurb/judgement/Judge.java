@@ -210,7 +210,7 @@ public final class Judge {
   /**
    * The texts that may be in force on the judging days; for several judging days, the mildest's.
    */
-  List<DatedText> inForce(RuleProgram rule) {
+  public List<DatedText> inForce(RuleProgram rule) {
     if (!rule.isDated()) {
       return rule.texts();
     }

@@ -1,0 +1,251 @@
+package org.wellcurb.rulepack;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.formula.Expr;
+import org.wellcurb.formula.Formula;
+import org.wellcurb.judgement.DatedText;
+import org.wellcurb.quantity.UnitSystem;
+import org.wellcurb.record.Entry;
+import org.wellcurb.rulepack.Branches.Branch;
+import org.wellcurb.rulepack.Statement.Weight;
+
+/**
+ * Says which rules contradict each other, which are shadowed by another, and which texts can never
+ * apply, be met or be broken. Only what is proved is said, for records in both unit systems; what
+ * cannot be reckoned with is taken to be possible.
+ */
+final class PairProof {
+  private static final List<UnitSystem> SIDES = List.of(UnitSystem.US, UnitSystem.METRIC);
+
+  /** A text of a rule, and what it asks. */
+  private record Text(Rule rule, DatedText text, int number) {
+    Expr.Condition when() {
+      List<Expr.Condition> all = new ArrayList<>();
+      add(rule.program().when(), all);
+      add(text.when(), all);
+      return new Expr.And(all);
+    }
+
+    Expr.Condition require() {
+      Formula require = text.require();
+      return require == null ? new Expr.Constant(true) : require.tree();
+    }
+
+    private static void add(@Nullable Formula formula, List<Expr.Condition> into) {
+      if (formula != null) {
+        into.add(formula.tree());
+      }
+    }
+
+    String name() {
+      return rule.id() + (rule.program().texts().size() > 1 ? " (text " + number + ")" : "");
+    }
+  }
+
+  /**
+   * The ways in which a text applies, applies and is met, applies and is broken, does not apply.
+   */
+  private record Ways(
+      List<Branch> applies, List<Branch> met, List<Branch> broken, List<Branch> outside) {}
+
+  private final ProofNotes notes;
+  private final Pack pack;
+  private final Map<UnitSystem, Map<Text, Ways>> ways = new HashMap<>();
+
+  private PairProof(Pack pack, ProofNotes notes) {
+    this.pack = pack;
+    this.notes = notes;
+  }
+
+  static void run(Pack pack, ProofNotes notes) {
+    new PairProof(pack, notes).run();
+  }
+
+  private void run() {
+    List<Text> texts = new ArrayList<>();
+    for (Rule rule : pack.rules()) {
+      int number = 0;
+      for (DatedText text : rule.program().texts()) {
+        number++;
+        if (text.require() != null) {
+          texts.add(new Text(rule, text, number));
+        }
+      }
+    }
+    Set<String> own = new HashSet<>();
+    notes.ownRules().forEach(rule -> own.add(rule.id()));
+    for (UnitSystem side : SIDES) {
+      ways.put(side, ways(texts, side));
+    }
+    for (Text text : texts) {
+      if (own.contains(text.rule.id())) {
+        alone(text);
+      }
+    }
+    pairs(texts, own);
+  }
+
+  private static Map<Text, Ways> ways(List<Text> texts, UnitSystem side) {
+    Branches branches = new Branches(side);
+    Map<Text, Ways> ways = new HashMap<>();
+    for (Text text : texts) {
+      try {
+        List<Branch> applies = branches.of(text.when(), true);
+        List<Branch> met = Branches.and(applies, branches.of(text.require(), true));
+        List<Branch> broken = Branches.and(applies, branches.of(text.require(), false));
+        ways.put(text, new Ways(applies, met, broken, branches.of(text.when(), false)));
+      } catch (Branches.TooMany e) {
+        // Too much to reckon with: nothing is said of it.
+        ways.remove(text);
+      }
+    }
+    return ways;
+  }
+
+  private void alone(Text text) {
+    boolean isNever = SIDES.stream().allMatch(side -> is(text, side, w -> w.applies.isEmpty()));
+    boolean isNotMet = SIDES.stream().allMatch(side -> is(text, side, w -> w.met.isEmpty()));
+    boolean isMet = SIDES.stream().allMatch(side -> is(text, side, w -> w.broken.isEmpty()));
+    String said =
+        isNever
+            ? "its condition can never hold"
+            : isNotMet ? "nothing can meet it" : isMet ? "nothing can fall short of it" : "";
+    if (!said.isEmpty()) {
+      String which = text.rule.program().texts().size() > 1 ? "text " + text.number + ": " : "";
+      notes.say(Weight.WRONG, "rule", text.rule.id(), which + said);
+    }
+  }
+
+  private boolean is(Text text, UnitSystem side, java.util.function.Predicate<Ways> test) {
+    Map<Text, Ways> of = ways.get(side);
+    Ways found = of == null ? null : of.get(text);
+    return found != null && test.test(found);
+  }
+
+  private void pairs(List<Text> texts, Set<String> own) {
+    Map<Text, Set<Entry>> reads = new HashMap<>();
+    texts.forEach(text -> reads.put(text, requireReads(text)));
+    for (int i = 0; i < texts.size(); i++) {
+      for (int j = i + 1; j < texts.size(); j++) {
+        Text a = texts.get(i);
+        Text b = texts.get(j);
+        boolean isOurs = own.contains(a.rule.id()) || own.contains(b.rule.id());
+        if (isOurs
+            && !a.rule.id().equals(b.rule.id())
+            && meet(a, b)
+            && share(reads.get(a), reads.get(b))) {
+          pair(a, b, own);
+        }
+      }
+    }
+  }
+
+  private static Set<Entry> requireReads(Text text) {
+    Formula require = text.text.require();
+    return require == null ? Set.of() : require.reads();
+  }
+
+  private static boolean share(@Nullable Set<Entry> a, @Nullable Set<Entry> b) {
+    return a != null && b != null && a.stream().anyMatch(b::contains);
+  }
+
+  /** True if both may be in force for one record. */
+  private static boolean meet(Text a, Text b) {
+    boolean isDated = a.rule.program().isDated() && b.rule.program().isDated();
+    if (!isDated) {
+      return true;
+    }
+    boolean isOneDay = a.rule.program().judgedBy().equals(b.rule.program().judgedBy());
+    return isOneDay
+        && a.text.firstDay() <= b.text.lastDay()
+        && b.text.firstDay() <= a.text.lastDay();
+  }
+
+  private void pair(Text a, Text b, Set<String> own) {
+    boolean isLaterOurs = own.contains(b.rule.id());
+    Text last = isLaterOurs ? b : a;
+    Text other = isLaterOurs ? a : b;
+    if (never(a, b, (x, y) -> Branches.and(x.met, y.met)) && surelyMeet(a, b)) {
+      notes.say(
+          Weight.WRONG,
+          "rule",
+          last.rule.id(),
+          "no record can meet both " + last.name() + " and " + other.name());
+      return;
+    }
+    boolean isSubject = !a.rule.subject().isEmpty() && a.rule.subject().equals(b.rule.subject());
+    if (a.rule.kind() == b.rule.kind() && !isSubject) {
+      boolean isBoth = own.contains(other.rule.id());
+      boolean lastInOther = isWithin(last, other);
+      boolean otherInLast = isWithin(other, last);
+      if (lastInOther || otherInLast) {
+        notes.say(
+            isBoth ? Weight.WRONG : Weight.UNPROVED,
+            "rule",
+            last.rule.id(),
+            lastInOther && otherInLast
+                ? last.name() + " asks the same as " + other.name()
+                : lastInOther
+                    ? "whatever falls short of it falls short of " + other.name()
+                    : "whatever falls short of " + other.name() + " falls short of it");
+      }
+    }
+  }
+
+  /** True if both apply to some record, for all that is asked of it is about single entries. */
+  private boolean surelyMeet(Text a, Text b) {
+    Map<Text, Ways> of = ways.get(UnitSystem.US);
+    Ways x = of == null ? null : of.get(a);
+    Ways y = of == null ? null : of.get(b);
+    if (x == null || y == null) {
+      return false;
+    }
+    try {
+      return Branches.and(x.applies, y.applies).stream().anyMatch(Branch::isPlain);
+    } catch (Branches.TooMany e) {
+      return false;
+    }
+  }
+
+  /** True if whatever breaks the first breaks the second, which is in force whenever it is. */
+  private boolean isWithin(Text inner, Text outer) {
+    boolean isAlways =
+        !outer.rule.program().isDated()
+            || (outer.rule.program().judgedBy().equals(inner.rule.program().judgedBy())
+                && outer.text.firstDay() <= inner.text.firstDay()
+                && outer.text.lastDay() >= inner.text.lastDay());
+    return isAlways
+        && never(inner, outer, (x, y) -> Branches.and(x.broken, Branches.or(y.outside, y.met)));
+  }
+
+  /** What two texts have in common. */
+  private interface Both {
+    List<Branch> of(Ways a, Ways b) throws Branches.TooMany;
+  }
+
+  /** True if it is proved, on both sides of dual limits, that there is no such way. */
+  private boolean never(Text a, Text b, Both both) {
+    for (UnitSystem side : SIDES) {
+      Map<Text, Ways> of = ways.get(side);
+      Ways x = of == null ? null : of.get(a);
+      Ways y = of == null ? null : of.get(b);
+      if (x == null || y == null) {
+        return false;
+      }
+      try {
+        if (!both.of(x, y).isEmpty()) {
+          return false;
+        }
+      } catch (Branches.TooMany e) {
+        return false;
+      }
+    }
+    return true;
+  }
+}

@@ -1,0 +1,74 @@
+package org.wellcurb.rulepack;
+
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * What is proved of a pack that loads, and what is not.
+ *
+ * @param pack id of the pack
+ * @param rules how many rules it writes itself
+ * @param inherited how many rules it takes over
+ * @param examples how many examples its own rules have; all of them passed, or it had not loaded
+ * @param limits how many limits its own rules state, each row of a table that they use among them
+ * @param proved how many of these have an example on both sides
+ * @param statements what there is to say, in the order of the file
+ */
+public record Proof(
+    String pack,
+    int rules,
+    int inherited,
+    int examples,
+    int limits,
+    int proved,
+    List<Statement> statements) {
+
+  public Proof {
+    statements = List.copyOf(statements);
+  }
+
+  /** Proves a pack: its own rules, and how they stand to those that it takes over. */
+  public static Proof of(Pack pack) {
+    ProofNotes notes = new ProofNotes(pack);
+    LimitProof limits = new LimitProof(pack, notes);
+    limits.run();
+    TableProof.run(pack, notes);
+    DateProof.run(pack, notes);
+    UseProof.run(pack, notes);
+    DualProof.run(pack, notes);
+    PairProof.run(pack, notes);
+    InheritedProof.run(pack, notes);
+    List<Rule> own = notes.ownRules();
+    int rules = (int) pack.rules().stream().filter(rule -> rule.pack().equals(pack.id())).count();
+    return new Proof(
+        pack.id(),
+        rules,
+        pack.rules().size() - rules,
+        own.stream().mapToInt(rule -> rule.examples().size()).sum(),
+        limits.limits(),
+        limits.proved(),
+        notes.list().stream().sorted(Comparator.comparingInt(Statement::line)).toList());
+  }
+
+  /** True if nothing is wrong and nothing is left unproved. */
+  public boolean isClean() {
+    return statements.stream().allMatch(s -> s.weight() == Statement.Weight.NOTE);
+  }
+
+  /** One line that sums it up. */
+  public String summary() {
+    return pack
+        + ": "
+        + rules
+        + (rules == 1 ? " rule" : " rules")
+        + (inherited > 0 ? " and " + inherited + " taken over" : "")
+        + "; "
+        + examples
+        + (examples == 1 ? " example passes" : " examples pass")
+        + "; "
+        + proved
+        + " of "
+        + limits
+        + " limits have an example on both sides";
+  }
+}

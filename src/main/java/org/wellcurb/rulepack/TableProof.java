@@ -1,0 +1,33 @@
+package org.wellcurb.rulepack;
+
+import java.util.List;
+import org.wellcurb.formula.Table;
+import org.wellcurb.record.Entry;
+import org.wellcurb.rulepack.Statement.Weight;
+
+/** Says which tables have no row for some records whose keys are known. */
+final class TableProof {
+  private TableProof() {}
+
+  static void run(Pack pack, ProofNotes notes) {
+    for (String name : notes.own("table")) {
+      Table table = pack.tables().get(name);
+      if (table != null && !isComplete(table)) {
+        List<String> keys = table.by().stream().map(Entry::key).toList();
+        notes.say(
+            Weight.NOTE,
+            "table",
+            name,
+            "it has no row for some values of "
+                + String.join(" and ", keys)
+                + ": rules that read it cannot tell there");
+      }
+    }
+  }
+
+  private static boolean isComplete(Table table) {
+    List<List<List<Table.Cell>>> rows =
+        table.rows().stream().map(row -> row.cells().stream().map(List::of).toList()).toList();
+    return new RowReach(table.by(), rows).isComplete();
+  }
+}
