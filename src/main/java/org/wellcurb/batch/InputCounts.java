@@ -63,7 +63,8 @@ final class InputCounts {
 
   private void note(TableLayout layout) {
     if (layout.headerLine() > 1) {
-      notes.add("The header is line " + layout.headerLine() + "; what stands above was passed over.");
+      notes.add(
+          "The header is line " + layout.headerLine() + "; what stands above was passed over.");
     }
     for (Column column : layout.columns()) {
       if (!column.problem().isEmpty()) {

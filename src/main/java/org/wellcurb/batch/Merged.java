@@ -48,8 +48,7 @@ final class Merged implements Pipeline.Merge<PartResult>, Closeable {
     stop.check();
     Part part = Objects.requireNonNull(result.part);
     files.append(result);
-    InputCounts input =
-        reading == null ? new InputCounts(part.input(), part.source()) : reading;
+    InputCounts input = reading == null ? new InputCounts(part.input(), part.source()) : reading;
     reading = input;
     ChunkTally cells = result.reading;
     if (cells != null) {

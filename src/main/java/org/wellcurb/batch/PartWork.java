@@ -225,16 +225,11 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
 
   private void aside(SetAside row) {
     String text = row.text();
-    SetAsideCsv.put(
-        result.setAsideLines, row.file(), row.row(), row.column(), row.reason(), text);
+    SetAsideCsv.put(result.setAsideLines, row.file(), row.row(), row.column(), row.reason(), text);
     if (result.setAsideShown.size() < Cap.SET_ASIDE_ON_PAGE.most()) {
       result.setAsideShown.add(
           new SetAsideLine(
-              row.file(),
-              row.row(),
-              row.column(),
-              row.reason(),
-              Cap.QUOTED_LETTERS.cut(text)));
+              row.file(), row.row(), row.column(), row.reason(), Cap.QUOTED_LETTERS.cut(text)));
     }
   }
 }

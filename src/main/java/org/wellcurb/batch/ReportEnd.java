@@ -69,7 +69,7 @@ final class ReportEnd {
     BatchView view = view(tallies, sheets, lines);
     Files.write(
         folder.resolve(Outputs.INDEX),
-        new Pages(PageStyle.PLAIN).index(view).getBytes(StandardCharsets.UTF_8));
+        new Pages(request.style()).index(view).getBytes(StandardCharsets.UTF_8));
     RunJson.write(Files.newOutputStream(folder.resolve(Outputs.RUN_JSON)), facts(sheets, lines));
     return summary();
   }
@@ -173,6 +173,8 @@ final class ReportEnd {
     options.put("sheets", request.sheets().name().toLowerCase(Locale.ROOT));
     options.put("most-sheets", String.valueOf(request.mostSheets()));
     options.put("outcomes", request.outcomes() ? "yes" : "no");
+    options.put("language", request.style().language().code());
+    options.put("units", request.style().units().code());
     options.put("position-accuracy", RunJson.number(request.positionAccuracy()));
     Map<String, Long> counts = totals.named();
     counts.put("sheets", (long) sheets.addresses().size());
@@ -185,7 +187,8 @@ final class ReportEnd {
     List<String> sentences = new ArrayList<>();
     if (only != null) {
       FindingSentence sentence = new FindingSentence(PageStyle.PLAIN);
-      Screener screener = new Screener(plan.packs().get(only.pack()), request.asOf());
+      Screener screener =
+          new Screener(plan.packs().get(only.pack()), request.asOf(), PageStyle.PLAIN.speech());
       screener.outcomes(only.record());
       for (Finding finding : screener.findings()) {
         sentences.add(finding.rule().kind().label() + ": " + sentence.of(finding));

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import org.wellcurb.report.Cap;
+import org.wellcurb.report.PageStyle;
 
 /**
  * What is asked of a run.
@@ -17,6 +18,7 @@ import org.wellcurb.report.Cap;
  * @param mostSheets how many sheets at most, the worst first
  * @param outcomes whether {@code outcomes.csv} is written
  * @param positionAccuracy metres: positions on maps are no finer than this
+ * @param style language and units of the pages
  * @param workers threads that screen
  * @param standardInput what {@code -} reads
  */
@@ -29,6 +31,7 @@ public record ScreenRequest(
     int mostSheets,
     boolean outcomes,
     double positionAccuracy,
+    PageStyle style,
     int workers,
     InputStream standardInput) {
 
@@ -52,6 +55,7 @@ public record ScreenRequest(
         Cap.SHEETS.most(),
         false,
         POSITION_ACCURACY,
+        PageStyle.PLAIN,
         1,
         InputStream.nullInputStream());
   }

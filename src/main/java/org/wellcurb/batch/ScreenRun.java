@@ -98,9 +98,12 @@ public final class ScreenRun {
       if (path != null) {
         if (path.toAbsolutePath().normalize().startsWith(out)) {
           throw RunFailure.unusable(
-              path + ": stands in " + request.out() + ", which this run replaces; copy it out first");
+              path
+                  + ": stands in "
+                  + request.out()
+                  + ", which this run replaces; copy it out first");
         }
-        hashes.start(path);
+        var unused = hashes.start(path);
       }
     }
     return inputs;

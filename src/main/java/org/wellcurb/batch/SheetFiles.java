@@ -18,7 +18,6 @@ import org.jspecify.annotations.Nullable;
 import org.wellcurb.report.FindingSentence;
 import org.wellcurb.report.FindingsJson;
 import org.wellcurb.report.Outputs;
-import org.wellcurb.report.PageStyle;
 import org.wellcurb.report.Pages;
 import org.wellcurb.report.RecordLine;
 import org.wellcurb.report.SafeNames;
@@ -33,13 +32,14 @@ final class SheetFiles {
   private final Path folder;
   private final Plan plan;
   private final Stop stop;
-  private final Pages pages = new Pages(PageStyle.PLAIN);
+  private final Pages pages;
   private final Map<RecordLine, String> addresses = new LinkedHashMap<>();
   private final TreeSet<String> cautions = new TreeSet<>();
 
   SheetFiles(Path folder, Plan plan, Stop stop) {
     this.folder = folder;
     this.plan = plan;
+    pages = new Pages(plan.request().style());
     this.stop = stop;
   }
 
@@ -67,7 +67,7 @@ final class SheetFiles {
     if (!named.isEmpty()) {
       Files.createDirectory(folder.resolve(Outputs.SHEETS));
     }
-    FindingSentence sentence = new FindingSentence(PageStyle.PLAIN);
+    FindingSentence sentence = new FindingSentence(plan.request().style());
     LocalDate asOf = plan.request().asOf();
     OutputStream out = Files.newOutputStream(folder.resolve(Outputs.FINDINGS_JSON));
     try (FindingsJson json = new FindingsJson(out, asOf, sentence::of)) {
@@ -101,7 +101,7 @@ final class SheetFiles {
     LocalDate asOf = plan.request().asOf();
     List<Screener> screeners = new ArrayList<>();
     for (Pack pack : plan.packs()) {
-      screeners.add(new Screener(pack, asOf));
+      screeners.add(new Screener(pack, asOf, plan.request().style().speech()));
     }
     return (named, sheet) -> {
       Flagged flagged = named.flagged();

@@ -2,6 +2,7 @@ package org.wellcurb.cli;
 
 import java.io.PrintWriter;
 import org.wellcurb.batch.RunFailure;
+import org.wellcurb.rulepack.PackException;
 import picocli.CommandLine;
 import picocli.CommandLine.ParseResult;
 
@@ -15,6 +16,8 @@ final class Failures {
     if (failure instanceof RunFailure run) {
       run.line().lines().forEach(err::println);
       code = run.kind() == RunFailure.Kind.NO_INPUT ? ExitCode.NO_INPUT : ExitCode.UNUSABLE;
+    } else if (failure instanceof PackException pack) {
+      pack.shown().lines().forEach(err::println);
     } else {
       err.println(
           "unexpected: "

@@ -37,6 +37,10 @@ public final class Main {
   private static int run(String[] arguments, PrintStream out, PrintStream err, Stop stop) {
     CommandLine line = new CommandLine(new Root());
     line.addSubcommand("screen", new ScreenCommand(stop));
+    line.addSubcommand("rulebook", new RulebookCommand());
+    line.addSubcommand("prove", new ProveCommand());
+    line.addSubcommand("blank", new BlankCommand());
+    line.addSubcommand("desk", new DeskCommand());
     line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
     line.setCaseInsensitiveEnumValuesAllowed(false);

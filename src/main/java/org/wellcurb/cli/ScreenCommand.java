@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
-import org.wellcurb.batch.Progress;
 import org.wellcurb.batch.ScreenRequest;
 import org.wellcurb.batch.ScreenRun;
 import org.wellcurb.batch.ScreenSummary;
@@ -16,6 +15,7 @@ import org.wellcurb.batch.Stop;
 import org.wellcurb.report.Cap;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -98,6 +98,8 @@ final class ScreenCommand implements Callable<Integer> {
       description = "Threads that screen (default: as many as processors).")
   private int workers = Runtime.getRuntime().availableProcessors();
 
+  @Mixin private final StyleOptions style = new StyleOptions();
+
   @Option(names = "--quiet", description = "No progress line, no summary.")
   private boolean quiet;
 
@@ -120,6 +122,7 @@ final class ScreenCommand implements Callable<Integer> {
             mostSheets,
             outcomes,
             positionAccuracy,
+            style.style(),
             workers,
             System.in);
     ScreenSummary summary;
@@ -129,9 +132,7 @@ final class ScreenCommand implements Callable<Integer> {
     if (!quiet) {
       SummaryText.lines(summary, out).forEach(spec.commandLine().getOut()::println);
     }
-    return gates.stream().anyMatch(gate -> gate.isTripped(summary))
-        ? ExitCode.GATE
-        : ExitCode.DONE;
+    return gates.stream().anyMatch(gate -> gate.isTripped(summary)) ? ExitCode.GATE : ExitCode.DONE;
   }
 
   private void atLeast(String option, double value, double least) {

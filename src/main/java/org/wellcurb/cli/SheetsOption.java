@@ -13,7 +13,6 @@ final class SheetsOption implements CommandLine.ITypeConverter<SheetsFor> {
         return which;
       }
     }
-    throw new CommandLine.TypeConversionException(
-        "'" + text + "' is none of flagged, all, none");
+    throw new CommandLine.TypeConversionException("'" + text + "' is none of flagged, all, none");
   }
 }

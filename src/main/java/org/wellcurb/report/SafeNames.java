@@ -44,7 +44,7 @@ public final class SafeNames {
       char last = out.isEmpty() ? '.' : out.charAt(out.length() - 1);
       if (isPlain(c)) {
         out.append(c);
-      } else if (c == '.' && last != '.') {
+      } else if (c == '.' && isPlain(last)) {
         out.append(c);
       } else if (last != '-' && last != '.') {
         out.append('-');

@@ -85,7 +85,8 @@ class ReconcileTest {
 
   @Test
   void rulesAndRecordsCountTheSameOutcomes() throws Exception {
-    List<String> columns = List.of("meets", "falls_short", "cannot_tell", "not_applicable", "waived");
+    List<String> columns =
+        List.of("meets", "falls_short", "cannot_tell", "not_applicable", "waived");
     Map<String, Long> byRule = new HashMap<>();
     for (Map<String, String> row : Runs.rows(out.resolve("rules.csv"))) {
       long all = 0;

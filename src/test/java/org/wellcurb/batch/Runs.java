@@ -39,6 +39,7 @@ final class Runs {
         plain.mostSheets(),
         true,
         plain.positionAccuracy(),
+        plain.style(),
         workers,
         InputStream.nullInputStream());
   }
@@ -53,6 +54,7 @@ final class Runs {
         most,
         plain.outcomes(),
         plain.positionAccuracy(),
+        plain.style(),
         plain.workers(),
         plain.standardInput());
   }

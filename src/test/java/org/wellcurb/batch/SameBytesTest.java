@@ -39,8 +39,7 @@ class SameBytesTest {
 
   private static Map<String, String> run(String name, int workers) throws Exception {
     Path out = dir.resolve(name);
-    ScreenRequest plain =
-        Runs.request(out, List.of(Runs.ALDER, Runs.BIRCH), dir.resolve("in"));
+    ScreenRequest plain = Runs.request(out, List.of(Runs.ALDER, Runs.BIRCH), dir.resolve("in"));
     Runs.run(Runs.withWorkers(plain, workers));
     return Runs.files(out);
   }
@@ -97,9 +96,10 @@ class SameBytesTest {
             "--quiet",
             "--out",
             out.toString()));
-    Process process =
-        new ProcessBuilder(command).redirectErrorStream(true).start();
-    String said = new String(process.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
+    Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
+    String said =
+        new String(
+            process.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
     assertEquals(0, process.waitFor(), said);
     assertEquals("", said);
     assertSame(Runs.files(out));

@@ -22,7 +22,8 @@ import org.wellcurb.report.Cap;
 import org.wellcurb.report.Cut;
 
 class ScreenRunTest {
-  private static final String HEADER = "record.id,record.jurisdiction,setback.septic_tank,well.tag\n";
+  private static final String HEADER =
+      "record.id,record.jurisdiction,setback.septic_tank,well.tag\n";
 
   @TempDir Path dir;
 
@@ -52,7 +53,11 @@ class ScreenRunTest {
             Runs.request(dir.resolve("out"), List.of(Runs.ALDER), in), SheetsFor.NONE, 500));
     assertFalse(Files.exists(dir.resolve("out/sheets")));
     assertEquals(
-        0, new ObjectMapper().readTree(dir.resolve("out/findings.json").toFile()).get("records").size());
+        0,
+        new ObjectMapper()
+            .readTree(dir.resolve("out/findings.json").toFile())
+            .get("records")
+            .size());
   }
 
   @Test
@@ -73,7 +78,12 @@ class ScreenRunTest {
     assertEquals("sheets", cut.get("cap").asText());
     assertEquals(2, cut.get("shown").asInt());
     assertEquals(3, cut.get("total").asInt());
-    assertEquals(3, Runs.rows(dir.resolve("out/findings.csv")).stream().map(r -> r.get("record_id")).distinct().count());
+    assertEquals(
+        3,
+        Runs.rows(dir.resolve("out/findings.csv")).stream()
+            .map(r -> r.get("record_id"))
+            .distinct()
+            .count());
   }
 
   @Test
@@ -98,7 +108,13 @@ class ScreenRunTest {
                 + "<script>,alder,40 ft,T1\n");
     Runs.run(Runs.request(dir.resolve("out"), List.of(Runs.ALDER), in));
     assertEquals(
-        List.of("W-1-3.html", "W-1.html", "escape.html", "record-NUL.html", "script.html", "w-1-2.html"),
+        List.of(
+            "W-1-3.html",
+            "W-1.html",
+            "escape.html",
+            "record-NUL.html",
+            "script.html",
+            "w-1-2.html"),
         names(dir.resolve("out/sheets")));
     assertEquals(List.of("hostile.csv", "out"), names(dir));
   }
@@ -108,7 +124,9 @@ class ScreenRunTest {
     Path zip = dir.resolve("a.zip");
     try (var out = new java.util.zip.ZipOutputStream(Files.newOutputStream(zip))) {
       out.putNextEntry(new java.util.zip.ZipEntry("../../evil.csv"));
-      out.write((HEADER + "W-1,alder\nW-2,alder,140 ft,T1\n").getBytes(java.nio.charset.StandardCharsets.UTF_8));
+      out.write(
+          (HEADER + "W-1,alder\nW-2,alder,140 ft,T1\n")
+              .getBytes(java.nio.charset.StandardCharsets.UTF_8));
     }
     ScreenSummary summary = Runs.run(Runs.request(dir.resolve("out"), List.of(Runs.ALDER), zip));
     assertEquals(1, summary.screened());
@@ -136,8 +154,7 @@ class ScreenRunTest {
   @Test
   void singlePackJudgesEveryRecord() throws Exception {
     Path in = write("in.csv", HEADER + "W-1,oak,40 ft,T1\nW-2,,40 ft,T1\n");
-    assertEquals(
-        2, Runs.run(Runs.request(dir.resolve("out"), List.of(Runs.ALDER), in)).screened());
+    assertEquals(2, Runs.run(Runs.request(dir.resolve("out"), List.of(Runs.ALDER), in)).screened());
   }
 
   @Test
@@ -150,8 +167,7 @@ class ScreenRunTest {
   void findingsJsonIsOfItsSchema() throws Exception {
     new Region(3).write(dir.resolve("in.csv"), 300);
     Runs.run(
-        Runs.request(
-            dir.resolve("out"), List.of(Runs.ALDER, Runs.BIRCH), dir.resolve("in.csv")));
+        Runs.request(dir.resolve("out"), List.of(Runs.ALDER, Runs.BIRCH), dir.resolve("in.csv")));
     var schema =
         SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
             .getSchema(
@@ -173,8 +189,7 @@ class ScreenRunTest {
     String text = Files.readString(dir.resolve("out/run.json"));
     assertFalse(text.contains(dir.toString()), text);
     assertFalse(text.contains("workers"), text);
-    assertEquals(
-        sha256(in), json("out/run.json").get("inputs").get(0).get("sha256").asText());
+    assertEquals(sha256(in), json("out/run.json").get("inputs").get(0).get("sha256").asText());
   }
 
   @Test
@@ -193,8 +208,7 @@ class ScreenRunTest {
           }
         };
     RunFailure failure =
-        assertThrows(
-            RunFailure.class, () -> new ScreenRun(request, saboteur, new Stop()).run());
+        assertThrows(RunFailure.class, () -> new ScreenRun(request, saboteur, new Stop()).run());
     assertEquals(RunFailure.Kind.UNUSABLE, failure.kind());
     assertEquals(1, failure.line().lines().count());
     assertEquals(before, Runs.files(dir.resolve("out")));
@@ -211,8 +225,7 @@ class ScreenRunTest {
     stop.ended();
     RunFailure failure =
         assertThrows(
-            RunFailure.class,
-            () -> new ScreenRun(request, rows -> stop.askAndWait(), stop).run());
+            RunFailure.class, () -> new ScreenRun(request, rows -> stop.askAndWait(), stop).run());
     assertTrue(failure.line().startsWith("interrupted"), failure.line());
     assertEquals(before, Runs.files(dir.resolve("out")));
     assertEquals(List.of("in.csv", "out"), names(dir));

@@ -15,7 +15,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** What a person types, and what comes back: exit codes, one line on errors, nothing half written. */
+/**
+ * What a person types, and what comes back: exit codes, one line on errors, nothing half written.
+ */
 class ScreenCommandTest {
   private static final String PACKS = "src/test/resources/batch/packs/";
   private static final String HEADER =
@@ -34,7 +36,9 @@ class ScreenCommandTest {
     assertEquals("", ran.err());
     assertTrue(ran.out().startsWith("3 rows read: 2 screened, 1 set aside\n"), ran.out());
     assertTrue(
-        ran.out().contains("1 record with findings: 1 deficiency, 0 discrepancies, 1 omission, 1 advisory"),
+        ran.out()
+            .contains(
+                "1 record with findings: 1 deficiency, 0 discrepancies, 1 omission, 1 advisory"),
         ran.out());
     assertTrue(ran.out().endsWith("report: " + dir.resolve("out/index.html") + "\n"), ran.out());
   }
@@ -220,7 +224,9 @@ class ScreenCommandTest {
             + "W-11,\"alder\" x,1,,,\n"
             + "W-12,too few\n"
             + ",alder,1,,,\n"
-            + "W-14,alder,1," + big + ",,\n"
+            + "W-14,alder,1,"
+            + big
+            + ",,\n"
             + "W-15,al\0der,1,,,\n"
             + GOOD
             + "W-17,alder,120,\"never closed,38,40\n"
@@ -243,7 +249,9 @@ class ScreenCommandTest {
     String deep = "[".repeat(5000) + "]".repeat(5000);
     write(
         "in.ndjson",
-        "{\"record\":{\"id\":\"W-1\"},\"well\":" + deep + "}\n"
+        "{\"record\":{\"id\":\"W-1\"},\"well\":"
+            + deep
+            + "}\n"
             + "{\"record\":{\"id\":\"W-2\"}}\n");
     Ran ran = screen("in.ndjson");
     assertEquals(0, ran.code(), ran.err());
@@ -292,7 +300,8 @@ class ScreenCommandTest {
   }
 
   private void assertNothingWritten() throws IOException {
-    assertTrue(below(dir).stream().noneMatch(name -> name.contains("out")), () -> "out was written");
+    assertTrue(
+        below(dir).stream().noneMatch(name -> name.contains("out")), () -> "out was written");
   }
 
   private void write(String name, String text) throws IOException {
