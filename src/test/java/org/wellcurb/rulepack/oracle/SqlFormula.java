@@ -213,11 +213,22 @@ final class SqlFormula {
     };
   }
 
-  /** Of amounts that cannot be negative; by a divisor that may be 0 it has no greatest value. */
+  /**
+   * Of amounts that cannot be negative; by a divisor that may be 0 it has no greatest value, and by
+   * one without a greatest value (a null where its least is known) it may come down to 0.
+   */
   private static SqlAmount quotient(SqlAmount a, SqlAmount b, String isVoid) {
     String fits = "CASE WHEN " + b.lo() + " >= 0 AND " + a.lo() + " >= 0 ";
     return new SqlAmount(
-        "(" + fits + "AND " + b.hi() + " > 0 THEN " + a.lo() + " / " + b.hi() + " END)",
+        "("
+            + fits
+            + "AND coalesce("
+            + b.hi()
+            + ", 1) > 0 THEN coalesce("
+            + a.lo()
+            + " / "
+            + b.hi()
+            + ", 0) END)",
         "(" + fits + "AND " + b.lo() + " > 0 THEN " + a.hi() + " / " + b.lo() + " END)",
         isVoid);
   }
