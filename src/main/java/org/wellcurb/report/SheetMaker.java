@@ -5,12 +5,19 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.formula.Formula;
+import org.wellcurb.judgement.DatedText;
 import org.wellcurb.judgement.Outcome;
 import org.wellcurb.judgement.WorkingShown;
 import org.wellcurb.record.Variance;
+import org.wellcurb.report.drawing.Mark;
+import org.wellcurb.report.drawing.Sketch;
+import org.wellcurb.report.words.Amounts;
 import org.wellcurb.report.words.Words;
 import org.wellcurb.rulepack.Rule;
 import org.wellcurb.screening.Ask;
+import org.wellcurb.screening.Finding;
 import org.wellcurb.screening.RecordResult;
 import org.wellcurb.screening.RuleResult;
 
@@ -41,13 +48,41 @@ final class SheetMaker {
         findings,
         asks(),
         result.cautions(),
-        List.of(),
+        sketch(findings).drawings(),
         outcomes.all(),
         result.workings().stream().filter(each -> each.lacking().isEmpty()).toList(),
         nearWorkings(),
         new EntryTables(result.record(), style).all(),
         variances(),
         result.record().extras());
+  }
+
+  private Sketch sketch(List<FindingView> findings) {
+    List<Mark> marks = new ArrayList<>();
+    for (FindingView finding : findings) {
+      Set<String> entries = new LinkedHashSet<>();
+      for (Finding each : result.findings()) {
+        if (each.rule().id().equals(finding.ruleId())) {
+          entries.add(each.deciding().entry());
+          entries.addAll(reads(each.rule()));
+        }
+      }
+      marks.add(
+          new Mark(finding.letter(), finding.anchor(), finding.sentence(), List.copyOf(entries)));
+    }
+    return new Sketch(result.record(), words, new Amounts(words, style.units()), marks);
+  }
+
+  /** Entries that a rule's texts read, in order. */
+  private static Set<String> reads(Rule rule) {
+    Set<String> keys = new LinkedHashSet<>();
+    for (DatedText text : rule.program().texts()) {
+      @Nullable Formula require = text.require();
+      if (require != null) {
+        require.reads().forEach(entry -> keys.add(entry.key()));
+      }
+    }
+    return keys;
   }
 
   private List<AskView> asks() {

@@ -1,11 +1,17 @@
 package org.wellcurb.report.drawing;
 
+import java.util.List;
+
 /**
  * The sign of a finding in a drawing.
  *
  * @param letter the letter that names the finding on the page
  * @param anchor the finding's place on the page
- * @param title what the rule asks
- * @param entry key of the entry that it is about
+ * @param sentence what is wrong
+ * @param entries keys of the entries that it is about, the one that decided first
  */
-public record Mark(String letter, String anchor, String title, String entry) {}
+public record Mark(String letter, String anchor, String sentence, List<String> entries) {
+  public Mark {
+    entries = List.copyOf(entries);
+  }
+}

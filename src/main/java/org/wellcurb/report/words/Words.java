@@ -14,7 +14,8 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /**
- * The words of pages in one language, from the bundles {@code words} and {@code labels}. Both
+ * The words of pages in one language, from the bundles {@code words}, {@code labels} and {@code
+ * drawings}. Both
  * languages have every key; a key that no bundle has is a mistake of the program.
  */
 public final class Words {
@@ -102,6 +103,7 @@ public final class Words {
       String suffix = language == Language.EN ? "" : "_" + language.code();
       words.read("words" + suffix + ".properties");
       words.read("labels" + suffix + ".properties");
+      words.read("drawings" + suffix + ".properties");
       all.put(language, words);
     }
     return all;

@@ -1,0 +1,74 @@
+package org.wellcurb.report.drawing;
+
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.record.Datum;
+import org.wellcurb.record.Entry;
+
+/** Depths of a record below the ground, as far as the form lets one say. */
+final class Depths {
+  /** Deeper than any well, and higher than any casing: beyond it nothing is drawn. */
+  private static final double DEEPEST = 4000;
+
+  private static final double HIGHEST = -300;
+
+  private final Sketch sketch;
+
+  Depths(Sketch sketch) {
+    this.sketch = sketch;
+  }
+
+  /** Metres below the ground; NaN where it is not given or cannot be drawn. */
+  double of(String key) {
+    Entry entry = sketch.entry(key);
+    double metres = sketch.value(key) + shift(entry.datum());
+    return metres >= HIGHEST && metres <= DEEPEST ? metres : Double.NaN;
+  }
+
+  /** True where a depth is given that no drawing can hold. */
+  boolean isOff(String key) {
+    return sketch.isGiven(key) && !Double.isNaN(sketch.value(key)) && Double.isNaN(of(key));
+  }
+
+  /** What is added to a depth from this datum to make it a depth below the ground. */
+  double shift(Datum datum) {
+    String from =
+        switch (datum) {
+          case WATER -> or(choice("water.datum"), choice("record.datum"));
+          case PUMP -> or(choice("pump.datum"), choice("record.datum"));
+          case RECORD -> choice("record.datum");
+          case NONE, GROUND -> "ground";
+        };
+    return switch (from) {
+      case "casing top" -> -known(sketch.value("well.stickup"));
+      case "pitless" -> known(sketch.value("pitless.depth"));
+      default -> 0;
+    };
+  }
+
+  /** How depths were brought to the ground, as a sentence; empty where they are from the ground. */
+  String remark() {
+    String from = choice("record.datum");
+    if (from.isEmpty()) {
+      return sketch.say("section.datum.unknown");
+    }
+    if (!from.equals("casing top")) {
+      return "";
+    }
+    return Double.isNaN(sketch.value("well.stickup"))
+        ? sketch.say("section.datum.stickup")
+        : sketch.say("section.datum.moved", sketch.read("well.stickup"));
+  }
+
+  private String choice(String key) {
+    @Nullable String choice = sketch.record().choice(sketch.entry(key).index());
+    return choice == null ? "" : choice;
+  }
+
+  private static String or(String first, String second) {
+    return first.isEmpty() ? second : first;
+  }
+
+  private static double known(double x) {
+    return Double.isNaN(x) ? 0 : x;
+  }
+}

@@ -1,0 +1,45 @@
+package org.wellcurb.report.drawing;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Which findings stand at which entry of a drawing: each finding once, where it fits best. */
+final class Marks {
+  private final Map<String, List<Mark>> byEntry = new LinkedHashMap<>();
+  private final Set<Mark> drawn = new LinkedHashSet<>();
+
+  /**
+   * @param all all findings of the record
+   * @param entries keys of the entries that the drawing shows
+   */
+  Marks(List<Mark> all, Set<String> entries) {
+    for (Mark mark : all) {
+      for (String key : mark.entries()) {
+        if (entries.contains(key)) {
+          byEntry.computeIfAbsent(key, none -> new ArrayList<>()).add(mark);
+          break;
+        }
+      }
+    }
+  }
+
+  /** The findings at an entry, which are then drawn. */
+  List<Mark> at(String key) {
+    List<Mark> marks = byEntry.getOrDefault(key, List.of());
+    drawn.addAll(marks);
+    return marks;
+  }
+
+  /** Those that were drawn, in the order of the page. */
+  List<Mark> drawn() {
+    return drawn.stream()
+        .sorted(
+            java.util.Comparator.<Mark>comparingInt(mark -> mark.letter().length())
+                .thenComparing(Mark::letter))
+        .toList();
+  }
+}

@@ -1,0 +1,179 @@
+package org.wellcurb.report.drawing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Pressures as rungs between two rails, to scale from 0 (broken once where ratings would press the
+ * settings together). Settings, readings and ratings have rungs of their own shape.
+ */
+final class PressureLadder {
+  private static final String ID = "ladder";
+  private static final int WIDTH = 460;
+  private static final int TOP = 24;
+  private static final int BOTTOM = 420;
+  private static final int AXIS = 62;
+  private static final int RAIL = 84;
+  private static final int OTHER_RAIL = 172;
+  private static final int LABELS = 226;
+  private static final int GAP = 19;
+  private static final int LETTERS = 36;
+  private static final double LETTER_WIDTH = 6.3;
+
+  /** More than any pipe holds (20 MPa): beyond it nothing is drawn. */
+  private static final double MOST = 2e7;
+
+  /** What has a rung: entry, words, shape. */
+  private static final List<String[]> RUNGS =
+      List.of(
+          new String[] {"tank.precharge", "ladder.precharge", "setting"},
+          new String[] {"pressure.cut_in", "ladder.cut_in", "setting"},
+          new String[] {"pressure.set_point", "ladder.set_point", "setting"},
+          new String[] {"pressure.gauge_reading", "ladder.gauge", "reading"},
+          new String[] {"pressure.cut_out", "ladder.cut_out", "setting"},
+          new String[] {"relief.setting", "ladder.relief", "setting"},
+          new String[] {"tank.pressure_rating", "ladder.tank", "rating"},
+          new String[] {"service_line.pressure_rating", "ladder.line", "rating"},
+          new String[] {"drop_pipe.pressure_rating", "ladder.pipe", "rating"},
+          new String[] {"pump.shutoff_pressure", "ladder.shutoff", "reading"});
+
+  private record Rung(Tag tag, String shape) {}
+
+  private final Sketch sketch;
+  private final List<Rung> rungs = new ArrayList<>();
+  private final List<String> left = new ArrayList<>();
+
+  PressureLadder(Sketch sketch) {
+    this.sketch = sketch;
+  }
+
+  @Nullable Drawing drawing() {
+    for (String[] each : RUNGS) {
+      double value = sketch.value(each[0]);
+      if (value >= 0 && value <= MOST) {
+        String text = sketch.say(each[1], sketch.read(each[0]));
+        rungs.add(new Rung(new Tag(each[0], value, text), each[2]));
+      } else if (!Double.isNaN(value)) {
+        left.add(sketch.say("ladder.off", sketch.say(each[1], "").trim()));
+      }
+    }
+    if (rungs.size() < 2) {
+      return null;
+    }
+    rungs.sort(Comparator.comparingDouble(rung -> rung.tag().amount()));
+    Ruler ruler = ruler();
+    Svg svg = new Svg(ID, WIDTH, sketch.say("ladder.title"));
+    axis(svg, ruler);
+    Set<String> keys = new TreeSet<>();
+    rungs.forEach(rung -> keys.add(rung.tag().key()));
+    Marks marks = new Marks(sketch.marks(), keys);
+    double height = rungs(svg, ruler, marks);
+    return new Drawing(
+        ID, sketch.say("ladder.title"), svg.close(height), legend(ruler), inWords(), marks.drawn());
+  }
+
+  /** From the greatest pressure at the top down to 0. */
+  private Ruler ruler() {
+    double most = 1;
+    double set = 1;
+    for (Rung rung : rungs) {
+      most = Math.max(most, rung.tag().amount());
+      if (rung.shape().equals("setting")) {
+        set = Math.max(set, rung.tag().amount());
+      }
+    }
+    return Ruler.of(0, most * 1.05, set * 1.15, 0.6, BOTTOM, TOP);
+  }
+
+  private void axis(Svg svg, Ruler ruler) {
+    svg.line("rail", RAIL, TOP, RAIL, BOTTOM).line("rail", OTHER_RAIL, TOP, OTHER_RAIL, BOTTOM);
+    double unit = sketch.unit("pressure.cut_in").factor();
+    for (double tick : ruler.ticks(unit)) {
+      double y = ruler.y(tick);
+      svg.line("rule", AXIS - 5, y, AXIS, y);
+      String symbol = tick == 0 ? " " + sketch.unit("pressure.cut_in").symbol() : "";
+      svg.text("tick", AXIS - 8, y + 4, sketch.number(tick / unit) + symbol);
+    }
+    svg.line("rule", AXIS, TOP, AXIS, BOTTOM);
+    if (ruler.isBroken()) {
+      String y = Svg.number(ruler.breakY() + 3);
+      svg.path("break", "M" + (AXIS - 9) + " " + y + "l6 -6l6 6l6 -6");
+    }
+  }
+
+  private double rungs(Svg svg, Ruler ruler, Marks marks) {
+    List<Rung> down = new ArrayList<>(rungs);
+    java.util.Collections.reverse(down);
+    List<Double> wanted = new ArrayList<>();
+    down.forEach(rung -> wanted.add(ruler.y(rung.tag().amount())));
+    double[] at = Spread.apart(wanted, GAP, TOP - 8);
+    for (int i = 0; i < at.length; i++) {
+      Rung rung = down.get(i);
+      double y = wanted.get(i);
+      rung(svg, rung.shape(), y);
+      svg.path(
+          "lead",
+          "M"
+              + (OTHER_RAIL + 8)
+              + " "
+              + Svg.number(y)
+              + "L"
+              + (LABELS - 18)
+              + " "
+              + Svg.number(y)
+              + "L"
+              + (LABELS - 5)
+              + " "
+              + Svg.number(at[i]));
+      String text = Sketch.cut(rung.tag().text(), LETTERS);
+      svg.text("label", LABELS, at[i] + 4, text);
+      svg.marks(LABELS + 4 + LETTER_WIDTH * text.length(), at[i] + 4, marks.at(rung.tag().key()));
+    }
+    return Math.max(BOTTOM, at[at.length - 1]) + 20;
+  }
+
+  private static void rung(Svg svg, String shape, double y) {
+    switch (shape) {
+      case "rating" -> {
+        svg.line("rating", RAIL - 8, y - 2.5, OTHER_RAIL + 8, y - 2.5);
+        svg.line("rating", RAIL - 8, y + 2.5, OTHER_RAIL + 8, y + 2.5);
+      }
+      case "reading" -> {
+        svg.line("reading", RAIL, y, OTHER_RAIL, y);
+        svg.circle("reading-dot", (RAIL + OTHER_RAIL) / 2.0, y, 5);
+      }
+      default -> svg.line("setting", RAIL, y, OTHER_RAIL, y);
+    }
+  }
+
+  private List<String> legend(Ruler ruler) {
+    List<String> legend = new ArrayList<>();
+    legend.add(sketch.say("ladder.signs"));
+    if (ruler.isBroken()) {
+      legend.add(sketch.say("ladder.broken", sketch.print(ruler.breakAt(), "pressure.cut_in")));
+    }
+    legend.addAll(left);
+    return legend;
+  }
+
+  /** From the lowest up, with what lies between each and the next. */
+  private List<String> inWords() {
+    List<String> lines = new ArrayList<>();
+    double unit = sketch.unit("pressure.cut_in").factor();
+    for (int i = 0; i < rungs.size(); i++) {
+      Tag tag = rungs.get(i).tag();
+      if (i == 0) {
+        lines.add(tag.text());
+        continue;
+      }
+      double step = tag.amount() - rungs.get(i - 1).tag().amount();
+      String apart = sketch.number(step / unit) + " " + sketch.unit("pressure.cut_in").symbol();
+      lines.add(sketch.say("ladder.step", tag.text(), apart));
+    }
+    return lines;
+  }
+}

@@ -1,0 +1,98 @@
+package org.wellcurb.report.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.wellcurb.record.Datum;
+import org.wellcurb.record.Layer;
+
+/** The driller's log as a strip of numbered fields; the same material has the same hatching. */
+final class SectionLayers {
+  private static final int LEFT = 70;
+  private static final int STRIP = 42;
+  private static final int MOST = 40;
+
+  /** Hatchings of our own: what they stand for is said in the legend, by number. */
+  private static final List<String> HATCHES =
+      List.of(
+          "<path class=\"fine\" d=\"M0 9L9 0\"/>",
+          "<path class=\"fine\" d=\"M0 3H9M4 3V9\"/>",
+          "<circle class=\"dot\" cx=\"3\" cy=\"3\" r=\"1.6\"/>",
+          "<path class=\"fine\" d=\"M0 2L4.5 6L9 2\"/>",
+          "<path class=\"fine\" d=\"M2 0V9M6 0V9\"/>",
+          "<path class=\"fine\" d=\"M1 1L5 5M5 1L1 5\"/>",
+          "<path class=\"fine\" d=\"M0 0L9 9M0 5H9\"/>");
+
+  private final Sketch sketch;
+  private final Depths depths;
+
+  SectionLayers(Sketch sketch, Depths depths) {
+    this.sketch = sketch;
+    this.depths = depths;
+  }
+
+  static void patterns(Svg svg) {
+    for (int i = 0; i < HATCHES.size(); i++) {
+      svg.pattern("layer" + i, 9, HATCHES.get(i));
+    }
+  }
+
+  void draw(Svg svg, Ruler ruler) {
+    List<String> materials = new ArrayList<>();
+    List<Layer> layers = layers();
+    for (int i = 0; i < layers.size(); i++) {
+      Layer layer = layers.get(i);
+      String material = layer.material().trim().toLowerCase(java.util.Locale.ROOT);
+      if (!materials.contains(material)) {
+        materials.add(material);
+      }
+      double top = ruler.y(depth(layer.from().lo()));
+      double bottom = ruler.y(depth(layer.to().hi()));
+      svg.box("paper", LEFT, top, bottom, STRIP);
+      svg.filled("layer" + materials.indexOf(material) % HATCHES.size(), LEFT, top, bottom, STRIP);
+      svg.box("outline", LEFT, top, bottom, STRIP);
+      if (Math.abs(bottom - top) >= 14) {
+        double y = (top + bottom) / 2;
+        svg.circle("seal", LEFT + STRIP / 2.0, y, 9);
+        svg.text("seal-number", LEFT + STRIP / 2.0, y + 4, String.valueOf(i + 1));
+      }
+    }
+  }
+
+  List<String> legend() {
+    List<String> legend = new ArrayList<>();
+    List<Layer> layers = layers();
+    for (int i = 0; i < layers.size(); i++) {
+      Layer layer = layers.get(i);
+      legend.add(
+          sketch.say(
+              "section.layer",
+              i + 1,
+              sketch.print(depth(layer.from().lo()), "well.depth"),
+              sketch.print(depth(layer.to().hi()), "well.depth"),
+              layer.material()));
+    }
+    if (sketch.record().layers().size() > layers.size()) {
+      legend.add(sketch.say("section.layers.left"));
+    }
+    return legend;
+  }
+
+  /**
+   * Those that can be drawn: with both ends, the upper above the lower, no deeper than any well.
+   */
+  private List<Layer> layers() {
+    return sketch.record().layers().stream()
+        .filter(
+            layer ->
+                layer.from().lo() >= -300
+                    && layer.to().hi() <= 4000
+                    && layer.from().lo() < layer.to().hi())
+        .limit(MOST)
+        .toList();
+  }
+
+  /** Below the ground; a log that begins at the casing top begins at the ground. */
+  private double depth(double metres) {
+    return Math.max(0, metres + depths.shift(Datum.RECORD));
+  }
+}

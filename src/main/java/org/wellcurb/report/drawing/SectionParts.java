@@ -1,0 +1,195 @@
+package org.wellcurb.report.drawing;
+
+import java.util.List;
+
+/** The built parts of a well in section. Widths stand for which is inside which, not for sizes. */
+final class SectionParts {
+  private static final double CENTRE = 176;
+  private static final double BORE = 42;
+  private static final double OUTER = 36;
+  private static final double CASING = 26;
+  private static final double OPEN = 30;
+  private static final double LINER = 20;
+  private static final double PIPE = 4;
+  private static final int MOST_FITTINGS = 40;
+
+  private final Sketch sketch;
+  private final Depths depths;
+  private final Ruler ruler;
+  private final double deepest;
+
+  SectionParts(Sketch sketch, Depths depths, Ruler ruler, double deepest) {
+    this.sketch = sketch;
+    this.depths = depths;
+    this.ruler = ruler;
+    this.deepest = deepest;
+  }
+
+  void draw(Svg svg) {
+    double bottom = bottom();
+    double foot = or(depths.of("well.casing_depth"), bottom);
+    double ground = ruler.y(0);
+    svg.box("bore", CENTRE - BORE, ground, ruler.y(Math.max(0, Math.min(foot, bottom))), 2 * BORE);
+    if (foot < bottom) {
+      svg.box("bore", CENTRE - OPEN, ruler.y(Math.max(0, foot)), ruler.y(bottom), 2 * OPEN);
+    }
+    annulus(svg);
+    svg.line("ground", 114, ground, CENTRE - BORE, ground);
+    svg.line("ground", CENTRE + BORE, ground, 222, ground);
+    frost(svg);
+    water(svg, foot, bottom);
+    walls(svg, "casing", "well.outer_casing_depth", OUTER, 0);
+    casing(svg, foot);
+    liner(svg, bottom);
+    screen(svg);
+    pump(svg);
+    svg.line("floor", CENTRE - OPEN, ruler.y(bottom), CENTRE + OPEN, ruler.y(bottom));
+    double drilled = depths.of("well.drilled_depth");
+    if (drilled > bottom) {
+      svg.box("fallen", CENTRE - OPEN, ruler.y(bottom), ruler.y(drilled), 2 * OPEN);
+    }
+  }
+
+  private double bottom() {
+    double bottom = or(depths.of("well.depth"), depths.of("well.drilled_depth"));
+    return bottom > 0 ? bottom : deepest;
+  }
+
+  private void annulus(Svg svg) {
+    both(svg, "sand", depths.of("well.filter_pack_top"), depths.of("well.filter_pack_bottom"));
+    if (!sketch.is("grout.material", "none")) {
+      both(svg, "grout", depths.of("grout.top"), depths.of("grout.bottom"));
+    }
+  }
+
+  private void both(Svg svg, String pattern, double top, double bottom) {
+    if (top < bottom) {
+      svg.filled(pattern, CENTRE - BORE, ruler.y(top), ruler.y(bottom), BORE - CASING);
+      svg.filled(pattern, CENTRE + CASING, ruler.y(top), ruler.y(bottom), BORE - CASING);
+    }
+  }
+
+  private void frost(Svg svg) {
+    double frost = depths.of("site.frost_depth");
+    if (frost > 0) {
+      svg.line("frost", 114, ruler.y(frost), 222, ruler.y(frost));
+    }
+  }
+
+  /** Still water up to the static level, no higher than the casing top. */
+  private void water(Svg svg, double foot, double bottom) {
+    double level = depths.of("water.static_level");
+    if (!Double.isNaN(level) && level < bottom) {
+      double top = Math.max(level, -or(depths.of("well.stickup"), 0));
+      double wet = ruler.y(top);
+      double step = ruler.y(Math.max(top, Math.min(foot, bottom)));
+      svg.filled("water", CENTRE - CASING, wet, step, 2 * CASING);
+      if (foot < bottom) {
+        svg.filled("water", CENTRE - OPEN, ruler.y(Math.max(top, foot)), ruler.y(bottom), 2 * OPEN);
+      }
+    }
+    level(svg, "water.static_level", "still");
+    level(svg, "water.pumping_level", "drawn-down");
+  }
+
+  private void level(Svg svg, String key, String kind) {
+    double level = depths.of(key);
+    if (!Double.isNaN(level)) {
+      svg.line(kind, CENTRE - BORE, ruler.y(level), CENTRE + BORE, ruler.y(level));
+    }
+  }
+
+  private void walls(Svg svg, String kind, String key, double half, double top) {
+    double foot = depths.of(key);
+    if (foot > top) {
+      svg.line(kind, CENTRE - half, ruler.y(top), CENTRE - half, ruler.y(foot));
+      svg.line(kind, CENTRE + half, ruler.y(top), CENTRE + half, ruler.y(foot));
+    }
+  }
+
+  private void casing(Svg svg, double foot) {
+    double top = -or(depths.of("well.stickup"), 0);
+    if (Double.isNaN(depths.of("well.casing_depth")) || !(foot > top)) {
+      return;
+    }
+    walls(svg, "casing", "well.casing_depth", CASING, top);
+    svg.line("casing", CENTRE - CASING - 5, ruler.y(top), CENTRE + CASING + 5, ruler.y(top));
+  }
+
+  private void liner(Svg svg, double bottom) {
+    double top = depths.of("well.liner_top");
+    double foot = or(depths.of("well.liner_bottom"), bottom);
+    if (top < foot) {
+      svg.line("liner", CENTRE - LINER, ruler.y(top), CENTRE - LINER, ruler.y(foot));
+      svg.line("liner", CENTRE + LINER, ruler.y(top), CENTRE + LINER, ruler.y(foot));
+    }
+  }
+
+  private void screen(Svg svg) {
+    double top = depths.of("well.screen_top");
+    double bottom = depths.of("well.screen_bottom");
+    if (!(top < bottom)) {
+      return;
+    }
+    double from = ruler.y(top);
+    double to = ruler.y(bottom);
+    svg.box("screen", CENTRE - CASING, from, to, 2 * CASING);
+    int slots = (int) Math.max(1, Math.min(40, (to - from) / 5));
+    for (int i = 1; i < slots; i++) {
+      double y = from + (to - from) * i / slots;
+      svg.line("slot", CENTRE - CASING, y, CENTRE - CASING + 12, y);
+      svg.line("slot", CENTRE + CASING - 12, y, CENTRE + CASING, y);
+    }
+  }
+
+  private void pump(Svg svg) {
+    double intake = depths.of("pump.intake_depth");
+    double pitless = depths.of("pitless.depth");
+    double start = or(pitless, 0);
+    if (pitless > 0) {
+      svg.line("line", 114, ruler.y(pitless), CENTRE - PIPE, ruler.y(pitless));
+    }
+    if (!(intake > start)) {
+      return;
+    }
+    double y = ruler.y(intake);
+    svg.box("pipe", CENTRE - PIPE, ruler.y(start), Math.max(ruler.y(start), y - 16), 2 * PIPE);
+    fittings(svg, "valve", "pump.check_valves", "pump.check_valve_spacing", start, intake);
+    fittings(
+        svg, "arrester", "pump.torque_arresters", "pump.torque_arrester_spacing", start, intake);
+    svg.box("pump", CENTRE - 9, y - 18, y, 18);
+    svg.line("intake", CENTRE - 13, y, CENTRE + 13, y);
+    if (sketch.is("pump.type", "submersible")) {
+      svg.box("motor", CENTRE - 7, y, y + 16, 14);
+    }
+  }
+
+  /**
+   * Marks along the drop pipe, counted up from the pump, as the stated spacing and count have it.
+   */
+  private void fittings(
+      Svg svg, String kind, String count, String spacing, double start, double intake) {
+    double many = sketch.value(count);
+    double each = sketch.value(spacing);
+    double least = Math.max(0.3, (intake - start) / MOST_FITTINGS);
+    if (!(many >= 1) || !(each >= least)) {
+      return;
+    }
+    double at = kind.equals("valve") ? intake : intake - each;
+    for (int i = 0; i < Math.min(many, MOST_FITTINGS) && at > start; i++) {
+      double y = ruler.y(at) - (i == 0 && kind.equals("valve") ? 22 : 0);
+      List<Double> x = List.of(CENTRE - 8, CENTRE + 8);
+      if (kind.equals("valve")) {
+        String data = "M" + Svg.number(x.get(0)) + " " + Svg.number(y - 5) + "h16l-16 10h16z";
+        svg.path("valve", data);
+      } else {
+        svg.line("arrester", CENTRE - 20, y, CENTRE + 20, y);
+      }
+      at -= each;
+    }
+  }
+
+  private static double or(double first, double second) {
+    return Double.isNaN(first) ? second : first;
+  }
+}

@@ -1,0 +1,149 @@
+package org.wellcurb.report.drawing;
+
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Writes a drawing as SVG. Shapes carry classes of the page's style sheet, since the page's policy
+ * allows no styles of their own; text is escaped; there are no scripts. What can be followed are
+ * the letters of findings; all else is hidden from readers of the screen, who have the same in
+ * words beside it.
+ */
+final class Svg {
+  private final StringBuilder out = new StringBuilder();
+  private final StringBuilder links = new StringBuilder();
+  private final String id;
+  private final int width;
+  private final String title;
+
+  Svg(String id, int width, String title) {
+    this.id = id;
+    this.width = width;
+    this.title = title;
+  }
+
+  /** A pattern of lines or dots, {@code id-name}, to be used as {@code fill}. */
+  Svg pattern(String name, int size, String shapes) {
+    out.append("<pattern id=\"").append(id).append('-').append(name);
+    out.append("\" width=\"").append(size).append("\" height=\"").append(size);
+    out.append("\" patternUnits=\"userSpaceOnUse\">").append(shapes).append("</pattern>");
+    return this;
+  }
+
+  Svg line(String kind, double x1, double y1, double x2, double y2) {
+    return shape("line", kind, "x1", x1, "y1", y1, "x2", x2, "y2", y2);
+  }
+
+  /** A rectangle between two heights, in either order. */
+  Svg box(String kind, double x, double y1, double y2, double w) {
+    double top = Math.min(y1, y2);
+    return shape("rect", kind, "x", x, "y", top, "width", w, "height", Math.abs(y2 - y1));
+  }
+
+  /** A rectangle filled with a pattern of this drawing. */
+  Svg filled(String pattern, double x, double y1, double y2, double w) {
+    double top = Math.min(y1, y2);
+    out.append("<rect fill=\"url(#").append(id).append('-').append(pattern).append(")\"");
+    numbers("x", x, "y", top, "width", w, "height", Math.abs(y2 - y1));
+    out.append("/>");
+    return this;
+  }
+
+  Svg circle(String kind, double x, double y, double r) {
+    return shape("circle", kind, "cx", x, "cy", y, "r", r);
+  }
+
+  /** A path whose data is made of numbers and letters only. */
+  Svg path(String kind, String data) {
+    out.append("<path class=\"").append(kind).append("\" d=\"").append(data).append("\"/>");
+    return this;
+  }
+
+  Svg text(String kind, double x, double y, String text) {
+    out.append("<text class=\"").append(kind).append('"');
+    numbers("x", x, "y", y);
+    out.append('>').append(escape(text)).append("</text>");
+    return this;
+  }
+
+  /**
+   * Letters of findings in boxes, from {@code x} to the right; gives where the next would stand.
+   */
+  double marks(double x, double y, List<Mark> marks) {
+    double at = x;
+    for (Mark mark : marks) {
+      double w = 9 + 9.0 * mark.letter().length();
+      links.append("<a href=\"#").append(escape(mark.anchor())).append("\" aria-label=\"");
+      links.append(escape(mark.letter() + ": " + mark.sentence())).append("\">");
+      StringBuilder was = new StringBuilder(out);
+      out.setLength(0);
+      shape("rect", "mark", "x", at, "y", y - 13, "width", w, "height", 18);
+      text("mark-letter", at + w / 2, y, mark.letter());
+      links.append(out).append("</a>");
+      out.setLength(0);
+      out.append(was);
+      at += w + 4;
+    }
+    return at;
+  }
+
+  /** The whole drawing of this height. */
+  String close(double height) {
+    return "<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"group\" class=\"drawing\" viewBox=\"0 0 "
+        + width
+        + " "
+        + number(height)
+        + "\" aria-labelledby=\""
+        + id
+        + "-t\"><title id=\""
+        + id
+        + "-t\">"
+        + escape(title)
+        + "</title><g aria-hidden=\"true\">"
+        + out
+        + "</g>"
+        + links
+        + "</svg>";
+  }
+
+  private Svg shape(String element, String kind, Object... attributes) {
+    out.append('<').append(element).append(" class=\"").append(kind).append('"');
+    numbers(attributes);
+    out.append("/>");
+    return this;
+  }
+
+  private void numbers(Object... attributes) {
+    for (int i = 0; i < attributes.length; i += 2) {
+      double value = ((Number) attributes[i + 1]).doubleValue();
+      out.append(' ').append(attributes[i]).append("=\"").append(number(value)).append('"');
+    }
+  }
+
+  /** One decimal, and nothing that is not a number. */
+  static String number(double x) {
+    if (Double.isNaN(x) || Double.isInfinite(x)) {
+      throw new IllegalArgumentException("not a place in a drawing: " + x);
+    }
+    String text = String.format(Locale.ROOT, "%.1f", x);
+    return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
+  }
+
+  /** Text for an element or an attribute; what XML cannot hold becomes the replacement mark. */
+  static String escape(String text) {
+    StringBuilder escaped = new StringBuilder();
+    text.codePoints()
+        .forEach(
+            c -> {
+              switch (c) {
+                case '&' -> escaped.append("&amp;");
+                case '<' -> escaped.append("&lt;");
+                case '>' -> escaped.append("&gt;");
+                case '"' -> escaped.append("&quot;");
+                case '\'' -> escaped.append("&#39;");
+                default -> escaped.appendCodePoint(c < 0x20 ? 0xFFFD : c);
+              }
+            });
+    return escaped.toString();
+  }
+}
