@@ -39,6 +39,7 @@ final class IndexMaker {
         batch.tallies().stream().map(tally -> PackLine.of(tally.pack())).toList(),
         sources(),
         cuts(),
+        outcomes(),
         kinds(),
         batch.files());
   }
@@ -147,6 +148,20 @@ final class IndexMaker {
       cuts.put(cut.cap().name(), words.say("cut", cut.shown(), cut.total(), cut.cap().rest()));
     }
     return cuts;
+  }
+
+  private Map<String, Long> outcomes() {
+    Map<String, Long> counts = new LinkedHashMap<>();
+    for (Outcome outcome : OutcomeGroups.ORDER) {
+      long count = 0;
+      for (Tally tally : batch.tallies()) {
+        for (int rule = 0; rule < tally.pack().rules().size(); rule++) {
+          count += tally.count(rule, outcome);
+        }
+      }
+      counts.put(OutcomeGroups.key(outcome), count);
+    }
+    return counts;
   }
 
   private Map<String, Long> kinds() {

@@ -15,6 +15,7 @@ import java.util.Map;
  * @param packs the packs that judged
  * @param sources all sources that the rules name
  * @param cuts what each cap cut, as a sentence, by its name
+ * @param outcomes outcomes of all rules on all records, by key of the bundle
  * @param kinds findings by key of the bundle
  * @param links files that stand beside the page, to be opened
  */
@@ -28,5 +29,6 @@ public record IndexView(
     List<PackLine> packs,
     List<SourceLine> sources,
     Map<String, String> cuts,
+    Map<String, Long> outcomes,
     Map<String, Long> kinds,
     List<String> links) {}

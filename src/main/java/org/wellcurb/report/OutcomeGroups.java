@@ -13,7 +13,8 @@ import org.wellcurb.screening.RuleResult;
 
 /** All outcomes of a record, grouped; a rule for which another stands is in a group of its own. */
 final class OutcomeGroups {
-  private static final List<Outcome> ORDER =
+  /** The order in which pages show outcomes. */
+  static final List<Outcome> ORDER =
       List.of(
           Outcome.FALLS_SHORT,
           Outcome.CANNOT_TELL,

@@ -2,19 +2,24 @@ package org.wellcurb.report;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Formula;
 import org.wellcurb.judgement.DatedText;
+import org.wellcurb.judgement.Deciding;
 import org.wellcurb.judgement.Outcome;
 import org.wellcurb.judgement.WorkingShown;
+import org.wellcurb.quantity.Unit;
 import org.wellcurb.record.Variance;
 import org.wellcurb.report.drawing.Mark;
 import org.wellcurb.report.drawing.Sketch;
 import org.wellcurb.report.words.Amounts;
 import org.wellcurb.report.words.Words;
+import org.wellcurb.rulepack.PackScope;
 import org.wellcurb.rulepack.Rule;
 import org.wellcurb.screening.Ask;
 import org.wellcurb.screening.Finding;
@@ -70,7 +75,29 @@ final class SheetMaker {
       marks.add(
           new Mark(finding.letter(), finding.anchor(), finding.sentence(), List.copyOf(entries)));
     }
-    return new Sketch(result.record(), words, new Amounts(words, style.units()), marks);
+    return new Sketch(
+        result.record(),
+        new PackScope(result.pack().tables(), result.pack().figures()),
+        words,
+        new Amounts(words, style.units()),
+        marks,
+        limits());
+  }
+
+  /** The limit of each entry that a rule compares as it stands, the greatest where several do. */
+  private Map<String, Double> limits() {
+    Map<String, Double> limits = new LinkedHashMap<>();
+    for (RuleResult each : result.results()) {
+      @Nullable Deciding deciding = each.explanation().deciding();
+      @Nullable Unit unit = deciding == null ? null : deciding.unit();
+      if (deciding != null
+          && unit != null
+          && deciding.subject().isEmpty()
+          && !Double.isNaN(deciding.limit())) {
+        limits.merge(deciding.entry(), unit.toSi(deciding.limit()), Math::max);
+      }
+    }
+    return limits;
   }
 
   /** Entries that a rule's texts read, in order. */

@@ -26,8 +26,28 @@
 <div><dt>${t("batch.screened")}</dt><dd>${b.screened}</dd></div>
 <div class="is-cannot_tell"><dt>${t("batch.aside")}</dt><dd>${b.setAside}</dd></div>
 <div class="is-falls_short"><dt>${t("batch.with")}</dt><dd>${b.withFindings}</dd></div>
+</dl>
+<h2 class="unseen">${t("batch.outcomes")}</h2>
+<p class="soft">${t("batch.outcomes.lead")}</p>
+<dl class="counts">
+<#list v.outcomes as key, count><div class="${key?replace("outcome.", "is-")}"><dt>${t(key)}</dt><dd>${count}</dd></div></#list>
+</dl>
+<p class="soft">${t("batch.kinds.lead")}</p>
+<dl class="counts">
 <#list v.kinds as key, count><div><dt>${t(key)}</dt><dd>${count}</dd></div></#list>
 </dl>
+<nav aria-label="${t("page.parts")}">
+<ul class="jump">
+<li><a href="#records">${t("records.title")}</a></li>
+<li><a href="#rules">${t("rules.title")}</a></li>
+<#if v.asks?has_content><li><a href="#ask">${t("ask.title")}</a></li></#if>
+<#if b.contractors?has_content><li><a href="#contractors">${t("contractors.title")}</a></li></#if>
+<#if b.crosschecks?has_content><li><a href="#cross">${t("cross.title")}</a></li></#if>
+<#if b.setAside gt 0><li><a href="#aside">${t("aside.title")}</a></li></#if>
+<li><a href="#reading">${t("reading.title")}</a></li>
+<li><a href="#judged">${t("judged.title")}</a></li>
+</ul>
+</nav>
 
 <@l.section id="records" title=t("records.title")>
 <#if b.records?has_content>

@@ -1,6 +1,6 @@
 "use strict";
 (function () {
-  var PAGE = 50;
+  var PAGE = 20;
   var WITHOUT_TOOLS = 8;
   var lists = [];
 

@@ -2,7 +2,9 @@ package org.wellcurb.report.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.wellcurb.formula.Scope;
 import org.wellcurb.quantity.Interval;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.UnitSystem;
@@ -18,15 +20,27 @@ public final class Sketch {
   private final Words words;
   private final Amounts amounts;
   private final List<Mark> marks;
+  private final Map<String, Double> limits;
+  private final Scope scope;
 
   /**
    * @param record the record
+   * @param scope what the pack that judged it sets
    * @param words the language
    * @param amounts how amounts are printed
    * @param marks the findings, in the order of the page
+   * @param limits limits in SI by entry, where a rule has one
    */
-  public Sketch(WellRecord record, Words words, Amounts amounts, List<Mark> marks) {
+  public Sketch(
+      WellRecord record,
+      Scope scope,
+      Words words,
+      Amounts amounts,
+      List<Mark> marks,
+      Map<String, Double> limits) {
     this.record = record;
+    this.scope = scope;
+    this.limits = limits;
     this.words = words;
     this.amounts = amounts;
     this.marks = List.copyOf(marks);
@@ -37,7 +51,10 @@ public final class Sketch {
     List<Drawing> drawings = new ArrayList<>();
     for (@Nullable Drawing drawing :
         new @Nullable Drawing[] {
-          new WellSection(this).drawing(), new PressureLadder(this).drawing()
+          new WellSection(this).drawing(),
+          new PressureLadder(this).drawing(),
+          new SetbackPlan(this, limits).drawing(),
+          new DailyWater(this, scope).drawing()
         }) {
       if (drawing != null) {
         drawings.add(drawing);

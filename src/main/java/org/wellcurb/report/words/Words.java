@@ -15,8 +15,7 @@ import java.util.TreeSet;
 
 /**
  * The words of pages in one language, from the bundles {@code words}, {@code labels} and {@code
- * drawings}. Both
- * languages have every key; a key that no bundle has is a mistake of the program.
+ * drawings}. Both languages have every key; a key that no bundle has is a mistake of the program.
  */
 public final class Words {
   private static final Map<Language, Words> ALL = load();

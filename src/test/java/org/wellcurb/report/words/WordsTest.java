@@ -167,6 +167,7 @@ final class WordsTest {
             "entry.",
             "choice.",
             "place.",
+            "water.figure.",
             "group.",
             "outcome.",
             "kind.",

@@ -1,0 +1,154 @@
+package org.wellcurb.report.drawing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.record.Entry;
+
+/**
+ * The well from above, with what stands around it at its distance. The form gives no directions, so
+ * that they are spread evenly, and it says so. A bar across a spoke is the limit.
+ */
+final class SetbackPlan {
+  private static final String ID = "plan";
+  private static final int WIDTH = 460;
+  private static final int HEIGHT = 400;
+  private static final double X = 230;
+  private static final double Y = 200;
+  private static final double REACH = 155;
+
+  /** More than this many times the middle distance is drawn at the edge. */
+  private static final double FAR = 4;
+
+  private record Spoke(String key, double distance, double limit) {}
+
+  private final Sketch sketch;
+  private final Map<String, Double> limits;
+  private final List<Spoke> spokes = new ArrayList<>();
+
+  SetbackPlan(Sketch sketch, Map<String, Double> limits) {
+    this.sketch = sketch;
+    this.limits = limits;
+  }
+
+  @Nullable Drawing drawing() {
+    for (Entry entry : sketch.record().catalogue().entries()) {
+      double distance = sketch.value(entry.key());
+      if (entry.key().startsWith("setback.") && distance >= 0 && distance < 1e9) {
+        double limit = limits.getOrDefault(entry.key(), Double.NaN);
+        spokes.add(new Spoke(entry.key(), distance, limit > 0 ? limit : Double.NaN));
+      }
+    }
+    if (spokes.isEmpty()) {
+      return null;
+    }
+    double most = most();
+    Svg svg = new Svg(ID, WIDTH, sketch.say("plan.title"));
+    rings(svg, most);
+    Set<String> keys = new TreeSet<>();
+    spokes.forEach(spoke -> keys.add(spoke.key()));
+    Marks marks = new Marks(sketch.marks(), keys);
+    for (int i = 0; i < spokes.size(); i++) {
+      spoke(svg, i, most, marks);
+    }
+    svg.circle("casing", X, Y, 7);
+    svg.circle("hub", X, Y, 2.5);
+    return new Drawing(
+        ID, sketch.say("plan.title"), svg.close(HEIGHT), legend(most), inWords(), marks.drawn());
+  }
+
+  /** The distance at the edge: all of it, unless a few are so far that the rest would vanish. */
+  private double most() {
+    List<Double> all = new ArrayList<>();
+    spokes.forEach(
+        spoke -> {
+          all.add(spoke.distance());
+          if (!Double.isNaN(spoke.limit())) {
+            all.add(spoke.limit());
+          }
+        });
+    all.sort(Comparator.naturalOrder());
+    double middle = all.get(all.size() / 2);
+    double cap = Math.max(FAR * middle, 3);
+    double most = 1;
+    for (double each : all) {
+      most = each <= cap ? Math.max(most, each) : most;
+    }
+    return most;
+  }
+
+  private void rings(Svg svg, double most) {
+    Ruler ruler = Ruler.of(0, most, 0, 0, 0, REACH);
+    double unit = sketch.unit("setback.septic_tank").factor();
+    for (double tick : ruler.ticks(unit)) {
+      if (tick > 0) {
+        svg.circle("ring", X, Y, ruler.y(tick));
+        String text =
+            sketch.number(tick / unit) + " " + sketch.unit("setback.septic_tank").symbol();
+        svg.text("ring-text", X, Y - ruler.y(tick) - 3, text);
+      }
+    }
+  }
+
+  private void spoke(Svg svg, int i, double most, Marks marks) {
+    Spoke spoke = spokes.get(i);
+    // The first stands half a step from the top, where the rings have their numbers.
+    double angle = 2 * Math.PI * (i + 0.5) / spokes.size() - Math.PI / 2;
+    double dx = Math.cos(angle);
+    double dy = Math.sin(angle);
+    boolean isFar = spoke.distance() > most;
+    double r = isFar ? REACH + 8 : spoke.distance() / most * REACH;
+    svg.line("spoke", X, Y, X + r * dx, Y + r * dy);
+    if (!Double.isNaN(spoke.limit()) && spoke.limit() <= most) {
+      double l = spoke.limit() / most * REACH;
+      svg.line(
+          "limit",
+          X + l * dx - 11 * dy,
+          Y + l * dy + 11 * dx,
+          X + l * dx + 11 * dy,
+          Y + l * dy - 11 * dx);
+    }
+    if (isFar) {
+      double cut = REACH - 6;
+      svg.line(
+          "cut",
+          X + cut * dx - 6 * dy,
+          Y + cut * dy + 6 * dx,
+          X + cut * dx + 6 * dy,
+          Y + cut * dy - 6 * dx);
+    }
+    svg.circle("hub", X + r * dx, Y + r * dy, 3);
+    double shown = Math.max(r + 15, 24);
+    svg.circle("seal", X + shown * dx, Y + shown * dy, 10);
+    svg.text("seal-number", X + shown * dx, Y + shown * dy + 4, String.valueOf(i + 1));
+    svg.marks(X + shown * dx + 13, Y + shown * dy + 5, marks.at(spoke.key()));
+  }
+
+  private List<String> legend(double most) {
+    List<String> legend = new ArrayList<>();
+    for (int i = 0; i < spokes.size(); i++) {
+      legend.add((i + 1) + ": " + line(spokes.get(i)));
+    }
+    legend.add(sketch.say("plan.signs"));
+    if (spokes.stream().anyMatch(spoke -> spoke.distance() > most)) {
+      legend.add(sketch.say("plan.far"));
+    }
+    return legend;
+  }
+
+  private String line(Spoke spoke) {
+    String place = sketch.say("place." + spoke.key().substring("setback.".length()));
+    String read = sketch.read(spoke.key());
+    return Double.isNaN(spoke.limit())
+        ? sketch.say("plan.line", place, read)
+        : sketch.say("plan.line.limit", place, read, sketch.print(spoke.limit(), spoke.key()));
+  }
+
+  private List<String> inWords() {
+    return spokes.stream().map(this::line).toList();
+  }
+}
