@@ -10,6 +10,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HashMap;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -35,8 +36,15 @@ final class Hashes implements Closeable {
     return standardInput;
   }
 
-  /** Starts on a file, once. */
-  Future<String> start(Path path) {
+  /** Starts on these files, each once. */
+  void start(List<Path> paths) {
+    for (Path path : paths) {
+      // Its hash, or its failure, is asked for at the end.
+      Future<String> unused = future(path);
+    }
+  }
+
+  private Future<String> future(Path path) {
     return byPath.computeIfAbsent(path, p -> thread.submit(() -> hash(p)));
   }
 
@@ -51,7 +59,7 @@ final class Hashes implements Closeable {
       return HexFormat.of().formatHex(standardInput.getMessageDigest().digest());
     }
     try {
-      return start(path).get();
+      return future(path).get();
     } catch (ExecutionException e) {
       if (e.getCause() instanceof IOException io) {
         throw io;

@@ -5,6 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.intake.ChunkTally;
 import org.wellcurb.intake.Column;
+import org.wellcurb.intake.JsonSource;
 import org.wellcurb.intake.RecordSource;
 import org.wellcurb.intake.SetAside;
 import org.wellcurb.intake.TableLayout;
@@ -31,8 +32,10 @@ final class InputCounts {
     } else if (source instanceof TableSource table) {
       format = format(table.layout());
       note(table.layout());
+    } else if (source instanceof JsonSource json) {
+      format = (json.isLines() ? "JSON lines, " : "JSON, ") + json.encoding().label();
     } else {
-      format = "JSON";
+      format = "";
     }
   }
 

@@ -93,6 +93,7 @@ public final class ScreenRun {
               + " .ndjson");
     }
     Path out = request.out().toAbsolutePath().normalize();
+    List<Path> paths = new ArrayList<>();
     for (Input input : inputs.inputs()) {
       Path path = input.path();
       if (path != null) {
@@ -103,9 +104,10 @@ public final class ScreenRun {
                   + request.out()
                   + ", which this run replaces; copy it out first");
         }
-        var unused = hashes.start(path);
+        paths.add(path);
       }
     }
+    hashes.start(paths);
     return inputs;
   }
 
