@@ -59,6 +59,9 @@ final class Archive {
         passedOver.add(new PassedOver(member, "the archive holds this name twice"));
       } else if (++count > Bounds.MEMBERS) {
         passedOver.add(new PassedOver(member, "beyond " + Bounds.MEMBERS + " members"));
+      } else if (form == Form.SHEETS) {
+        Workbooks.Book book = Workbooks.of(() -> member(path, entry.getName()));
+        Workbooks.sheets(book, path, member, inputs, passedOver);
       } else {
         inputs.add(new Input(member, path, form, () -> member(path, entry.getName())));
       }

@@ -38,6 +38,8 @@ public final class ChunkTally {
   private long moreUnknown;
   private long records;
   private long setAside;
+  private long leftOut;
+  private long joined;
 
   ChunkTally(int columns) {
     this.columns = columns;
@@ -56,9 +58,19 @@ public final class ChunkTally {
     return setAside;
   }
 
-  /** Rows read: every row is one or the other. */
+  /** Rows that the header map does not want. */
+  public long rowsLeftOut() {
+    return leftOut;
+  }
+
+  /** Rows that went into the record of another row. */
+  public long rowsJoined() {
+    return joined;
+  }
+
+  /** Rows read: every row that is wanted is a record, part of one, or set aside. */
   public long rows() {
-    return records + setAside;
+    return records + joined + setAside;
   }
 
   /** Cells of a column in one of the states above. */
@@ -90,6 +102,8 @@ public final class ChunkTally {
   public void add(ChunkTally other) {
     records += other.records;
     setAside += other.setAside;
+    leftOut += other.leftOut;
+    joined += other.joined;
     moreUnknown += other.moreUnknown;
     other.unknown.forEach((name, n) -> unknown(name, n));
     for (int i = 0; i < states.length; i++) {
@@ -109,6 +123,14 @@ public final class ChunkTally {
 
   void asideRow() {
     setAside++;
+  }
+
+  void leftOut() {
+    leftOut++;
+  }
+
+  void joined() {
+    joined++;
   }
 
   void blank(int column) {

@@ -2,7 +2,6 @@ package org.wellcurb.intake;
 
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Unit;
-import org.wellcurb.record.CellStyle;
 import org.wellcurb.record.Entry;
 
 /**
@@ -10,23 +9,25 @@ import org.wellcurb.record.Entry;
  *
  * @param index its place, from 0
  * @param name its header as written; {@code column 12} where that is blank
- * @param entry the entry that it holds; null if none is known by that name
- * @param unit the unit of its bare numbers; null if the header names none
- * @param style how its cells are written
- * @param nearest for a column without an entry, the key that was perhaps meant
- * @param problem why it could not be taken although its key is known; empty if nothing is wrong
+ * @param entry the entry that it fills, alone or with other columns; null if it fills none
+ * @param unit the unit of its bare numbers; null if neither header nor map names one
+ * @param use what else it is for, such as {@code unit of DEPTH} or {@code not wanted}; empty where
+ *     it simply fills its entry, or nothing
+ * @param nearest for a column that nothing is known of, the key that was perhaps meant
+ * @param problem why its numbers cannot be read although its key is known; empty if nothing is
+ *     wrong
  */
 public record Column(
     int index,
     String name,
     @Nullable Entry entry,
     @Nullable Unit unit,
-    CellStyle style,
+    String use,
     @Nullable String nearest,
     String problem) {
 
-  /** True for a column that no entry takes: its cells are kept with the record, and reported. */
+  /** True for a column that nothing takes: its cells are kept with the record, and reported. */
   public boolean isUnknown() {
-    return entry == null;
+    return entry == null && use.isEmpty();
   }
 }

@@ -1,60 +1,97 @@
 package org.wellcurb.intake;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Unit;
-import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.CellStyle;
 
-/** A layout as arrays, for the reader that goes through millions of rows. */
+/**
+ * What is done with each cell of a row: as arrays, for the reader that goes through millions of
+ * them. It does not change, so all workers share it.
+ */
 final class ColumnPlan {
   final TableLayout layout;
   final byte delimiter;
   final int columns;
 
-  /** The entry that each column holds; -1 for none. */
-  final int[] entry;
+  private final @Nullable Step id;
 
+  /** What fills {@code record.units}, which decides how others are read; null for none. */
+  final @Nullable Step units;
+
+  /** Columns that are read where they lie, and what with. */
+  final int[] plain;
+
+  final int[] entry;
   final @Nullable Unit[] unit;
   final CellStyle[] style;
 
-  /** The column of {@code record.id}. */
-  final int id;
+  /** All other steps. */
+  final Step[] steps;
 
-  /** The column of {@code record.units}, which decides how others are read; -1 for none. */
-  final int units;
-
-  /** The columns read after those two, in order. */
-  final int[] others;
-
-  /** The columns that no entry takes. */
+  /** The columns that nothing takes. */
   final int[] unknown;
 
-  ColumnPlan(TableLayout layout, Catalogue catalogue) {
-    this.layout = layout;
-    List<Column> list = layout.columns();
-    delimiter = (byte) layout.delimiter();
-    columns = list.size();
-    entry = list.stream().mapToInt(c -> c.entry() == null ? -1 : c.entry().index()).toArray();
-    unit = list.stream().map(Column::unit).toArray(Unit[]::new);
-    style = list.stream().map(Column::style).toArray(CellStyle[]::new);
-    int unitsEntry = catalogue.index("record.units");
-    id = find(entry, catalogue.index("record.id"));
-    units = find(entry, unitsEntry);
-    others =
-        list.stream()
-            .filter(c -> !c.isUnknown() && c.index() != id && c.index() != units)
-            .mapToInt(Column::index)
-            .toArray();
-    unknown = list.stream().filter(Column::isUnknown).mapToInt(Column::index).toArray();
-  }
+  final int[] filterColumns;
+  final RowFilter[] filters;
+  final List<HeaderMap.Constant> constants;
+  final @Nullable LayerPlan layers;
+  final @Nullable SetbackPlan setbacks;
 
-  private static int find(int[] entries, int entry) {
-    for (int i = 0; i < entries.length; i++) {
-      if (entries[i] == entry) {
-        return i;
+  ColumnPlan(
+      TableLayout layout,
+      List<Step> all,
+      int idEntry,
+      int unitsEntry,
+      List<Integer> filterColumns,
+      List<RowFilter> filters,
+      List<HeaderMap.Constant> constants,
+      @Nullable LayerPlan layers,
+      @Nullable SetbackPlan setbacks) {
+    this.layout = layout;
+    delimiter = (byte) layout.delimiter();
+    columns = layout.columns().size();
+    id = find(all, idEntry);
+    units = find(all, unitsEntry);
+    List<Step> simple = new ArrayList<>();
+    List<Step> others = new ArrayList<>();
+    for (Step step : all) {
+      if (step != id && step != units) {
+        (step.isPlain() ? simple : others).add(step);
       }
     }
-    return -1;
+    plain = simple.stream().mapToInt(Step::column).toArray();
+    entry = simple.stream().mapToInt(s -> s.target().entry().index()).toArray();
+    unit = simple.stream().map(s -> s.target().unit()).toArray(Unit[]::new);
+    style = simple.stream().map(s -> s.target().style()).toArray(CellStyle[]::new);
+    steps = others.toArray(Step[]::new);
+    unknown = layout.columns().stream().filter(Column::isUnknown).mapToInt(Column::index).toArray();
+    this.filterColumns = filterColumns.stream().mapToInt(Integer::intValue).toArray();
+    this.filters = filters.toArray(RowFilter[]::new);
+    this.constants = List.copyOf(constants);
+    this.layers = layers;
+    this.setbacks = setbacks;
   }
+
+  private static @Nullable Step find(List<Step> steps, int entry) {
+    return steps.stream().filter(s -> s.fills(entry)).findFirst().orElse(null);
+  }
+
+  /** What fills {@code record.id}, in a table whose rows are records. */
+  Step id() {
+    return Objects.requireNonNull(id, "record.id");
+  }
+
+  /** The name of a column. */
+  String name(int column) {
+    return layout.columns().get(column).name();
+  }
+
+  /** Where the cells of a layer stand; {@code from} is -1 where there is none. */
+  record LayerPlan(int from, int to, int material, @Nullable Unit unit) {}
+
+  /** Where the cells of a distance stand. */
+  record SetbackPlan(int from, int distance, SetbackColumns columns) {}
 }

@@ -17,20 +17,30 @@ import org.wellcurb.quantity.Bounds;
  * more cells; then comma, semicolon, tab, bar.
  */
 final class HeaderFinder {
-  private static final byte[] DELIMITERS = {',', ';', '\t', '|'};
+  private static final char[] DELIMITERS = {',', ';', '\t', '|'};
 
   /** Rows that are counted: enough to tell, and the same whatever the file goes on to be. */
   private static final int ROWS = 200;
 
-  private HeaderFinder() {}
+  private final byte[] sample;
+  private final boolean whole;
+  private final TableForm form;
+  private final Predicate<String> isName;
+
+  private HeaderFinder(byte[] sample, boolean whole, TableForm form, Predicate<String> isName) {
+    this.sample = sample;
+    this.whole = whole;
+    this.form = form;
+    this.isName = isName;
+  }
 
   /**
-   * A header row that was found.
+   * A header that was found.
    *
    * @param delimiter what parts the cells
-   * @param cells its cells as written
-   * @param text the row as it stands
-   * @param line its physical line, from 1
+   * @param cells its cells as written; where it is on two lines, brought together
+   * @param text the header as it stands
+   * @param line its last physical line, from 1; 0 if the table has no header
    * @param preamble the lines before it
    * @param next place of the first row after it
    * @param nextLine the physical line of that row
@@ -50,20 +60,35 @@ final class HeaderFinder {
 
   private record Row(List<String> cells, int from, int to, int next, long line, long nextLine) {}
 
+  /** A candidate: rows {@code first} to {@code last} are the header. */
+  private record Header(int first, int last, List<String> cells, int known) {
+    /** How many columns have a name. */
+    long named() {
+      return cells.stream().filter(c -> !HeaderKey.strip(c).isEmpty()).count();
+    }
+  }
+
   /**
-   * The header; null if the text holds no row at all.
+   * The header; null if the text holds no row that can be one.
    *
+   * @param form what is known beforehand
    * @param isName tells names that are known
    */
-  static @Nullable Found find(byte[] sample, boolean whole, Predicate<String> isName) {
+  static @Nullable Found find(
+      byte[] sample, boolean whole, TableForm form, Predicate<String> isName) {
+    return new HeaderFinder(sample, whole, form, isName).find();
+  }
+
+  private @Nullable Found find() {
     @Nullable Found best = null;
     double bestEven = 0;
-    for (byte delimiter : DELIMITERS) {
-      List<Row> rows = rows(sample, whole, delimiter);
-      @Nullable Found found = header(sample, rows, delimiter, isName);
-      if (found == null) {
+    for (char delimiter : form.delimiter() == 0 ? DELIMITERS : new char[] {form.delimiter()}) {
+      List<Row> rows = rows((byte) delimiter);
+      @Nullable Header header = header(rows);
+      if (header == null) {
         continue;
       }
+      Found found = found((byte) delimiter, rows, header);
       double even = even(found);
       boolean better =
           best == null
@@ -90,44 +115,76 @@ final class HeaderFinder {
     return found.cells.size() < 2 ? 0 : (alike + 1.0) / (found.sample.size() + 1);
   }
 
-  private static @Nullable Found header(
-      byte[] sample, List<Row> rows, byte delimiter, Predicate<String> isName) {
-    int best = -1;
-    int bestKnown = 0;
-    for (int i = 0; i < Math.min(rows.size(), Bounds.PREAMBLE); i++) {
-      int known = 0;
-      for (String cell : rows.get(i).cells) {
-        known += isName.test(cell) ? 1 : 0;
-      }
-      if (known > bestKnown) {
-        best = i;
-        bestKnown = known;
+  private @Nullable Header header(List<Row> rows) {
+    if (form.hasNoHeader()) {
+      return rows.isEmpty() ? null : new Header(0, -1, blanks(rows.get(0).cells.size()), 1);
+    }
+    @Nullable Header best = null;
+    for (Header header : candidates(rows)) {
+      if (best == null
+          || header.known > best.known
+          || (header.known == best.known && header.known > 0 && header.named() > best.named())) {
+        best = header;
       }
     }
-    if (best < 0) {
-      best = widest(rows);
+    return best == null || best.known > 0 || form.headerLine() > 0 ? best : widest(rows);
+  }
+
+  private List<Header> candidates(List<Row> rows) {
+    List<Header> candidates = new ArrayList<>();
+    for (int i = 0; i < rows.size() && (i < Bounds.PREAMBLE || form.headerLine() > 0); i++) {
+      if (form.headerLine() > 0 && rows.get(i).line != form.headerLine()) {
+        continue;
+      }
+      List<String> cells = rows.get(i).cells;
+      candidates.add(new Header(i, i, cells, known(cells)));
+      List<String> both = i == 0 ? null : HeaderLines.together(rows.get(i - 1).cells, cells);
+      if (both != null) {
+        candidates.add(new Header(i - 1, i, both, known(both)));
+      }
     }
-    if (best < 0) {
-      return null;
+    return candidates;
+  }
+
+  private int known(List<String> cells) {
+    int known = 0;
+    for (String cell : cells) {
+      known += isName.test(cell) ? 1 : 0;
     }
+    return known;
+  }
+
+  private static List<String> blanks(int count) {
+    List<String> blanks = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      blanks.add("");
+    }
+    return blanks;
+  }
+
+  private Found found(byte delimiter, List<Row> rows, Header header) {
     List<String> preamble = new ArrayList<>();
-    for (Row row : rows.subList(0, best)) {
-      preamble.add(text(sample, row));
+    for (Row row : rows.subList(0, header.first)) {
+      preamble.add(text(row));
     }
     List<List<String>> after = new ArrayList<>();
-    for (Row row : rows.subList(best + 1, rows.size())) {
+    for (Row row : rows.subList(header.last + 1, rows.size())) {
       after.add(row.cells);
     }
-    Row row = rows.get(best);
+    StringBuilder text = new StringBuilder();
+    for (Row row : rows.subList(header.first, header.last + 1)) {
+      text.append(text.isEmpty() ? "" : "\n").append(text(row));
+    }
+    @Nullable Row last = header.last < 0 ? null : rows.get(header.last);
     return new Found(
         delimiter,
-        row.cells,
-        text(sample, row),
-        row.line,
+        header.cells,
+        text.toString(),
+        last == null ? 0 : last.line,
         preamble,
-        row.next,
-        row.nextLine,
-        bestKnown,
+        last == null ? 0 : last.next,
+        last == null ? 1 : last.nextLine,
+        header.known,
         after);
   }
 
@@ -135,7 +192,21 @@ final class HeaderFinder {
    * Where no name is known: the first row with as many cells as most rows have, all of them filled
    * if there is such a row, so that a title above the table is not taken for its header.
    */
-  private static int widest(List<Row> rows) {
+  private @Nullable Header widest(List<Row> rows) {
+    int usual = usualWidth(rows);
+    @Nullable Header first = null;
+    for (Header header : candidates(rows)) {
+      if (header.cells.size() == usual) {
+        if (header.cells.stream().noneMatch(c -> HeaderKey.strip(c).isEmpty())) {
+          return header;
+        }
+        first = first == null ? header : first;
+      }
+    }
+    return first;
+  }
+
+  private static int usualWidth(List<Row> rows) {
     Map<Integer, Integer> widths = new HashMap<>();
     int usual = 0;
     for (Row row : rows) {
@@ -145,31 +216,21 @@ final class HeaderFinder {
         usual = row.cells.size();
       }
     }
-    int first = -1;
-    for (int i = 0; i < Math.min(rows.size(), Bounds.PREAMBLE); i++) {
-      List<String> cells = rows.get(i).cells;
-      if (cells.size() == usual) {
-        if (cells.stream().noneMatch(c -> HeaderKey.strip(c).isEmpty())) {
-          return i;
-        }
-        first = first < 0 ? i : first;
-      }
-    }
-    return first;
+    return usual;
   }
 
-  private static String text(byte[] sample, Row row) {
+  private String text(Row row) {
     return new String(sample, row.from, row.to - row.from, StandardCharsets.UTF_8);
   }
 
-  private static List<Row> rows(byte[] sample, boolean whole, byte delimiter) {
+  private List<Row> rows(byte delimiter) {
     RowScanner scanner = new RowScanner(delimiter);
     List<Row> rows = new ArrayList<>();
     int at = 0;
     long line = 1;
     while (at < sample.length && rows.size() < ROWS) {
       int status = scanner.scan(sample, at, sample.length, whole);
-      if (status == RowScanner.MORE || scanner.next() == RowScanner.MORE) {
+      if (status == Cutter.MORE || scanner.next() == Cutter.MORE) {
         break;
       }
       if (scanner.to() > at && status <= RowMarks.QUOTED) {

@@ -13,9 +13,15 @@ import org.jspecify.annotations.Nullable;
  *     member is {@code a.zip!b.csv}; {@code -} is standard input
  * @param path the file that holds it; null for standard input
  * @param form what its name promises; null to tell from what is in it
+ * @param sheet the sheet of a workbook; empty for anything else
  * @param opener gives its bytes, unpacked
  */
-public record Input(String file, @Nullable Path path, @Nullable Form form, Opener opener) {
+public record Input(
+    String file, @Nullable Path path, @Nullable Form form, String sheet, Opener opener) {
+
+  Input(String file, @Nullable Path path, @Nullable Form form, Opener opener) {
+    this(file, path, form, "", opener);
+  }
 
   /** A file that someone holds in memory; its form is told by its name. */
   public static Input of(String file, byte[] bytes) {

@@ -122,7 +122,9 @@ public record Inputs(List<Input> inputs, List<PassedOver> passedOver) {
         throw new IntakeException(path + ": may not be read; check its permissions");
       }
       Form form = Form.of(name);
-      if (form == Form.ARCHIVE) {
+      if (form == Form.SHEETS) {
+        Workbooks.sheets(Workbooks.of(path), path, unique, inputs, passedOver);
+      } else if (form == Form.ARCHIVE) {
         Archive.members(path, unique, inputs, passedOver);
       } else if (form == Form.PACKED) {
         inputs.add(new Input(unique, path, Form.ofPacked(name), () -> Archive.unpack(path)));

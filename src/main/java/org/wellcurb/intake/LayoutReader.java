@@ -1,123 +1,248 @@
 package org.wellcurb.intake;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Bounds;
 import org.wellcurb.quantity.Unit;
-import org.wellcurb.quantity.Units;
 import org.wellcurb.record.Catalogue;
-import org.wellcurb.record.CellStyle;
 import org.wellcurb.record.Entry;
-import org.wellcurb.record.Kind;
+import org.wellcurb.record.Nearest;
 
-/** Makes of a header what each column holds. */
+/**
+ * Makes of a header, and of what a header map says, what each column is for. One for each header.
+ *
+ * <p>A column that the map does not name is taken for its entry if its header is a key.
+ */
 final class LayoutReader {
   private final Catalogue catalogue;
+  private final TableMap map;
+  private final Commas commas;
+  private final List<String> header;
+  private final @Nullable Column[] columns;
+  private final List<Step> steps = new ArrayList<>();
+  private final List<String> notes = new ArrayList<>();
 
-  LayoutReader(Catalogue catalogue) {
+  /**
+   * @param commas what commas in numbers mean in each column
+   */
+  LayoutReader(Catalogue catalogue, TableMap map, Commas commas, List<String> header) {
     this.catalogue = catalogue;
-  }
-
-  /** True for a header cell that names an entry. */
-  boolean isName(String cell) {
-    return find(HeaderKey.of(cell).key()) != null;
-  }
-
-  private @Nullable Entry find(String key) {
-    return catalogue.find(key.toLowerCase(Locale.ROOT));
-  }
-
-  /** The columns; those that no entry takes say why. */
-  List<Column> columns(List<String> header, CellStyle style) {
-    List<Column> columns = new ArrayList<>();
-    for (String cell : header) {
-      columns.add(column(columns.size(), HeaderKey.of(cell), HeaderKey.strip(cell), style));
+    this.map = map;
+    this.commas = commas;
+    this.header = header;
+    this.columns = new @Nullable Column[header.size()];
+    map.columns().forEach(this::mapped);
+    map.ignored().forEach(name -> use(name, null, null, "not wanted"));
+    map.only().forEach(f -> use(f.column(), null, null, "says which rows are taken"));
+    rows();
+    for (int i = 0; i < columns.length; i++) {
+      if (columns[i] == null) {
+        columns[i] = unmapped(i);
+      }
     }
-    return columns;
   }
 
-  /** Why a header with these columns cannot be used; empty if it can. */
-  static String problem(List<Column> columns) {
-    if (columns.size() > Bounds.COLUMNS) {
+  /** What each column is for. */
+  List<Column> columns() {
+    List<Column> list = new ArrayList<>();
+    for (Column column : columns) {
+      if (column != null) {
+        list.add(column);
+      }
+    }
+    return list;
+  }
+
+  List<Step> steps() {
+    return steps;
+  }
+
+  /** What the map names and the file lacks. */
+  List<String> notes() {
+    return notes;
+  }
+
+  /** Why a table with this header cannot be read; empty if it can. */
+  String problem() {
+    if (header.size() > Bounds.COLUMNS) {
       return "the header has "
-          + columns.size()
+          + header.size()
           + " columns; at most "
           + Bounds.COLUMNS
           + " are read";
     }
-    Map<String, Column> names = new HashMap<>();
-    for (Column column : columns) {
-      String name = column.entry() == null ? column.name() : column.entry().key();
-      Column first = names.putIfAbsent(name, column);
+    String twice = entryTwice();
+    if (!twice.isEmpty()) {
+      return twice;
+    }
+    return map.columnNames().isEmpty() ? nameTwice() : mappedNameTwice();
+  }
+
+  private String entryTwice() {
+    Map<String, String> filled = new HashMap<>();
+    for (Step step : steps) {
+      String column = header(step.column());
+      for (Target target : step.mapped.targets()) {
+        String first = filled.putIfAbsent(target.entry().key(), column);
+        if (first != null) {
+          return "columns "
+              + first
+              + " and "
+              + column
+              + " both fill "
+              + target.entry().key()
+              + "; rename or remove one of them";
+        }
+      }
+    }
+    return "";
+  }
+
+  private String nameTwice() {
+    Map<String, Integer> names = new HashMap<>();
+    for (int i = 0; i < header.size(); i++) {
+      String name = HeaderKey.strip(header.get(i));
+      Integer first = name.isEmpty() ? null : names.putIfAbsent(name, i);
       if (first != null) {
-        return "the header names "
-            + name
-            + " twice, in columns "
-            + (first.index() + 1)
+        return "columns "
+            + (first + 1)
             + " and "
-            + (column.index() + 1)
+            + (i + 1)
+            + " are both named "
+            + name
             + "; rename one of them";
       }
     }
-    boolean hasId = columns.stream().anyMatch(c -> c.entry() != null && c.entry().index() == 0);
-    if (hasId) {
-      return "";
+    return "";
+  }
+
+  private String mappedNameTwice() {
+    for (ColumnName name : map.columnNames()) {
+      long found =
+          header.stream().filter(h -> name.place() == 0 && name.find(List.of(h)) == 0).count();
+      if (found > 1) {
+        return "more than one column is named "
+            + name.name()
+            + "; let the header map name it by"
+            + " its place";
+      }
     }
-    Optional<Column> near =
-        columns.stream().filter(c -> "record.id".equals(c.nearest())).findFirst();
+    return "";
+  }
+
+  /** Why no column fills {@code record.id}. */
+  String noId() {
+    String near = "";
+    for (Column column : columns()) {
+      if ("record.id".equals(column.nearest())) {
+        near = " (column " + (column.index() + 1) + ", " + column.name() + ", is near it)";
+      }
+    }
     return "no column of the header is record.id"
-        + near.map(c -> " (column " + (c.index() + 1) + ", " + c.name() + ", is near it)")
-            .orElse("")
+        + near
         + "; name the columns by their keys, or give a header map";
   }
 
-  private Column column(int index, HeaderKey header, String written, CellStyle style) {
-    String name = written.isEmpty() ? "column " + (index + 1) : written;
-    Entry entry = find(header.key());
+  private String header(int i) {
+    String name = HeaderKey.strip(header.get(i));
+    return name.isEmpty() ? "column " + (i + 1) : name;
+  }
+
+  private void mapped(MappedColumns mapped) {
+    int[] at = mapped.columns().stream().mapToInt(c -> c.find(header)).toArray();
+    UnitColumn unitFrom = mapped.unitFrom();
+    String entries =
+        String.join(", ", mapped.targets().stream().map(t -> t.entry().key()).toList());
+    Target first = mapped.targets().get(0);
+    boolean simple = mapped.targets().size() == 1 && at.length == 1;
+    for (ColumnName name : mapped.columns()) {
+      use(name, first.entry(), first.unit(), simple ? "" : "part of " + entries);
+    }
+    if (unitFrom != null) {
+      use(unitFrom.column(), null, null, "unit of " + mapped.columns().get(0).label());
+    }
+    if (Arrays.stream(at).anyMatch(i -> i >= 0)) {
+      int unitColumn = unitFrom == null ? -1 : unitFrom.column().find(header);
+      steps.add(new Step(settled(mapped, at), at, unitColumn));
+    }
+  }
+
+  /** The same with the commas of its first column settled. */
+  private MappedColumns settled(MappedColumns mapped, int[] at) {
+    int first = Arrays.stream(at).filter(i -> i >= 0).findFirst().orElse(0);
+    List<Target> targets =
+        mapped.targets().stream().map(t -> t.withStyle(commas.settle(t.style(), first))).toList();
+    return new MappedColumns(
+        mapped.columns(), mapped.combine(), mapped.separator(), mapped.unitFrom(), targets);
+  }
+
+  private void rows() {
+    LayerColumns layers = map.layers();
+    if (layers != null) {
+      for (ColumnName name : new ColumnName[] {layers.to(), layers.material()}) {
+        use(name, null, null, "a layer");
+      }
+      if (layers.from() != null) {
+        use(layers.from(), null, null, "a layer");
+      }
+    }
+    SetbackColumns setbacks = map.setbacks();
+    if (setbacks != null) {
+      use(setbacks.from(), null, null, "a distance");
+      use(setbacks.distance(), null, null, "a distance");
+    }
+  }
+
+  private void use(ColumnName name, @Nullable Entry entry, @Nullable Unit unit, String use) {
+    int i = name.find(header);
+    if (i < 0) {
+      notes.add("the header map names " + name.label() + ", which the file lacks");
+      return;
+    }
+    Column before = columns[i];
+    if (before == null) {
+      columns[i] = new Column(i, header(i), entry, unit, use, null, "");
+    } else if (before.entry() == null && entry != null) {
+      columns[i] = new Column(i, header(i), entry, unit, before.use(), null, "");
+    }
+  }
+
+  private Column unmapped(int i) {
+    HeaderKey key = HeaderKey.of(header.get(i));
+    Entry entry = HeaderEntry.find(catalogue, key.key());
     if (entry == null) {
-      String nearest = written.isEmpty() ? null : near(header.key());
-      return new Column(index, name, null, null, style, nearest, "");
+      String nearest = key.key().isEmpty() ? null : near(key.key());
+      return new Column(i, header(i), null, null, "", nearest, "");
     }
-    if (entry.kind() == Kind.LIST && !entry.key().equals("record.variances")) {
-      return unusable(index, name, style, entry.key() + " can be given in JSON only");
+    if (map.columns().stream().anyMatch(m -> fills(m, entry))) {
+      return new Column(i, header(i), null, null, "", null, "the header map fills " + entry.key());
     }
-    if (header.unit().isEmpty()) {
-      return new Column(index, name, entry, null, style, null, "");
+    HeaderEntry.Taken taken = HeaderEntry.take(entry, key.unit());
+    if (!taken.usable()) {
+      return new Column(i, header(i), null, null, "", null, taken.problem());
     }
-    Optional<Unit> unit = Units.named(header.unit());
-    if (unit.isEmpty()) {
-      return unusable(index, name, style, "the unit " + header.unit() + " is not known");
-    }
-    String problem = "";
-    Unit given = unit.get();
-    if (!given.dimension().equals(entry.kind().dimension()) && !isHead(entry, given)) {
-      // Its numbers are then unreadable, each quoted on the sheet, unless the cell has a unit.
-      problem = given.symbol() + " is not a unit of " + entry.kind().label();
-    }
-    return new Column(index, name, entry, given, style, null, problem);
+    Target target =
+        new Target(
+            entry, taken.unit(), commas.settle(map.style(), i), Map.of(), 1, OfSeveral.FIRST);
+    MappedColumns mapped =
+        new MappedColumns(List.of(ColumnName.at(i + 1)), Combine.ONE, "", null, List.of(target));
+    steps.add(new Step(mapped, new int[] {i}, -1));
+    return new Column(i, header(i), entry, taken.unit(), "", null, taken.problem());
   }
 
-  /** A pump's pressure is often given as a head. */
-  private static boolean isHead(Entry entry, Unit unit) {
-    return entry.kind() == Kind.PRESSURE
-        && (unit.id() == Units.FOOT.id() || unit.id() == Units.METRE.id());
-  }
-
-  private static Column unusable(int index, String name, CellStyle style, String problem) {
-    return new Column(index, name, null, null, style, null, problem);
+  private static boolean fills(MappedColumns mapped, Entry entry) {
+    return mapped.targets().stream().anyMatch(t -> t.entry().index() == entry.index());
   }
 
   /** The key that is one or two letters away. */
   private @Nullable String near(String key) {
     String folded = key.toLowerCase(Locale.ROOT);
-    @Nullable String nearest = catalogue.nearest(folded);
-    return nearest != null && org.wellcurb.record.Nearest.distance(folded, nearest) <= 2
-        ? nearest
-        : null;
+    String nearest = catalogue.nearest(folded);
+    return nearest != null && Nearest.distance(folded, nearest) <= 2 ? nearest : null;
   }
 }

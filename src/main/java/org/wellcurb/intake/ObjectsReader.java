@@ -1,18 +1,12 @@
 package org.wellcurb.intake;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
-import java.util.Locale;
-import org.jspecify.annotations.Nullable;
-import org.wellcurb.quantity.Interval;
 import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.CellReader;
 import org.wellcurb.record.CellStyle;
 import org.wellcurb.record.Entry;
 import org.wellcurb.record.Extra;
-import org.wellcurb.record.Layer;
 import org.wellcurb.record.RecordFiller;
 import org.wellcurb.record.WellRecord;
 
@@ -20,11 +14,10 @@ import org.wellcurb.record.WellRecord;
 final class ObjectsReader {
   private final Catalogue catalogue;
   private final RecordFiller filler;
-  private final RecordFiller scratch;
   private final CellReader reader;
   private final JsonParsing parsing;
+  private final RowListsReader lists;
   private final int unitsEntry;
-  private final int depthEntry;
   private final RawRow raw = this::raw;
 
   private String file = "";
@@ -35,11 +28,10 @@ final class ObjectsReader {
   ObjectsReader(Catalogue catalogue) {
     this.catalogue = catalogue;
     filler = new RecordFiller(catalogue);
-    scratch = new RecordFiller(catalogue);
     reader = new CellReader(catalogue);
     parsing = new JsonParsing(catalogue);
+    lists = new RowListsReader(catalogue, reader);
     unitsEntry = catalogue.index("record.units");
-    depthEntry = catalogue.index("well.depth");
   }
 
   ChunkTally read(JsonChunk objects, RecordSink sink) {
@@ -126,44 +118,18 @@ final class ObjectsReader {
   }
 
   private void lists(UnitSystem system, ChunkTally tally) {
-    if (!parsing.layers.isEmpty()) {
-      List<Layer> layers = new ArrayList<>();
-      for (JsonParsing.RawLayer layer : parsing.layers) {
-        layers.add(
-            new Layer(depth(layer.from(), system), depth(layer.to(), system), layer.material()));
-      }
-      filler.layers(layers);
+    lists.clear();
+    for (JsonParsing.RawLayer layer : parsing.layers) {
+      lists.layer(layer.from(), layer.to(), layer.material(), null, system);
     }
+    lists.fill(filler);
     for (JsonParsing.RawSetback setback : parsing.setbacks) {
-      setback(setback, system, tally);
+      Entry entry = lists.setback(setback.from(), setback.distance(), null, filler, system);
+      if (entry == null) {
+        parsing.extras.add(new Extra("setbacks." + setback.from(), setback.distance()));
+      } else {
+        tally.cell(entry.index(), filler.record(), entry.index());
+      }
     }
-  }
-
-  /** A depth that has no entry of its own: it is read as any depth is. */
-  private Interval depth(String text, UnitSystem system) {
-    scratch.clear("", 0);
-    reader.read(scratch, depthEntry, text, null, system, CellStyle.PLAIN);
-    return scratch.record().interval(depthEntry);
-  }
-
-  /** Of several distances from one kind of source the nearest counts. */
-  private void setback(JsonParsing.RawSetback setback, UnitSystem system, ChunkTally tally) {
-    String name = setback.from().trim().toLowerCase(Locale.ROOT).replace(' ', '_');
-    @Nullable Entry entry = catalogue.find("setback." + name);
-    if (entry == null) {
-      parsing.extras.add(new Extra("setbacks." + setback.from(), setback.distance()));
-      return;
-    }
-    int index = entry.index();
-    scratch.clear("", 0);
-    reader.read(scratch, index, setback.distance(), null, system, CellStyle.PLAIN);
-    WellRecord before = filler.record();
-    boolean nearer =
-        !before.isGiven(index)
-            || (scratch.record().isGiven(index) && scratch.record().lo(index) < before.lo(index));
-    if (nearer) {
-      reader.read(filler, index, setback.distance(), null, system, CellStyle.PLAIN);
-    }
-    tally.cell(index, scratch.record(), index);
   }
 }

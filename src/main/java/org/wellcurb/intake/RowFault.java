@@ -1,5 +1,7 @@
 package org.wellcurb.intake;
 
+import java.util.Locale;
+import java.util.Set;
 import org.wellcurb.quantity.Bounds;
 
 /** Why a row is no record, in words: each reason stands here once. */
@@ -8,6 +10,9 @@ final class RowFault {
   static final String CELL = "a cell is longer than " + Bounds.CELL + " bytes";
   static final String NO_ID = "no record.id";
   static final String HEADER_AGAIN = "the header again";
+  static final String TOTAL = "looks like a total, not like a record";
+  private static final Set<String> TOTALS =
+      Set.of("total", "totals", "grand total", "subtotal", "sum", "total:", "totals:");
   static final String TEXT_AFTER_QUOTE =
       "text follows a closing quote; double the quotes within a quoted cell";
   static final String NOT_CLOSED =
@@ -21,6 +26,14 @@ final class RowFault {
   static final String AFTER_END = "follows the end of the array";
 
   private RowFault() {}
+
+  /** Why a row with this id is none; empty if nothing speaks against it. */
+  static String ofId(String id, String idHeader) {
+    if (id.equals(idHeader)) {
+      return HEADER_AGAIN;
+    }
+    return TOTALS.contains(id.toLowerCase(Locale.ROOT)) ? TOTAL : "";
+  }
 
   static String cellCount(int cells, int columns) {
     return "has " + cells + (cells == 1 ? " cell" : " cells") + ", the header has " + columns;

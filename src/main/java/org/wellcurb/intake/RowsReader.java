@@ -2,7 +2,6 @@ package org.wellcurb.intake;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Iterator;
@@ -15,6 +14,7 @@ import org.wellcurb.quantity.Bounds;
 import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.CellReader;
+import org.wellcurb.record.CellStyle;
 import org.wellcurb.record.Extra;
 import org.wellcurb.record.RecordFiller;
 import org.wellcurb.record.WellRecord;
@@ -24,43 +24,40 @@ import org.wellcurb.record.WellRecord;
  * cells are read from the bytes; rows with quotes go through the CSV library.
  */
 final class RowsReader {
-  private static final int HAS_NUL = -1;
-
-  private final Catalogue catalogue;
   private final RecordFiller filler;
   private final CellReader reader;
+  private final CellsReader cells;
+  private final RowListsReader lists;
   private final int unitsEntry;
   private final RawRow raw = this::raw;
   private final Supplier<List<Extra>> extras = this::extras;
 
   private @Nullable TableSource source;
   private ColumnPlan plan;
+  private RowView view;
   private CutRows chunk;
-  private String file = "";
+  private ChunkTally tally;
   private int row;
-  private int[] from = new int[0];
-  private int[] to = new int[0];
-  private @Nullable CSVRecord quoted;
 
   @SuppressWarnings("NullAway.Init")
   RowsReader(Catalogue catalogue) {
-    this.catalogue = catalogue;
-    this.filler = new RecordFiller(catalogue);
-    this.reader = new CellReader(catalogue);
-    this.unitsEntry = catalogue.index("record.units");
+    filler = new RecordFiller(catalogue);
+    reader = new CellReader(catalogue);
+    cells = new CellsReader(reader);
+    lists = new RowListsReader(catalogue, reader);
+    unitsEntry = catalogue.index("record.units");
   }
 
   ChunkTally read(RowsChunk rows, RecordSink sink) {
     use(rows);
-    ChunkTally tally = new ChunkTally(plan.columns);
     RowMarks marks = chunk.marks;
     int i = 0;
     while (i < marks.count()) {
       if (marks.status(i) == RowMarks.QUOTED) {
-        i = quotedRun(i, tally, sink);
+        i = quotedRun(i, sink);
       } else {
         row = i++;
-        plainRow(marks.status(row), tally, sink);
+        plainRow(marks.status(row), sink);
       }
     }
     return tally;
@@ -70,62 +67,25 @@ final class RowsReader {
     chunk = rows.rows();
     if (source != rows.source()) {
       source = rows.source();
-      file = source.file();
-      plan = new ColumnPlan(rows.source().layout(), catalogue);
-      from = new int[plan.columns];
-      to = new int[plan.columns];
+      plan = source.plan();
+      view = new RowView(plan.columns);
     }
+    tally = new ChunkTally(plan.columns);
   }
 
-  private void plainRow(byte status, ChunkTally tally, RecordSink sink) {
-    quoted = null;
+  private void plainRow(byte status, RecordSink sink) {
     if (status != RowMarks.PLAIN) {
-      aside(tally, sink, "", RowFault.of(status, chunk.marks.fault()));
+      aside(sink, "", RowFault.of(status, chunk.marks.fault()));
       return;
     }
-    int cells = slice();
-    if (cells == HAS_NUL) {
-      aside(tally, sink, "", RowFault.NUL);
-      return;
-    }
-    cells(cells, tally, sink);
-  }
-
-  /**
-   * Cuts the row at its delimiters; gives the number of cells, of which only as many as columns are
-   * kept.
-   */
-  private int slice() {
-    byte[] bytes = chunk.bytes;
-    int end = chunk.marks.to(row);
-    int start = chunk.marks.from(row);
-    byte delimiter = plan.delimiter;
-    int columns = plan.columns;
-    int n = 0;
-    for (int i = start; i < end; i++) {
-      byte b = bytes[i];
-      if (b == delimiter) {
-        if (n < columns) {
-          from[n] = start;
-          to[n] = i;
-        }
-        n++;
-        start = i + 1;
-      } else if (b == 0) {
-        return HAS_NUL;
-      }
-    }
-    if (n < columns) {
-      from[n] = start;
-      to[n] = end;
-    }
-    return n + 1;
+    RowMarks marks = chunk.marks;
+    cells(view.slice(chunk.bytes, marks.from(row), marks.to(row), plan.delimiter), sink);
   }
 
   /**
    * Reads the rows from {@code first} on that hold quotes; gives the place of the next other row.
    */
-  private int quotedRun(int first, ChunkTally tally, RecordSink sink) {
+  private int quotedRun(int first, RecordSink sink) {
     RowMarks marks = chunk.marks;
     int end = first + 1;
     while (end < marks.count() && marks.status(end) == RowMarks.QUOTED) {
@@ -136,106 +96,94 @@ final class RowsReader {
             chunk.bytes, marks.from(first), marks.to(end - 1), RowCells.format(plan.delimiter))) {
       Iterator<CSVRecord> records = parser.iterator();
       for (row = first; row < end; row++) {
-        quoted = records.next();
-        if (hasNul()) {
-          aside(tally, sink, "", RowFault.NUL);
-        } else {
-          cells(quoted.size(), tally, sink);
-        }
+        cells(view.take(records.next()), sink);
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    quoted = null;
     return end;
   }
 
-  private boolean hasNul() {
-    for (int i = chunk.marks.from(row); i < chunk.marks.to(row); i++) {
-      if (chunk.bytes[i] == 0) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  private void cells(int cells, ChunkTally tally, RecordSink sink) {
-    if (cells != plan.columns) {
-      aside(tally, sink, "", RowFault.cellCount(cells, plan.columns));
+  private void cells(int count, RecordSink sink) {
+    if (count == RowView.HAS_NUL) {
+      aside(sink, "", RowFault.NUL);
       return;
     }
-    for (int c = 0; c < cells; c++) {
-      if (length(c) > Bounds.CELL) {
-        aside(tally, sink, name(c), RowFault.CELL);
+    if (count != plan.columns) {
+      aside(sink, "", RowFault.cellCount(count, plan.columns));
+      return;
+    }
+    for (int c = 0; c < count; c++) {
+      if (view.length(c) > Bounds.CELL) {
+        aside(sink, plan.name(c), RowFault.CELL);
         return;
       }
     }
-    filler.clear(file, chunk.line(row));
-    WellRecord record = filler.record();
-    cell(plan.id, UnitSystem.US);
-    if (!record.isGiven(0)) {
-      aside(tally, sink, name(plan.id), RowFault.NO_ID);
-      return;
-    }
-    if (record.id().equals(name(plan.id))) {
-      aside(tally, sink, "", RowFault.HEADER_AGAIN);
-      return;
-    }
-    UnitSystem system = UnitSystem.US;
-    if (plan.units >= 0) {
-      cell(plan.units, system);
-      count(plan.units, tally);
-      system = "metric".equals(record.choice(unitsEntry)) ? UnitSystem.METRIC : system;
-    }
-    count(plan.id, tally);
-    for (int c : plan.others) {
-      if (length(c) == 0) {
-        tally.blank(c);
-      } else {
-        cell(c, system);
-        tally.cell(c, record, plan.entry[c]);
+    for (int f = 0; f < plan.filters.length; f++) {
+      if (!plan.filters[f].takes(view.text(plan.filterColumns[f]))) {
+        tally.leftOut();
+        return;
       }
     }
-    keepUnknown(tally);
+    record(sink);
+  }
+
+  private void record(RecordSink sink) {
+    filler.clear(file(), chunk.line(row));
+    WellRecord record = filler.record();
+    Step id = plan.id();
+    first(id, UnitSystem.US);
+    if (!record.isGiven(0)) {
+      aside(sink, plan.name(id.column()), RowFault.NO_ID);
+      return;
+    }
+    String fault = RowFault.ofId(record.id(), plan.name(id.column()));
+    if (!fault.isEmpty()) {
+      aside(sink, "", fault);
+      return;
+    }
+    CellsReader.count(id, view, record, tally);
+    for (HeaderMap.Constant constant : plan.constants) {
+      reader.read(filler, constant.entry(), constant.text(), null, UnitSystem.US, CellStyle.PLAIN);
+    }
+    if (plan.units != null) {
+      first(plan.units, UnitSystem.US);
+      CellsReader.count(plan.units, view, record, tally);
+    }
+    UnitSystem system =
+        "metric".equals(record.choice(unitsEntry)) ? UnitSystem.METRIC : UnitSystem.US;
+    cells.rest(plan, view, filler, system, tally);
+    lists.clear();
+    lists.read(plan, view, filler, system);
+    lists.fill(filler);
+    keepUnknown();
     tally.record();
     sink.record(record, raw);
   }
 
-  private void cell(int c, UnitSystem system) {
-    if (quoted == null) {
-      reader.read(
-          filler, plan.entry[c], chunk.bytes, from[c], to[c], plan.unit[c], system, plan.style[c]);
-    } else {
-      reader.read(filler, plan.entry[c], quoted.get(c), plan.unit[c], system, plan.style[c]);
+  /** Reads what must be known before the rest. */
+  private void first(Step step, UnitSystem system) {
+    int column = step.column();
+    if (!step.isPlain() || view.isText()) {
+      cells.step(step, view, filler, system);
+      return;
     }
+    Target target = step.target();
+    reader.read(
+        filler,
+        target.entry().index(),
+        view.bytes(),
+        view.from(column),
+        view.to(column),
+        target.unit(),
+        system,
+        target.style());
   }
 
-  private void count(int c, ChunkTally tally) {
-    if (length(c) == 0) {
-      tally.blank(c);
-    } else {
-      tally.cell(c, filler.record(), plan.entry[c]);
-    }
-  }
-
-  private int length(int c) {
-    return quoted == null ? to[c] - from[c] : quoted.get(c).length();
-  }
-
-  private String text(int c) {
-    return quoted == null
-        ? new String(chunk.bytes, from[c], to[c] - from[c], StandardCharsets.UTF_8)
-        : quoted.get(c);
-  }
-
-  private String name(int c) {
-    return plan.layout.columns().get(c).name();
-  }
-
-  /** Cells that no entry takes are kept with the record; their texts are made when asked for. */
-  private void keepUnknown(ChunkTally tally) {
+  /** Cells that nothing takes are kept with the record; their texts are made when asked for. */
+  private void keepUnknown() {
     for (int c : plan.unknown) {
-      if (length(c) == 0) {
+      if (view.length(c) == 0) {
         tally.blank(c);
       } else {
         tally.kept(c);
@@ -247,21 +195,25 @@ final class RowsReader {
   }
 
   private List<Extra> extras() {
-    List<Extra> extras = new ArrayList<>();
+    List<Extra> kept = new ArrayList<>();
     for (int c : plan.unknown) {
-      if (length(c) > 0) {
-        extras.add(new Extra(name(c), text(c)));
+      if (view.length(c) > 0) {
+        kept.add(new Extra(plan.name(c), view.text(c)));
       }
     }
-    return extras;
+    return kept;
+  }
+
+  private String file() {
+    return source == null ? "" : source.file();
   }
 
   private byte[] raw() {
     return Arrays.copyOfRange(chunk.bytes, chunk.marks.from(row), chunk.marks.to(row));
   }
 
-  private void aside(ChunkTally tally, RecordSink sink, String column, String reason) {
+  private void aside(RecordSink sink, String column, String reason) {
     tally.asideRow();
-    sink.setAside(new SetAside(file, chunk.line(row), column, reason, raw()));
+    sink.setAside(new SetAside(file(), chunk.line(row), column, reason, raw()));
   }
 }

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.SequenceInputStream;
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Bounds;
 
 /** The beginning of a text in UTF-8, looked at before it is read. */
@@ -15,8 +16,10 @@ final class Sampled {
   private final boolean whole;
   private final TextEncoding encoding;
   private final InputStream rest;
+  private final boolean sheet;
 
-  private Sampled(Head head, TextEncoding encoding, InputStream rest) {
+  private Sampled(Head head, TextEncoding encoding, InputStream rest, boolean sheet) {
+    this.sheet = sheet;
     this.sample = head.bytes;
     this.whole = head.whole;
     this.encoding = encoding;
@@ -73,22 +76,29 @@ final class Sampled {
    * Looks at the beginning of an input.
    *
    * @param in must go on failing in the same way once it has been cut short
+   * @param named the encoding if no byte order mark says another; null to find it
    */
-  static Sampled of(InputStream in) throws IOException {
+  static Sampled of(InputStream in, @Nullable TextEncoding named) throws IOException {
     Head raw = Head.of(in);
-    TextEncoding encoding = TextEncoding.of(raw.bytes, raw.whole);
-    int mark = encoding.markLength();
+    TextEncoding found = TextEncoding.of(raw.bytes, raw.whole);
+    TextEncoding encoding = named != null && found.markLength() == 0 ? named : found;
+    int mark = found.markLength();
     InputStream text =
         new SequenceInputStream(
             new ByteArrayInputStream(raw.bytes, mark, raw.bytes.length - mark), in);
     if (encoding == TextEncoding.UTF_8) {
-      return new Sampled(raw, encoding, in);
+      return new Sampled(raw, encoding, in, false);
     }
     if (!encoding.isUtf8()) {
       text = new Utf8Stream(text, encoding.charset());
     }
     Head head = Head.of(text);
-    return new Sampled(head, encoding, text);
+    return new Sampled(head, encoding, text, false);
+  }
+
+  /** Looks at the beginning of a sheet that is written out as a table in UTF-8. */
+  static Sampled ofSheet(InputStream in) throws IOException {
+    return new Sampled(Head.of(in), TextEncoding.UTF_8, in, true);
   }
 
   /** The text from this place of the sample on. */
@@ -118,6 +128,16 @@ final class Sampled {
       next++;
     }
     return Braces.end(sample, start, lineEnd) > 0 && next < sample.length && sample[next] == '{';
+  }
+
+  /** True if it is a sheet of a workbook, written out as a table. */
+  boolean isSheet() {
+    return sheet;
+  }
+
+  /** True if it begins as a zip archive does. */
+  boolean looksLikeArchive() {
+    return sample.length > 3 && sample[0] == 'P' && sample[1] == 'K' && sample[2] < 9;
   }
 
   /** True for text of two bytes a character that says so by no mark: every other byte is zero. */

@@ -2,22 +2,27 @@ package org.wellcurb.intake;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.util.List;
-import org.wellcurb.quantity.Comma;
 import org.wellcurb.record.Catalogue;
-import org.wellcurb.record.CellStyle;
 
 /** Opens inputs: tells encoding, form, delimiter and header, and makes a source of it. */
 public final class Sources {
-  private final LayoutReader layouts;
+  private final Catalogue catalogue;
+  private final HeaderMap map;
   private final int chunkSize;
 
+  /** Inputs whose headers are keys. */
   public Sources(Catalogue catalogue) {
-    this(catalogue, RowSplitter.CHUNK);
+    this(catalogue, HeaderMap.NONE);
   }
 
-  Sources(Catalogue catalogue, int chunkSize) {
-    this.layouts = new LayoutReader(catalogue);
+  /** Inputs whose tables are as a header map says. */
+  public Sources(Catalogue catalogue, HeaderMap map) {
+    this(catalogue, map, RowSplitter.CHUNK);
+  }
+
+  Sources(Catalogue catalogue, HeaderMap map, int chunkSize) {
+    this.catalogue = catalogue;
+    this.map = map;
     this.chunkSize = chunkSize;
   }
 
@@ -48,12 +53,16 @@ public final class Sources {
   private RecordSource open(Input input, InputStream in) throws IOException {
     Form form = input.form();
     if (form == Form.SHEETS) {
-      return unusable(input, "spreadsheets are not read");
+      return table(input, Sampled.ofSheet(in));
     }
-    Sampled text = Sampled.of(form == null ? Archive.unpackIfPacked(in) : in);
+    Sampled text =
+        Sampled.of(form == null ? Archive.unpackIfPacked(in) : in, map.main().form().encoding());
     int first = text.firstByte();
     if (first < 0) {
       return unusable(input, "is empty");
+    }
+    if (form == null && text.looksLikeArchive()) {
+      return unusable(input, "is an archive or a workbook; give it as a file with its usual name");
     }
     boolean looksJson = first == '{' || first == '[';
     if (form == Form.JSON || form == Form.JSON_LINES) {
@@ -69,30 +78,16 @@ public final class Sources {
   }
 
   private RecordSource table(Input input, Sampled text) {
-    HeaderFinder.Found found = HeaderFinder.find(text.sample(), text.whole(), layouts::isName);
-    if (found == null) {
-      return unusable(input, "no header line could be read");
+    TableOpening opening = new TableOpening(catalogue, map.main(), map.constants(), text);
+    String problem = opening.problem();
+    if (problem.isEmpty() && !opening.hasId()) {
+      problem = opening.noId();
     }
-    if (text.looksLikeUnmarkedUtf16()) {
-      return unusable(input, "looks like UTF-16 without a byte order mark; save it as UTF-8");
-    }
-    CellStyle style =
-        CellStyle.PLAIN.withComma(found.delimiter() == ',' ? Comma.THOUSANDS : Comma.EITHER);
-    List<Column> columns = layouts.columns(found.cells(), style);
-    String problem = LayoutReader.problem(columns);
     if (!problem.isEmpty()) {
       return unusable(input, problem);
     }
-    TableLayout layout =
-        new TableLayout(
-            text.encoding(),
-            (char) found.delimiter(),
-            found.line(),
-            found.preamble(),
-            found.text(),
-            columns);
     int size = text.whole() ? Math.min(chunkSize, text.sample().length) : chunkSize;
-    return new TableSource(input.file(), layout, text.from(found.next()), found.nextLine(), size);
+    return new TableSource(input.file(), opening.plan(), opening.rows(), opening.firstLine(), size);
   }
 
   private static RecordSource unusable(Input input, String reason) {

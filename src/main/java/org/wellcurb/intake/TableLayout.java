@@ -7,10 +7,12 @@ import java.util.List;
  *
  * @param encoding how its characters are written
  * @param delimiter what stands between cells
- * @param headerLine the physical line of the header, from 1
+ * @param headerLine the physical line of the header, from 1; 0 if it has none
  * @param preamble the lines before it, passed over
- * @param header the header row as it stands, in UTF-8
+ * @param header the header as it stands, in UTF-8; empty if there is none
  * @param columns what was understood of each column
+ * @param notes what else is to be said, such as columns that the header map names and the file
+ *     lacks
  */
 public record TableLayout(
     TextEncoding encoding,
@@ -18,11 +20,13 @@ public record TableLayout(
     long headerLine,
     List<String> preamble,
     String header,
-    List<Column> columns) {
+    List<Column> columns,
+    List<String> notes) {
 
   public TableLayout {
     preamble = List.copyOf(preamble);
     columns = List.copyOf(columns);
+    notes = List.copyOf(notes);
   }
 
   /** The delimiter in words. */

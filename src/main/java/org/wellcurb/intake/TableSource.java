@@ -7,16 +7,15 @@ import org.jspecify.annotations.Nullable;
 /** A table whose header is known, cut into chunks of rows. */
 public final class TableSource implements RecordSource {
   private final String file;
-  private final TableLayout layout;
+  private final ColumnPlan plan;
   private final InputStream rows;
   private final RowSplitter splitter;
 
-  TableSource(String file, TableLayout layout, InputStream rows, long firstLine, int chunkSize) {
+  TableSource(String file, ColumnPlan plan, InputStream rows, long firstLine, int chunkSize) {
     this.file = file;
-    this.layout = layout;
+    this.plan = plan;
     this.rows = rows;
-    this.splitter =
-        new RowSplitter(rows, new RowScanner((byte) layout.delimiter()), firstLine, chunkSize);
+    this.splitter = new RowSplitter(rows, new RowScanner(plan.delimiter), firstLine, chunkSize);
   }
 
   @Override
@@ -26,7 +25,12 @@ public final class TableSource implements RecordSource {
 
   /** How it is laid out. */
   public TableLayout layout() {
-    return layout;
+    return plan.layout;
+  }
+
+  /** What is done with each cell. */
+  ColumnPlan plan() {
+    return plan;
   }
 
   @Override
@@ -42,7 +46,7 @@ public final class TableSource implements RecordSource {
 
   @Override
   public RawFrame rawFrame() {
-    return new RawFrame(RawFrame.nameOf(file, ".csv"), layout.header() + "\n", "\n", "\n");
+    return new RawFrame(RawFrame.nameOf(file, ".csv"), plan.layout.header() + "\n", "\n", "\n");
   }
 
   @Override

@@ -44,5 +44,11 @@ public final class Bounds {
   /** Most records of one file that the desk offers to choose from. */
   public static final int DESK_RECORDS = 200;
 
+  /** Most bytes of the texts of a workbook, which are held in memory. */
+  public static final long TEXTS = 256L << 20;
+
+  /** Most bytes of the tables that a header map joins to others, which are held in memory. */
+  public static final long JOINED = 256L << 20;
+
   private Bounds() {}
 }

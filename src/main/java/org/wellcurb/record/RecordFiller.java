@@ -52,6 +52,32 @@ public final class RecordFiller {
     record.note[entry] = (byte) note.ordinal();
   }
 
+  /**
+   * Multiplies an amount that was read, where a form states it in tenths, say, or with the other
+   * sign.
+   */
+  public void scale(int entry, double factor) {
+    if (record.state[entry] == WellRecord.GIVEN) {
+      double a = record.lo[entry] * factor + 0.0;
+      double b = record.hi[entry] * factor + 0.0;
+      record.lo[entry] = Math.min(a, b);
+      record.hi[entry] = Math.max(a, b);
+      record.halfPlace[entry] *= Math.abs(factor);
+    }
+  }
+
+  /** Takes over what another record says of an entry. */
+  public void take(int entry, WellRecord from) {
+    record.state[entry] = from.state[entry];
+    record.lo[entry] = from.lo[entry];
+    record.hi[entry] = from.hi[entry];
+    record.halfPlace[entry] = from.halfPlace[entry];
+    record.unit[entry] = from.unit[entry];
+    record.note[entry] = from.note[entry];
+    record.text[entry] = from.text[entry];
+    record.written[entry] = from.written(entry);
+  }
+
   /** A date: days since 1970-01-01, both ends included. */
   public void date(int entry, double lo, double hi, Note note) {
     record.state[entry] = WellRecord.GIVEN;

@@ -54,7 +54,8 @@ final class Gathered implements RecordSink {
   }
 
   private static Gathered of(Input input, int chunkSize, Gathered all) {
-    try (RecordSource source = new Sources(Catalogue.standard(), chunkSize).open(input)) {
+    try (RecordSource source =
+        new Sources(Catalogue.standard(), HeaderMap.NONE, chunkSize).open(input)) {
       SetAside whole = source.unusable();
       if (whole != null) {
         all.aside.add(whole);

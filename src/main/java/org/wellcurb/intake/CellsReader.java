@@ -1,0 +1,155 @@
+package org.wellcurb.intake;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.quantity.Note;
+import org.wellcurb.quantity.Unit;
+import org.wellcurb.quantity.UnitSystem;
+import org.wellcurb.record.CellReader;
+import org.wellcurb.record.RecordFiller;
+import org.wellcurb.record.WellRecord;
+
+/** Reads the cells of one row into entries, as a plan says. */
+final class CellsReader {
+  private final CellReader reader;
+
+  CellsReader(CellReader reader) {
+    this.reader = reader;
+  }
+
+  /** Reads everything but the id and the units. */
+  void rest(ColumnPlan plan, RowView row, RecordFiller into, UnitSystem system, ChunkTally tally) {
+    WellRecord record = into.record();
+    int[] plain = plan.plain;
+    for (int i = 0; i < plain.length; i++) {
+      int column = plain[i];
+      if (row.length(column) == 0) {
+        tally.blank(column);
+        continue;
+      }
+      int entry = plan.entry[i];
+      if (row.isText()) {
+        reader.read(into, entry, row.text(column), plan.unit[i], system, plan.style[i]);
+      } else {
+        reader.read(
+            into,
+            entry,
+            row.bytes(),
+            row.from(column),
+            row.to(column),
+            plan.unit[i],
+            system,
+            plan.style[i]);
+      }
+      tally.cell(column, record, entry);
+    }
+    for (Step step : plan.steps) {
+      step(step, row, into, system);
+      count(step, row, record, tally);
+    }
+  }
+
+  /** Reads what one line of the map says. */
+  void step(Step step, RowView row, RecordFiller into, UnitSystem system) {
+    String text = Combining.text(step, row);
+    if (text.isEmpty()) {
+      return;
+    }
+    @Nullable Unit stated = null;
+    UnitColumn unitFrom = step.unitFrom();
+    String unitText = row.trimmed(step.unitColumn);
+    if (unitFrom != null && !unitText.isEmpty()) {
+      stated = unitFrom.unit(unitText).orElse(null);
+      if (stated == null) {
+        unreadable(step, into, text + " " + unitText, Note.UNKNOWN_UNIT);
+        return;
+      }
+    }
+    List<Target> targets = step.mapped.targets();
+    if (targets.size() == 1) {
+      target(targets.get(0), text, stated, into, system);
+      return;
+    }
+    List<String> parts = split(text, step.mapped.separator());
+    if (parts.size() != targets.size()) {
+      unreadable(step, into, text, Note.NOT_A_NUMBER);
+      return;
+    }
+    for (int i = 0; i < parts.size(); i++) {
+      target(targets.get(i), parts.get(i), stated, into, system);
+    }
+  }
+
+  private void target(
+      Target target, String text, @Nullable Unit stated, RecordFiller into, UnitSystem system) {
+    String word = target.words().get(HeaderKey.strip(text).toLowerCase(Locale.ROOT));
+    int entry = target.entry().index();
+    Unit unit = stated == null ? target.unit() : stated;
+    String meant = word == null ? text : word;
+    boolean scaled = target.scale() != 1 && isPlainNumber(meant);
+    if (scaled) {
+      // In figures, so that its last written place is scaled too, and bounds hold for the result.
+      BigDecimal number = new BigDecimal(meant).multiply(BigDecimal.valueOf(target.scale()));
+      meant = number.toPlainString();
+    }
+    reader.read(into, entry, meant, unit, system, target.style());
+    if (target.scale() != 1 && !scaled) {
+      into.scale(entry, target.scale());
+    }
+    if (!meant.equals(text)) {
+      into.written(entry, text);
+    }
+  }
+
+  private static boolean isPlainNumber(String text) {
+    boolean digit = false;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      digit |= c >= '0' && c <= '9';
+      boolean sign = c == '-' && i == 0;
+      if (!sign && c != '.' && (c < '0' || c > '9')) {
+        return false;
+      }
+    }
+    return digit && text.indexOf('.') == text.lastIndexOf('.');
+  }
+
+  private static void unreadable(Step step, RecordFiller into, String text, Note note) {
+    for (Target target : step.mapped.targets()) {
+      into.written(target.entry().index(), text);
+      into.absent(target.entry().index(), WellRecord.UNREADABLE, note);
+    }
+  }
+
+  private static List<String> split(String text, String separator) {
+    List<String> parts = new ArrayList<>();
+    int from = 0;
+    for (int at = text.indexOf(separator); at >= 0; at = text.indexOf(separator, from)) {
+      parts.add(HeaderKey.strip(text.substring(from, at)));
+      from = at + separator.length();
+    }
+    parts.add(HeaderKey.strip(text.substring(from)));
+    return parts;
+  }
+
+  /** Counts the cells of a step: each that is not blank as what became of the entry. */
+  static void count(Step step, RowView row, WellRecord record, ChunkTally tally) {
+    boolean first = true;
+    for (int column : step.columns) {
+      if (column < 0) {
+        continue;
+      }
+      if (row.trimmed(column).isEmpty()) {
+        tally.blank(column);
+      } else if (first) {
+        tally.cell(column, record, step.target().entry().index());
+        first = false;
+      } else {
+        tally.kept(column);
+      }
+    }
+  }
+}

@@ -1,0 +1,73 @@
+package org.wellcurb.intake;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Makes one text of the cells of several columns. */
+final class Combining {
+  private Combining() {}
+
+  /** The text; empty if all cells are blank. */
+  static String text(Step step, RowView row) {
+    if (step.columns.length == 1) {
+      return row.trimmed(step.columns[0]);
+    }
+    List<String> cells = new ArrayList<>();
+    boolean blank = true;
+    for (int column : step.columns) {
+      String cell = row.trimmed(column);
+      blank &= cell.isEmpty();
+      cells.add(cell);
+    }
+    return blank ? "" : text(step.mapped.combine(), step.mapped.separator(), cells);
+  }
+
+  static String text(Combine combine, String separator, List<String> cells) {
+    return switch (combine) {
+      case ONE, FIRST -> cells.stream().filter(c -> !c.isEmpty()).findFirst().orElse("");
+      case FEET_AND_INCHES -> marked(cells, List.of(" ft", " in"));
+      case DEGREES -> marked(cells, List.of("°", "'", "\"", ""));
+      case DATE -> date(cells);
+      case RANGE -> joined(" to ", cells);
+      case NUMBER_AND_UNIT -> joined(" ", cells);
+      case TEXT -> joined(separator, cells);
+    };
+  }
+
+  private static String joined(String separator, List<String> cells) {
+    return String.join(separator, cells.stream().filter(c -> !c.isEmpty()).toList());
+  }
+
+  /** Each cell with its unit behind it; what is no number stays as it is. */
+  private static String marked(List<String> cells, List<String> marks) {
+    StringBuilder out = new StringBuilder();
+    for (int i = 0; i < cells.size(); i++) {
+      String cell = cells.get(i);
+      if (!cell.isEmpty()) {
+        char last = cell.charAt(cell.length() - 1);
+        boolean number = (last >= '0' && last <= '9') || last == '.';
+        out.append(out.isEmpty() ? "" : " ").append(cell).append(number ? marks.get(i) : "");
+      }
+    }
+    return out.toString();
+  }
+
+  private static String date(List<String> cells) {
+    String year = cells.get(0);
+    String month = cells.get(1);
+    String day = cells.size() > 2 ? cells.get(2) : "";
+    if (year.isEmpty() || (month.isEmpty() && !day.isEmpty())) {
+      return joined("-", cells);
+    }
+    if (!month.isEmpty() && !Character.isDigit(month.charAt(0))) {
+      return (day + " " + month + " " + year).strip();
+    }
+    StringBuilder out = new StringBuilder(year);
+    for (String part : List.of(month, day)) {
+      if (!part.isEmpty()) {
+        out.append('-').append(part.length() == 1 ? "0" : "").append(part);
+      }
+    }
+    return out.toString();
+  }
+}

@@ -1,0 +1,53 @@
+package org.wellcurb.intake;
+
+import java.util.List;
+import java.util.regex.Pattern;
+import org.wellcurb.quantity.Comma;
+import org.wellcurb.record.CellStyle;
+
+/**
+ * What a comma inside a number means in each column of a file.
+ *
+ * <p>Where commas part the cells they part thousands in numbers too. Elsewhere a cell alone may not
+ * tell ({@code 1,250}); the column does if some of its first cells can mean only one thing and none
+ * only the other.
+ */
+final class Commas {
+  private static final Pattern DECIMAL =
+      Pattern.compile("[-+]?(\\d+,(\\d{1,2}|\\d{4,})|0,\\d+|\\d{1,3}(\\.\\d{3})+,\\d+)");
+  private static final Pattern THOUSANDS =
+      Pattern.compile("[-+]?[1-9]\\d{0,2}((,\\d{3})+\\.\\d+|(,\\d{3}){2,})");
+
+  private final boolean part;
+  private final List<List<String>> rows;
+
+  /**
+   * @param part true if commas part the cells
+   * @param rows the first rows of the file
+   */
+  Commas(boolean part, List<List<String>> rows) {
+    this.part = part;
+    this.rows = rows;
+  }
+
+  /** The style of a column, its commas settled if they can be. */
+  CellStyle settle(CellStyle style, int column) {
+    if (style.comma() != Comma.EITHER) {
+      return style;
+    }
+    return style.withComma(part ? Comma.THOUSANDS : ofColumn(column));
+  }
+
+  private Comma ofColumn(int column) {
+    boolean decimal = false;
+    boolean thousands = false;
+    for (List<String> row : rows) {
+      String cell = column < row.size() ? HeaderKey.strip(row.get(column)) : "";
+      if (cell.indexOf(',') >= 0) {
+        decimal |= DECIMAL.matcher(cell).matches();
+        thousands |= THOUSANDS.matcher(cell).matches();
+      }
+    }
+    return decimal == thousands ? Comma.EITHER : decimal ? Comma.DECIMAL : Comma.THOUSANDS;
+  }
+}

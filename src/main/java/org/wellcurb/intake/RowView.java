@@ -1,0 +1,100 @@
+package org.wellcurb.intake;
+
+import java.nio.charset.StandardCharsets;
+import org.apache.commons.csv.CSVRecord;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The cells of one row, in the bytes where they lie or, if the row holds quotes, as the CSV library
+ * gives them. It is moved from row to row.
+ */
+final class RowView {
+  /** The row holds NUL bytes. */
+  static final int HAS_NUL = -1;
+
+  private final int columns;
+  private final int[] from;
+  private final int[] to;
+  private byte[] bytes = new byte[0];
+  private @Nullable CSVRecord quoted;
+
+  /** A view of rows of so many cells. */
+  RowView(int columns) {
+    this.columns = columns;
+    from = new int[columns];
+    to = new int[columns];
+  }
+
+  /**
+   * Cuts a row without quotes at its delimiters.
+   *
+   * @return the number of cells, of which only as many as columns are kept; or {@link #HAS_NUL}
+   */
+  int slice(byte[] source, int start, int end, byte delimiter) {
+    bytes = source;
+    quoted = null;
+    int cell = start;
+    int n = 0;
+    for (int i = start; i < end; i++) {
+      byte b = source[i];
+      if (b == delimiter) {
+        if (n < columns) {
+          from[n] = cell;
+          to[n] = i;
+        }
+        n++;
+        cell = i + 1;
+      } else if (b == 0) {
+        return HAS_NUL;
+      }
+    }
+    if (n < columns) {
+      from[n] = cell;
+      to[n] = end;
+    }
+    return n + 1;
+  }
+
+  /** Takes a row that the library has read; gives the number of cells, or {@link #HAS_NUL}. */
+  int take(CSVRecord row) {
+    quoted = row;
+    for (String cell : row) {
+      if (cell.indexOf('\0') >= 0) {
+        return HAS_NUL;
+      }
+    }
+    return row.size();
+  }
+
+  /** True if the cells are texts already, and not places in bytes. */
+  boolean isText() {
+    return quoted != null;
+  }
+
+  byte[] bytes() {
+    return bytes;
+  }
+
+  int from(int column) {
+    return from[column];
+  }
+
+  int to(int column) {
+    return to[column];
+  }
+
+  int length(int column) {
+    return quoted == null ? to[column] - from[column] : quoted.get(column).length();
+  }
+
+  String text(int column) {
+    return quoted == null
+        ? new String(bytes, from[column], to[column] - from[column], StandardCharsets.UTF_8)
+        : quoted.get(column);
+  }
+
+  /** The text of a column that the file may lack, without outer blanks. */
+  String trimmed(int column) {
+    return column < 0 ? "" : HeaderKey.strip(text(column));
+  }
+}

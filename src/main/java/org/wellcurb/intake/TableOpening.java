@@ -1,0 +1,136 @@
+package org.wellcurb.intake;
+
+import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.record.Catalogue;
+
+/** Finds out how a table is laid out and what is to be done with its columns. */
+final class TableOpening {
+  private final Catalogue catalogue;
+  private final TableMap map;
+  private final List<HeaderMap.Constant> constants;
+  private final Sampled text;
+  private final HeaderFinder.@Nullable Found found;
+  private final @Nullable LayoutReader layout;
+
+  TableOpening(
+      Catalogue catalogue, TableMap map, List<HeaderMap.Constant> constants, Sampled text) {
+    this.catalogue = catalogue;
+    this.map = map;
+    this.constants = constants;
+    this.text = text;
+    found = HeaderFinder.find(text.sample(), text.whole(), map.form(), this::isName);
+    layout =
+        found == null
+            ? null
+            : new LayoutReader(
+                catalogue,
+                map,
+                new Commas(found.delimiter() == ',' && !text.isSheet(), found.sample()),
+                found.cells());
+  }
+
+  private boolean isName(String cell) {
+    return HeaderEntry.find(catalogue, HeaderKey.of(cell).key()) != null || map.namesColumn(cell);
+  }
+
+  /** Why the table cannot be read; empty if nothing speaks against it. */
+  String problem() {
+    if (found == null || layout == null) {
+      return "no header line could be read";
+    }
+    return text.looksLikeUnmarkedUtf16()
+        ? "looks like UTF-16 without a byte order mark; save it as UTF-8"
+        : layout.problem();
+  }
+
+  /** True if some column fills {@code record.id}. */
+  boolean hasId() {
+    return layout().steps().stream().anyMatch(step -> step.fills(catalogue.index("record.id")));
+  }
+
+  /** Why no column does. */
+  String noId() {
+    return layout().noId();
+  }
+
+  /** What is to be done with its columns. */
+  ColumnPlan plan() {
+    HeaderFinder.Found header = found();
+    List<Integer> filterColumns = new ArrayList<>();
+    List<RowFilter> filters = new ArrayList<>();
+    for (RowFilter filter : map.only()) {
+      int column = filter.column().find(header.cells());
+      if (column >= 0) {
+        filterColumns.add(column);
+        filters.add(filter);
+      }
+    }
+    return new ColumnPlan(
+        tableLayout(),
+        layout().steps(),
+        catalogue.index("record.id"),
+        catalogue.index("record.units"),
+        filterColumns,
+        filters,
+        constants,
+        layers(header.cells()),
+        setbacks(header.cells()));
+  }
+
+  private TableLayout tableLayout() {
+    HeaderFinder.Found header = found();
+    return new TableLayout(
+        text.encoding(),
+        (char) header.delimiter(),
+        header.line(),
+        header.preamble(),
+        header.text(),
+        layout().columns(),
+        layout().notes());
+  }
+
+  private ColumnPlan.@Nullable LayerPlan layers(List<String> header) {
+    LayerColumns layers = map.layers();
+    if (layers == null) {
+      return null;
+    }
+    int from = layers.from() == null ? -1 : layers.from().find(header);
+    return new ColumnPlan.LayerPlan(
+        from, layers.to().find(header), layers.material().find(header), layers.unit());
+  }
+
+  private ColumnPlan.@Nullable SetbackPlan setbacks(List<String> header) {
+    SetbackColumns setbacks = map.setbacks();
+    return setbacks == null
+        ? null
+        : new ColumnPlan.SetbackPlan(
+            setbacks.from().find(header), setbacks.distance().find(header), setbacks);
+  }
+
+  /** The rows after the header. */
+  InputStream rows() {
+    return text.from(found().next());
+  }
+
+  /** The physical line of the first of them. */
+  long firstLine() {
+    return found().nextLine();
+  }
+
+  /** Some rows after the header, cut into cells. */
+  List<List<String>> sample() {
+    return found().sample();
+  }
+
+  private HeaderFinder.Found found() {
+    return Objects.requireNonNull(found);
+  }
+
+  private LayoutReader layout() {
+    return Objects.requireNonNull(layout);
+  }
+}

@@ -1,0 +1,99 @@
+package org.wellcurb.intake;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
+import org.dhatim.fastexcel.reader.ReadableWorkbook;
+import org.dhatim.fastexcel.reader.ReadingOptions;
+import org.dhatim.fastexcel.reader.Sheet;
+import org.dhatim.fastexcel.reader.SheetVisibility;
+import org.wellcurb.quantity.Bounds;
+
+/** Workbooks: each sheet that is shown is an input. */
+final class Workbooks {
+  private static final ReadingOptions OPTIONS = new ReadingOptions(true, true);
+
+  private Workbooks() {}
+
+  /** Gives a workbook, as often as it is asked. */
+  interface Book {
+    ReadableWorkbook open() throws IOException;
+  }
+
+  /** A workbook in a file of its own. */
+  static Book of(Path path) {
+    return () -> {
+      check(path);
+      return new ReadableWorkbook(path.toFile(), OPTIONS);
+    };
+  }
+
+  /** A workbook in an archive; it is held in memory while it is read. */
+  static Book of(Input.Opener opener) {
+    return () -> {
+      try (InputStream in = opener.open()) {
+        return new ReadableWorkbook(in, OPTIONS);
+      }
+    };
+  }
+
+  /** Adds each sheet; a workbook with one only goes by the name of its file. */
+  static void sheets(
+      Book book, Path path, String name, List<Input> inputs, List<PassedOver> passedOver)
+      throws IOException {
+    List<Sheet> shown;
+    try (ReadableWorkbook workbook = book.open()) {
+      List<Sheet> sheets = workbook.getSheets().toList();
+      shown = sheets.stream().filter(s -> s.getVisibility() == SheetVisibility.VISIBLE).toList();
+      for (Sheet sheet : sheets) {
+        if (!shown.contains(sheet)) {
+          passedOver.add(new PassedOver(name + "!" + sheet.getName(), "is a hidden sheet"));
+        }
+      }
+    } catch (IOException | RuntimeException e) {
+      inputs.add(new Input(name, path, Form.SHEETS, "", () -> unreadable(e)));
+      return;
+    }
+    for (Sheet sheet : shown) {
+      String file = shown.size() == 1 ? name : name + "!" + sheet.getName();
+      inputs.add(
+          new Input(file, path, Form.SHEETS, sheet.getName(), () -> open(book, sheet.getIndex())));
+    }
+  }
+
+  private static InputStream unreadable(Exception e) throws CutShort {
+    throw new CutShort("is not a workbook that can be read (" + e.getMessage() + ")");
+  }
+
+  private static InputStream open(Book book, int index) throws IOException {
+    ReadableWorkbook workbook = book.open();
+    try {
+      Sheet sheet = workbook.getSheet(index).orElseThrow();
+      return new SheetStream(sheet.openStream().iterator(), workbook.isDate1904(), workbook);
+    } catch (IOException e) {
+      workbook.close();
+      throw e;
+    } catch (RuntimeException e) {
+      workbook.close();
+      return unreadable(e);
+    }
+  }
+
+  /** A workbook is an archive, and its texts are held in memory: it must be within the bounds. */
+  private static void check(Path path) throws IOException {
+    try (ZipFile zip = new ZipFile(path.toFile())) {
+      for (ZipEntry entry : zip.stream().map(ZipEntry.class::cast).toList()) {
+        boolean dense = entry.getSize() / Bounds.RATIO > Math.max(1, entry.getCompressedSize());
+        if (entry.getSize() > Bounds.SMALL && dense) {
+          throw new CutShort("unpacks to more than " + Bounds.RATIO + " times its size");
+        }
+        if (entry.getName().endsWith("sharedStrings.xml") && entry.getSize() > Bounds.TEXTS) {
+          throw new CutShort("holds more than " + Bounds.TEXTS + " bytes of texts; save it as CSV");
+        }
+      }
+    }
+  }
+}

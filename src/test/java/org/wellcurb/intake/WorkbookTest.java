@@ -1,0 +1,240 @@
+package org.wellcurb.intake;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+import org.dhatim.fastexcel.VisibilityState;
+import org.dhatim.fastexcel.Workbook;
+import org.dhatim.fastexcel.Worksheet;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.WellRecord;
+
+class WorkbookTest {
+  private static final Catalogue CATALOGUE = Catalogue.standard();
+
+  @TempDir Path folder;
+
+  /** Writes sheets. */
+  private interface Filling {
+    void fill(Workbook workbook) throws IOException;
+  }
+
+  private Path write(String name, Filling filling) throws IOException {
+    Path path = folder.resolve(name);
+    try (OutputStream out = Files.newOutputStream(path);
+        Workbook workbook = new Workbook(out, "test", "1.0")) {
+      filling.fill(workbook);
+    }
+    return path;
+  }
+
+  private static List<Input> inputs(Path path) throws IOException {
+    return Inputs.of(List.of(path.toString()), InputStream.nullInputStream()).inputs();
+  }
+
+  private static Gathered read(Path path) throws IOException {
+    return Gathered.of(inputs(path).get(0), RowSplitter.CHUNK);
+  }
+
+  private static void row(Worksheet sheet, int row, String... cells) {
+    for (int i = 0; i < cells.length; i++) {
+      if (!cells[i].isEmpty()) {
+        sheet.value(row, i, cells[i]);
+      }
+    }
+  }
+
+  private static String written(WellRecord record, String key) {
+    return record.written(CATALOGUE.index(key));
+  }
+
+  @Test
+  void numbersDatesFormulasAndTextsAreReadAsTheyAreShown() throws IOException {
+    Path path =
+        write(
+            "wells.xlsx",
+            workbook -> {
+              Worksheet sheet = workbook.newWorksheet("Wells");
+              row(
+                  sheet,
+                  0,
+                  "record.id",
+                  "well.depth [ft]",
+                  "dates.completed",
+                  "water.static_level [m]",
+                  "well.tag",
+                  "well.open_hole");
+              sheet.value(1, 0, 1041);
+              sheet.value(1, 1, 212.3);
+              sheet.value(1, 2, LocalDate.of(2009, 5, 31));
+              sheet.style(1, 2).format("dd/mm/yyyy").set();
+              sheet.formula(1, 3, "10+2.5");
+              sheet.value(1, 4, "a, \"b\"\nc");
+              sheet.value(1, 5, true);
+              row(sheet, 4, "A-2", "12 ft 6 in");
+            });
+    Gathered all = read(path);
+    assertEquals(List.of("1041", "A-2"), all.ids());
+    WellRecord first = all.records.get(0);
+    assertEquals("212.3", written(first, "well.depth"));
+    assertEquals("2009-05-31", written(first, "dates.completed"));
+    assertEquals("a, \"b\" c", written(first, "well.tag"));
+    assertEquals(1, first.lo(CATALOGUE.index("well.open_hole")));
+    assertEquals(2, first.row());
+    assertEquals(5, all.records.get(1).row());
+    assertEquals(List.of(), all.aside);
+  }
+
+  @Test
+  void theStoredResultOfAFormulaIsRead() throws IOException {
+    byte[] sheet =
+        ("<?xml version=\"1.0\"?><worksheet"
+                + " xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"><sheetData>"
+                + "<row r=\"1\"><c r=\"A1\" t=\"inlineStr\"><is><t>record.id</t></is></c>"
+                + "<c r=\"B1\" t=\"inlineStr\"><is><t>well.depth</t></is></c>"
+                + "<c r=\"C1\" t=\"inlineStr\"><is><t>well.tag</t></is></c></row>"
+                + "<row r=\"2\"><c r=\"A2\" t=\"str\"><f>\"A\"&amp;1</f><v>A1</v></c>"
+                + "<c r=\"B2\"><f>100+12</f><v>112</v></c>"
+                + "<c r=\"C2\" t=\"e\"><f>1/0</f><v>#DIV/0!</v></c></row>"
+                + "</sheetData></worksheet>")
+            .getBytes(StandardCharsets.UTF_8);
+    Path plain = write("plain.xlsx", workbook -> row(workbook.newWorksheet("S"), 0, "x"));
+    Path path = folder.resolve("formulas.xlsx");
+    try (java.util.zip.ZipFile from = new java.util.zip.ZipFile(plain.toFile());
+        ZipOutputStream to = new ZipOutputStream(Files.newOutputStream(path))) {
+      for (ZipEntry entry : from.stream().map(ZipEntry.class::cast).toList()) {
+        to.putNextEntry(new ZipEntry(entry.getName()));
+        boolean isSheet = entry.getName().endsWith("sheet1.xml");
+        to.write(isSheet ? sheet : from.getInputStream(entry).readAllBytes());
+        to.closeEntry();
+      }
+    }
+    WellRecord record = read(path).records.get(0);
+    assertEquals("A1", record.id());
+    assertEquals(112 * 0.3048, record.lo(CATALOGUE.index("well.depth")), 1e-12);
+    assertFalse(record.isGiven(CATALOGUE.index("well.tag")));
+  }
+
+  @Test
+  void aHeaderOnTwoLinesWithMergedGroupsIsBroughtTogether() throws IOException {
+    Path path =
+        write(
+            "groups.xlsx",
+            workbook -> {
+              Worksheet sheet = workbook.newWorksheet("S");
+              row(sheet, 0, "Wells of the north");
+              row(sheet, 2, "record.id", "Casing", "", "Screen", "", "well.tag");
+              row(sheet, 3, "", "From", "To", "From", "To", "");
+              row(sheet, 4, "A", "1", "2", "3", "4", "T");
+              sheet.range(2, 1, 2, 2).merge();
+              sheet.range(2, 0, 3, 0).merge();
+            });
+    Gathered all = read(path);
+    assertEquals(List.of("A"), all.ids());
+    assertEquals(
+        List.of("Casing From", "Casing To", "Screen From", "Screen To"),
+        all.records.get(0).extras().stream().map(e -> e.name()).toList());
+    assertEquals("T", written(all.records.get(0), "well.tag"));
+  }
+
+  @Test
+  void eachSheetThatIsShownIsAnInput() throws IOException {
+    Path path =
+        write(
+            "book.xlsx",
+            workbook -> {
+              row(workbook.newWorksheet("Old wells"), 0, "record.id");
+              Worksheet hidden = workbook.newWorksheet("Lists");
+              hidden.setVisibilityState(VisibilityState.HIDDEN);
+              row(workbook.newWorksheet("New"), 0, "record.id");
+            });
+    Inputs inputs = Inputs.of(List.of(path.toString()), InputStream.nullInputStream());
+    assertEquals(
+        List.of("book.xlsx!Old wells", "book.xlsx!New"),
+        inputs.inputs().stream().map(Input::file).toList());
+    assertEquals("book.xlsx!Lists", inputs.passedOver().get(0).file());
+  }
+
+  @Test
+  void aWorkbookInAnArchiveIsRead() throws IOException {
+    Path book =
+        write(
+            "in.xlsx",
+            workbook -> {
+              Worksheet sheet = workbook.newWorksheet("S");
+              row(sheet, 0, "record.id", "well.tag");
+              row(sheet, 1, "A", "T");
+            });
+    Path zip = folder.resolve("a.zip");
+    try (ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(zip))) {
+      out.putNextEntry(new ZipEntry("in.xlsx"));
+      Files.copy(book, out);
+    }
+    assertEquals("a.zip!in.xlsx", inputs(zip).get(0).file());
+    assertEquals(List.of("A"), read(zip).ids());
+  }
+
+  @Test
+  void whatIsNoWorkbookIsSetAsideWhole() throws IOException {
+    Path path = Files.writeString(folder.resolve("bad.xlsx"), "record.id\nA\n");
+    Gathered all = read(path);
+    assertTrue(all.aside.get(0).isFile());
+  }
+
+  @Test
+  void whatIsWrittenBesideTheTableMakesItsRowTooLong() throws IOException {
+    Path path =
+        write(
+            "wide.xlsx",
+            workbook -> {
+              Worksheet sheet = workbook.newWorksheet("S");
+              row(sheet, 0, "record.id", "well.tag");
+              for (int i = 1; i < 300; i++) {
+                row(sheet, i, "A" + i, "T");
+              }
+              sheet.value(299, 5, "sum");
+            });
+    Gathered all = read(path);
+    assertEquals(298, all.records.size());
+    assertEquals(300, all.aside.get(0).row());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      quoteCharacter = '`',
+      value = {
+        "14, ``, true",
+        "22, ``, true",
+        "0, ``, false",
+        "2, ``, false",
+        "18, ``, false",
+        "164, yyyy-mm-dd, true",
+        "164, d. mmm, true",
+        "164, mmm, true",
+        "164, 0.00, false",
+        "164, h:mm:ss, false",
+        "164, [Red]0.0, false",
+        "164, `0.0 \"days\"`, false",
+        "164, General, false",
+        "164, [$-409]d-mmm-yy, true",
+        "164, `0\\d`, false"
+      })
+  void theFormatOfANumberTellsWhetherItIsADay(int id, String pattern, boolean date) {
+    assertEquals(date, SheetCell.isDate(id, pattern));
+  }
+}
