@@ -86,7 +86,7 @@ final class PressureLadder {
         set = Math.max(set, rung.tag().amount());
       }
     }
-    return Ruler.of(0, most * 1.05, set * 1.15, 0.6, BOTTOM, TOP);
+    return Ruler.of(0, most * 1.05, set * 1.15, 0.6, /* top= */ BOTTOM, /* bottom= */ TOP);
   }
 
   private void axis(Svg svg, Ruler ruler) {

@@ -75,7 +75,7 @@ final class Svg {
       double w = 9 + 9.0 * mark.letter().length();
       links.append("<a href=\"#").append(escape(mark.anchor())).append("\" aria-label=\"");
       links.append(escape(mark.letter() + ": " + mark.sentence())).append("\">");
-      StringBuilder was = new StringBuilder(out);
+      String was = out.toString();
       out.setLength(0);
       shape("rect", "mark", "x", at, "y", y - 13, "width", w, "height", 18);
       text("mark-letter", at + w / 2, y, mark.letter());
