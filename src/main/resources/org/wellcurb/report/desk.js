@@ -55,7 +55,11 @@
 
   function check() {
     var mine = ++latest;
-    ask("check", JSON.stringify(record()), function (answer) {
+    var asked = record();
+    // A record needs a number; a form that has none yet is checked all the same.
+    asked.record = asked.record || {};
+    asked.record.id = asked.record.id || main.dataset.unnumbered;
+    ask("check", JSON.stringify(asked), function (answer) {
       if (mine !== latest) { return; }
       var at = frame.contentWindow ? frame.contentWindow.scrollY : 0;
       frame.onload = function () { frame.contentWindow.scrollTo(0, at); };
