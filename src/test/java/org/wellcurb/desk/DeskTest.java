@@ -92,8 +92,7 @@ class DeskTest {
       socket.connect(new InetSocketAddress("127.0.0.1", at.getPort()));
       String request = "GET / HTTP/1.1\r\nHost: elsewhere.example\r\nConnection: close\r\n\r\n";
       socket.getOutputStream().write(request.getBytes(StandardCharsets.US_ASCII));
-      String answer =
-          new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+      String answer = new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
       assertTrue(answer.startsWith("HTTP/1.1 403"), answer);
     }
   }
@@ -111,7 +110,9 @@ class DeskTest {
     assertTrue(!answer.path("problem").asText().isEmpty(), answer.toString());
   }
 
-  /** Opens a file as the page would, asks about each record, and compares with the committed run. */
+  /**
+   * Opens a file as the page would, asks about each record, and compares with the committed run.
+   */
   @ParameterizedTest
   @ValueSource(
       strings = {
@@ -131,7 +132,8 @@ class DeskTest {
       long expected =
           findings.stream().filter(line -> line.startsWith(id + "," + file + ",")).count();
       JsonNode answer = ask("check", JSON.writeValueAsBytes(one.path("record")));
-      assertEquals(expected, answer.path("findings").asLong(-1), id + ": " + answer.path("problem"));
+      assertEquals(
+          expected, answer.path("findings").asLong(-1), id + ": " + answer.path("problem"));
     }
   }
 }
