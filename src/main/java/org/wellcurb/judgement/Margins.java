@@ -6,6 +6,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Evaluation;
 import org.wellcurb.formula.Expr;
+import org.wellcurb.formula.Near;
 import org.wellcurb.formula.Reads;
 import org.wellcurb.formula.Relation;
 import org.wellcurb.formula.Sentence;
@@ -109,6 +110,8 @@ final class Margins {
       return date(key, text, v, value, bound, margin, named(subject));
     }
     Unit unit = UnitOf.amount(subject, at);
+    // What counts as equal in a comparison is at no distance from its limit.
+    margin = Near.equal(value, bound) ? 0 : margin;
     double difference = Math.abs(unit.fromSi(value) - unit.fromSi(bound));
     return new Deciding(
         key,

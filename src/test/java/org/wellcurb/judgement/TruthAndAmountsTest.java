@@ -454,6 +454,13 @@ class TruthAndAmountsTest {
   }
 
   @Test
+  void s17_whatCountsAsEqualIsAtNoDistance() {
+    OneRule rule = requires("sample.arsenic <= 10 ug/L");
+    assertEquals(0, rule.explained("sample.arsenic", "0.010 mg/L").deciding().margin(), 0);
+    assertTrue(rule.explained("sample.arsenic", "0.0101 mg/L").deciding().margin() < 0);
+  }
+
+  @Test
   void s17_theMarginIsValueLessLimitInTheUnitWritten() {
     assertEquals(
         -0.5,
