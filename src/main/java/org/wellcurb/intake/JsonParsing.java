@@ -115,6 +115,9 @@ final class JsonParsing {
       JsonToken token = parser.nextToken();
       switch (child.holds) {
         case NAMES -> {
+          if (token == JsonToken.VALUE_NULL && !name.equals("record")) {
+            continue;
+          }
           if (token != JsonToken.START_OBJECT) {
             throw JsonLists.wrong(parser, "an object");
           }

@@ -10,16 +10,17 @@ final class JsonTypes {
   static boolean allows(Kind kind, JsonToken token) {
     return switch (token) {
       case VALUE_STRING -> true;
-      case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> kind.isAmount() && kind != Kind.DATE;
+      case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> kind != Kind.YES_NO && kind != Kind.LIST;
       case VALUE_TRUE, VALUE_FALSE -> kind == Kind.YES_NO;
       default -> false;
     };
   }
 
   static String label(Kind kind) {
-    if (kind == Kind.YES_NO) {
-      return "text, true or false";
-    }
-    return kind.isAmount() && kind != Kind.DATE ? "a number or text" : "text";
+    return switch (kind) {
+      case YES_NO -> "text, true or false";
+      case LIST -> "text";
+      default -> "a number or text";
+    };
   }
 }

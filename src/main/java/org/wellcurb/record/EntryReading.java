@@ -32,6 +32,11 @@ final class EntryReading {
     return entry.kind();
   }
 
+  /** True for the number of the record. */
+  boolean isIdentity() {
+    return entry.index() == 0;
+  }
+
   /** A depth to water, which may be written as {@code flowing} or {@code dry}. */
   boolean isWaterLevel() {
     return entry.datum() == Datum.WATER && entry.kind() == Kind.LENGTH;

@@ -13,21 +13,20 @@ final class WordReader {
 
   /**
    * What a text says instead of a value; {@link WordTable#NONE} if it is a value, or a choice of
-   * the entry.
+   * the entry, or stands where the number of the record does (whatever is written there names it).
    */
   int noValue(EntryReading reading, String text, CellStyle style) {
     if (!style.sentinels().isEmpty()) {
-      int own = style.sentinels().words().find(text);
-      if (own != WordTable.NONE) {
-        return own | SENTINEL;
+      int said = style.sentinels().words().find(text);
+      if (said != WordTable.NONE) {
+        return said | SENTINEL;
       }
       if (number.read(text, 0, text.length()) && style.sentinels().holds(number.value())) {
         return CellWords.UNKNOWN | SENTINEL;
       }
     }
-    return reading.choices().find(text) == WordTable.NONE
-        ? CellWords.USUAL.find(text)
-        : WordTable.NONE;
+    boolean own = reading.isIdentity() || reading.choices().find(text) != WordTable.NONE;
+    return own ? WordTable.NONE : CellWords.USUAL.find(text);
   }
 
   /** Writes what {@link #noValue} found. */
