@@ -35,6 +35,11 @@ final class Lexer {
       Pattern.compile("[A-Za-z_][A-Za-z0-9_]*(\\.[A-Za-z_][A-Za-z0-9_]*)*");
   private static final Pattern SIGN = Pattern.compile("<=|>=|<>|[-+*/<>=(),%]");
 
+  /** One way to write a unit. */
+  private record Spelling(String text, Unit unit) {}
+
+  private static final List<Spelling> SPELLINGS = spellings();
+
   private final String text;
   private int at;
 
@@ -124,28 +129,26 @@ final class Lexer {
     }
     @Nullable Unit best = null;
     int end = at;
-    for (Unit unit : Units.all()) {
-      for (String spelling : spellings(unit)) {
-        int to = start + spelling.length();
-        if (to > end
-            && !spelling.isEmpty()
-            && text.startsWith(spelling, start)
-            && !continues(spelling, to)) {
-          best = unit;
-          end = to;
-        }
+    for (Spelling spelling : SPELLINGS) {
+      int to = start + spelling.text.length();
+      if (to > end && text.startsWith(spelling.text, start) && !continues(spelling.text, to)) {
+        best = spelling.unit;
+        end = to;
       }
     }
     at = end;
     return best;
   }
 
-  private static List<String> spellings(Unit unit) {
-    List<String> all = new ArrayList<>(unit.aliases());
-    all.add(unit.symbol());
-    // Quotes are words here, not feet.
-    all.removeIf(s -> s.equals("'") || s.equals("\""));
-    return all;
+  private static List<Spelling> spellings() {
+    List<Spelling> all = new ArrayList<>();
+    for (Unit unit : Units.all()) {
+      unit.aliases().forEach(alias -> all.add(new Spelling(alias, unit)));
+      all.add(new Spelling(unit.symbol(), unit));
+    }
+    // Quotes are words here, not feet; and the unit of a bare number is not written.
+    all.removeIf(s -> s.text.equals("'") || s.text.equals("\"") || s.text.isEmpty());
+    return List.copyOf(all);
   }
 
   private boolean continues(String spelling, int to) {

@@ -24,7 +24,7 @@ import org.wellcurb.quantity.Units;
  * negation    = "not", negation | comparison ;
  * comparison  = sum, ( relation, sum | "between", sum, "and", sum )
  *             | word, ( "is" | "is", "not" ), ( text | number | word )
- *             | word, [ "is" | "is", "not" ], "one", "of", ( text | number ), { ",", ( text | number ) }
+ *             | word, ( "is" | "is", "not" ), "one", "of", ( text | number ), { ",", ( text | number ) }
  *             | entry, [ ( "is" | "is", "not" | "=" | "&lt;&gt;" ), ( "yes" | "no" ) ]
  *             | "known", "(", entry, ")" | "yes" | "no" | "(", condition, ")" ;
  * relation    = "=" | "&lt;&gt;" | "&lt;" | "&lt;=" | "&gt;" | "&gt;=" ;

@@ -20,7 +20,7 @@ final class DateProof {
         double next = texts.get(i).firstDay();
         if (next > last + 1) {
           notes.say(
-              next - last <= SLIP ? Weight.UNPROVED : Weight.NOTE,
+              next - last <= SLIP ? Weight.DOUBTFUL : Weight.NOTE,
               "rule",
               rule.id(),
               "no text is in force from "

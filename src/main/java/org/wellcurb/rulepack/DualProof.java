@@ -48,7 +48,7 @@ final class DualProof {
     if (!isRounded(a, unit, b, other)) {
       Speech speech = Speech.plain();
       notes.say(
-          Weight.UNPROVED,
+          Weight.DOUBTFUL,
           what,
           name,
           speech.amount(a, unit)

@@ -1,9 +1,7 @@
 package org.wellcurb.rulepack;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.wellcurb.formula.Scope;
 import org.wellcurb.formula.Speech;
 import org.wellcurb.judgement.Explainer;
@@ -11,13 +9,13 @@ import org.wellcurb.judgement.Judge;
 import org.wellcurb.judgement.Outcome;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
-import org.wellcurb.record.RecordReader;
 import org.wellcurb.record.Variance;
 import org.wellcurb.record.WellRecord;
 
 /** Judges examples as of the pack's edition. One per pack; not shared by threads. */
 final class ExampleCheck {
   private final Judge judge;
+  private final ExampleForms forms = new ExampleForms();
   private final Scope scope;
 
   ExampleCheck(Pack pack) {
@@ -46,16 +44,9 @@ final class ExampleCheck {
     }
   }
 
-  /** What a form of the example says. Depths are from the ground unless it says otherwise. */
-  static WellRecord record(Example example) {
-    Map<String, String> given = new LinkedHashMap<>(example.given());
-    given.putIfAbsent("record.datum", "ground");
-    return RecordReader.of(given);
-  }
-
   /** What the rule makes of the example. */
   Outcome outcome(Rule rule, Example example) {
-    WellRecord record = record(example);
+    WellRecord record = forms.record(example);
     judge.take(record);
     Outcome outcome = Outcome.at(judge.outcome(rule.program()));
     boolean canBeWaived = outcome == Outcome.FALLS_SHORT || outcome == Outcome.CANNOT_TELL;
@@ -70,7 +61,7 @@ final class ExampleCheck {
   /** Why the rule came out so on the example judged last. */
   private String why(Rule rule, Outcome outcome, Example example) {
     List<String> unreadable = new ArrayList<>();
-    WellRecord record = record(example);
+    WellRecord record = forms.record(example);
     for (String key : example.given().keySet()) {
       int entry = record.catalogue().index(key);
       if (record.state(entry) == WellRecord.UNREADABLE) {

@@ -45,6 +45,7 @@ final class LimitProof {
   private final Pack pack;
   private final ProofNotes notes;
   private final Judge judge;
+  private final ExampleForms forms = new ExampleForms();
   private final Explainer explainer;
   private final IdentityHashMap<Table, Sides[]> tables = new IdentityHashMap<>();
   private int limits;
@@ -93,7 +94,7 @@ final class LimitProof {
       all.add(sides);
     }
     for (Example example : rule.examples()) {
-      judge.take(ExampleCheck.record(example));
+      judge.take(forms.record(example));
       List<DatedText> inForce = judge.inForce(rule.program());
       for (int i = 0; i < texts.size(); i++) {
         if (inForce.contains(texts.get(i)) && inForce.size() == 1) {

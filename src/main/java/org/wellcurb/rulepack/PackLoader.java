@@ -11,21 +11,24 @@ import org.jspecify.annotations.Nullable;
 /** Loads packs: reads, checks and proves them, with the packs that they are built on. */
 public final class PackLoader {
 
-  /** Whether the schema is asked even where nothing looks wrong. */
-  private enum Schema {
-    ALWAYS,
+  /** How much is looked at. */
+  private enum Care {
+    /** The schema is asked, and every example is run. */
+    ALL,
     /**
-     * Only to say what is wrong with a shape that the reader stumbled over: it is slow to start.
+     * As little as a run needs, so that it starts quickly: the schema is asked only to say what is
+     * wrong with a shape that the reader stumbled over, and packs that ship, whose examples the
+     * tests of the build run, do not run them again.
      */
-    IF_NEEDED
+    ENOUGH
   }
 
-  private final Schema schema;
+  private final Care care;
   private final Map<String, Loaded> loaded = new HashMap<>();
   private final Deque<PackFinder.Found> chain = new ArrayDeque<>();
 
-  private PackLoader(Schema schema) {
-    this.schema = schema;
+  private PackLoader(Care care) {
+    this.care = care;
   }
 
   /**
@@ -35,16 +38,17 @@ public final class PackLoader {
    * @throws PackException with everything that is wrong with it
    */
   public static Pack load(String what) throws PackException {
-    return new PackLoader(Schema.IF_NEEDED).whole(what);
+    return new PackLoader(Care.ENOUGH).whole(what);
   }
 
   /**
-   * Loads a pack for its author: the same, but the schema is always asked.
+   * Loads a pack for its author: the same, with the greatest care. {@link #load} asks the schema
+   * only where something looks wrong, and takes the examples of packs that ship as proved.
    *
    * @throws PackException with everything that is wrong with it
    */
   public static Pack loadForAuthor(String what) throws PackException {
-    return new PackLoader(Schema.ALWAYS).whole(what);
+    return new PackLoader(Care.ALL).whole(what);
   }
 
   /** Names of the packs that ship, in order. */
@@ -79,15 +83,16 @@ public final class PackLoader {
     chain.push(found);
     List<String> builtOn = new ArrayList<>();
     for (Map.Entry<Json, String> each : reader.builtOn(root).entrySet()) {
-      Loaded base = base(found, each.getKey(), each.getValue(), problems);
+      Loaded base = base(found, each.getKey(), each.getValue(), problems, inherited);
       if (base != null) {
         builtOn.add(each.getValue());
         inherited.add(each.getKey(), base);
       }
     }
     chain.pop();
-    Loaded result = reader.read(root, bytes, inherited, builtOn);
-    if (root != null && (schema == Schema.ALWAYS || !problems.stumbles().isEmpty())) {
+    boolean runExamples = care == Care.ALL || found.path() != null;
+    Loaded result = reader.read(root, bytes, inherited, builtOn, runExamples);
+    if (root != null && (care == Care.ALL || !problems.stumbles().isEmpty())) {
       PackSchema.check(root, problems);
     }
     List<PackProblem> all = new ArrayList<>(result.problems());
@@ -104,8 +109,8 @@ public final class PackLoader {
     return whole;
   }
 
-  private @Nullable Loaded base(PackFinder.Found found, Json at, String name, Problems problems)
-      throws PackException {
+  private @Nullable Loaded base(
+      PackFinder.Found found, Json at, String name, Problems problems, Inheritance inherited) {
     PackFinder.Found base = PackFinder.beside(found, name);
     if (base == null) {
       problems.at(
@@ -127,7 +132,13 @@ public final class PackLoader {
         return null;
       }
     }
-    Loaded result = load(base);
+    Loaded result;
+    try {
+      result = load(base);
+    } catch (PackException e) {
+      inherited.problems.addAll(e.problems());
+      return null;
+    }
     String id = result.pack().id();
     if (!id.isEmpty() && !id.equals(name)) {
       problems.at(

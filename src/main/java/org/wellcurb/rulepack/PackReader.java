@@ -38,8 +38,17 @@ final class PackReader {
     return names;
   }
 
-  /** The pack, as far as it can be read. */
-  Loaded read(@Nullable Json root, PackBytes bytes, Inheritance inherited, List<String> builtOn) {
+  /**
+   * The pack, as far as it can be read.
+   *
+   * @param runExamples whether its examples are run
+   */
+  Loaded read(
+      @Nullable Json root,
+      PackBytes bytes,
+      Inheritance inherited,
+      List<String> builtOn,
+      boolean runExamples) {
     Fields fields = shapes.fields(root);
     if (fields == null) {
       return empty(inherited);
@@ -108,7 +117,10 @@ final class PackReader {
             inherited.figures,
             List.copyOf(inherited.rules.values()),
             inherited.files);
-    if (inherited.brokenTables.isEmpty() && edition != null && problems.stumbles().isEmpty()) {
+    if (runExamples
+        && inherited.brokenTables.isEmpty()
+        && edition != null
+        && problems.stumbles().isEmpty()) {
       ExampleCheck.all(pack, rules.read(), problems);
     }
     return loaded(pack, inherited);

@@ -186,14 +186,15 @@ final class PairProof {
       boolean otherInLast = isWithin(other, last);
       if (lastInOther || otherInLast) {
         notes.say(
-            isBoth ? Weight.WRONG : Weight.UNPROVED,
+            isBoth ? Weight.WRONG : Weight.DOUBTFUL,
             "rule",
             last.rule.id(),
-            lastInOther && otherInLast
-                ? last.name() + " asks the same as " + other.name()
-                : lastInOther
-                    ? "whatever falls short of it falls short of " + other.name()
-                    : "whatever falls short of " + other.name() + " falls short of it");
+            (lastInOther && otherInLast
+                    ? last.name() + " asks the same as " + other.name()
+                    : lastInOther
+                        ? "whatever falls short of it falls short of " + other.name()
+                        : "whatever falls short of " + other.name() + " falls short of it")
+                + "; drop one, or give both one subject");
       }
     }
   }

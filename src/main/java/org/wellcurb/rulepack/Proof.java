@@ -50,7 +50,7 @@ public record Proof(
         notes.list().stream().sorted(Comparator.comparingInt(Statement::line)).toList());
   }
 
-  /** True if nothing is wrong and nothing is left unproved. */
+  /** True if nothing is wrong, doubtful or left unproved. */
   public boolean isClean() {
     return statements.stream().allMatch(s -> s.weight() == Statement.Weight.NOTE);
   }

@@ -15,7 +15,9 @@ public record Statement(Weight weight, String pack, int line, String about, Stri
   public enum Weight {
     /** Rules contradict each other, or one can never count. */
     WRONG("wrong"),
-    /** A limit that no example proves, or something that nothing uses. */
+    /** Something that is likely a slip: unused, unreadable, or at odds with itself. */
+    DOUBTFUL("doubtful"),
+    /** A limit that has not an example on both sides. */
     UNPROVED("not proved"),
     /** Worth knowing; a pack is clean with it. */
     NOTE("note");

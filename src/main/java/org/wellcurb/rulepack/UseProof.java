@@ -18,6 +18,7 @@ import org.wellcurb.rulepack.Statement.Weight;
 final class UseProof {
   private final Pack pack;
   private final ProofNotes notes;
+  private final ExampleForms forms = new ExampleForms();
   private final Set<String> used = new HashSet<>();
 
   private UseProof(Pack pack, ProofNotes notes) {
@@ -45,7 +46,7 @@ final class UseProof {
     }
     for (String name : notes.own("source")) {
       if (!sources.contains(pack.sources().get(name))) {
-        notes.say(Weight.UNPROVED, "source", name, "no rule of the pack rests on it");
+        notes.say(Weight.DOUBTFUL, "source", name, "no rule of the pack rests on it");
       }
     }
     sayUnused("table", "no rule reads it");
@@ -55,7 +56,7 @@ final class UseProof {
   private void sayUnused(String what, String said) {
     for (String name : notes.own(what)) {
       if (!used.contains(what + " " + name)) {
-        notes.say(Weight.UNPROVED, what, name, said);
+        notes.say(Weight.DOUBTFUL, what, name, said);
       }
     }
   }
@@ -96,7 +97,7 @@ final class UseProof {
     for (Source source : rule.textSources()) {
       if (binds && source.note().toLowerCase(Locale.ROOT).contains("from memory")) {
         notes.say(
-            Weight.UNPROVED,
+            Weight.DOUBTFUL,
             "rule",
             rule.id(),
             "its source " + source.id() + " is quoted from memory: it may be an advisory at most");
@@ -123,12 +124,12 @@ final class UseProof {
   /** A slip in an example can hide behind the outcome that it happens to have. */
   private void sayUnreadable(Rule rule) {
     for (Example example : rule.examples()) {
-      WellRecord record = ExampleCheck.record(example);
+      WellRecord record = forms.record(example);
       for (String key : example.given().keySet()) {
         int entry = record.catalogue().index(key);
         if (record.state(entry) == WellRecord.UNREADABLE) {
           notes.say(
-              Weight.UNPROVED,
+              Weight.DOUBTFUL,
               "rule",
               rule.id(),
               "an example gives "

@@ -1,0 +1,57 @@
+package org.wellcurb.rulepack;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Packs that load, with what a proof says of them: one for each kind of statement, beside its
+ * golden {@code expected.txt}. Run with {@code -Dgoldens=rewrite} to write them anew.
+ */
+class DoubtfulPacksTest {
+  private static final Path FOLDER = Path.of("src/test/resources/doubtful-packs");
+
+  static List<String> packs() throws IOException {
+    return PackFinder.names(FOLDER);
+  }
+
+  private static Proof proof(String name) throws PackException {
+    return Proof.of(PackLoader.loadForAuthor(FOLDER.resolve(name).toString()));
+  }
+
+  @ParameterizedTest
+  @MethodSource("packs")
+  void saysWhatIsNotProved(String name) throws IOException, PackException {
+    Proof proof = proof(name);
+    String said =
+        proof.summary()
+            + "\n"
+            + proof.statements().stream()
+                .map(s -> s.sentence() + "\n")
+                .collect(Collectors.joining());
+    Path golden = FOLDER.resolve(name).resolve("expected.txt");
+    if ("rewrite".equals(System.getProperty("goldens"))) {
+      Files.writeString(golden, said);
+    }
+    assertEquals(Files.readString(golden), said, name);
+  }
+
+  @Test
+  void aPackIsCleanWithNotesOnly() throws PackException {
+    assertTrue(proof("clean").statements().isEmpty());
+    assertTrue(proof("clean").isClean());
+    assertTrue(proof("dates-with-years-between").isClean());
+    assertFalse(proof("limit-with-one-side").isClean());
+    assertFalse(proof("source-unused").isClean());
+    assertFalse(proof("rules-that-contradict").isClean());
+  }
+}
