@@ -117,7 +117,9 @@ final class Quantity {
     }
     Unit written = UnitNames.unit(found);
     @Nullable Unit taken = expected.taken(written);
-    if (taken == null) {
+    boolean bareDegrees =
+        written.equals(Units.DEGREE) && expected.dimension().equals(Dimension.TEMPERATURE);
+    if (taken == null && !bareDegrees) {
       problem = Note.WRONG_DIMENSION;
       return false;
     }

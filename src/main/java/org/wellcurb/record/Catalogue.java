@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -88,7 +89,7 @@ public final class Catalogue {
     Kind kind = Kind.of(row.get("kind"));
     @Nullable Unit us = unit(kind, row.get("us_unit"));
     @Nullable Unit metric = unit(kind, row.get("metric_unit"));
-    String choices = row.get("choices");
+    List<List<String>> choices = choices(row.get("choices"));
     return new Entry(
         index,
         row.get("key"),
@@ -98,10 +99,18 @@ public final class Catalogue {
         us == null
             ? Interval.ALL
             : plausible(us, row.get("plausible_low"), row.get("plausible_high")),
-        choices.isEmpty() ? List.of() : List.of(choices.split("\\|")),
+        choices.stream().map(words -> words.get(0)).toList(),
+        choices.stream().map(words -> words.subList(1, words.size())).toList(),
         Part.valueOf(row.get("part").toUpperCase(java.util.Locale.ROOT)),
         Datum.of(row.get("from")),
         row.get("meaning"));
+  }
+
+  /** Choices parted by bars; behind each, after equals signs, its other spellings. */
+  private static List<List<String>> choices(String cell) {
+    return cell.isEmpty()
+        ? List.of()
+        : Arrays.stream(cell.split("\\|", -1)).map(c -> List.of(c.split("=", -1))).toList();
   }
 
   private static @Nullable Unit unit(Kind kind, String symbol) {

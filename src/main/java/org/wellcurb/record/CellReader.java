@@ -24,6 +24,8 @@ public final class CellReader {
   private final WordReader words;
   private final FlowingWords flowing;
   private final PlainNumber number = new PlainNumber();
+  private final ByteCache<Reading> amounts = new ByteCache<>();
+  private final ByteCache<String> texts = new ByteCache<>();
 
   public CellReader(Catalogue catalogue) {
     this.catalogue = catalogue;
@@ -54,9 +56,10 @@ public final class CellReader {
     }
     into.written(entry, trimmed);
     EntryReading reading = entries[entry];
+    @Nullable Unit bare = unit(reading, columnUnit, recordSystem);
     byte[] source = trimmed.getBytes(StandardCharsets.UTF_8);
-    if (!readPlain(into, reading, source, 0, source.length, columnUnit, recordSystem, style)) {
-      readText(into, reading, trimmed, columnUnit, recordSystem, style);
+    if (!readPlain(into, reading, source, 0, source.length, bare, style)) {
+      readText(into, reading, trimmed, bare, style);
     }
   }
 
@@ -85,16 +88,29 @@ public final class CellReader {
       return;
     }
     EntryReading reading = entries[entry];
-    if (readPlain(into, reading, source, start, end, columnUnit, recordSystem, style)) {
+    @Nullable Unit bare = unit(reading, columnUnit, recordSystem);
+    if (readPlain(into, reading, source, start, end, bare, style)
+        || readAgain(into, reading, source, start, end, bare, style)) {
       into.written(entry, source, start, end);
       return;
     }
-    String text = CellText.trim(new String(source, start, end - start, StandardCharsets.UTF_8));
+    String whole = new String(source, start, end - start, StandardCharsets.UTF_8);
+    String text = CellText.trim(whole);
     if (text.isEmpty()) {
       return;
     }
+    if (text.length() < whole.length()) {
+      into.written(entry, text);
+      readText(into, reading, text, bare, style);
+      return;
+    }
     into.written(entry, source, start, end);
-    readText(into, reading, text, columnUnit, recordSystem, style);
+    Object made = readText(into, reading, text, bare, style);
+    if (made instanceof Reading amount) {
+      amounts.put(source, start, end, salt(reading, bare, style), amount);
+    } else if (made instanceof String folded && !reading.isIdentity()) {
+      texts.put(source, start, end, 0, folded);
+    }
   }
 
   /** The shapes that nearly all cells have; false if it is none of them. */
@@ -104,66 +120,106 @@ public final class CellReader {
       byte[] source,
       int from,
       int to,
-      @Nullable Unit columnUnit,
-      UnitSystem recordSystem,
+      @Nullable Unit bare,
       CellStyle style) {
+    boolean digit = source[from] >= '0' && source[from] <= '9';
+    if (!digit && style.sentinels().isEmpty() && !reading.isIdentity()) {
+      int said = words.noValue(reading, source, from, to);
+      if (said != WordTable.NONE) {
+        absent(into, reading, said);
+        return true;
+      }
+    }
     return switch (reading.kind()) {
       case TEXT, LIST -> false;
       case CHOICE, YES_NO ->
           style.sentinels().isEmpty() && words.choice(into, reading, source, from, to);
       case DATE -> DateText.readPlain(into, reading.index(), source, from, to, style);
-      default -> {
-        Expected expected = reading.expected();
-        Unit unit = unit(reading, columnUnit, recordSystem);
-        yield expected != null
-            && unit != null
-            && PlainAmount.read(into, reading, number, source, from, to, unit, style);
-      }
+      default ->
+          bare != null && PlainAmount.read(into, reading, number, source, from, to, bare, style);
     };
   }
 
-  private void readText(
+  /** What was read before under the same conditions; false if it was not, or was forgotten. */
+  private boolean readAgain(
       RecordFiller into,
       EntryReading reading,
-      String text,
-      @Nullable Unit columnUnit,
-      UnitSystem recordSystem,
+      byte[] source,
+      int from,
+      int to,
+      @Nullable Unit bare,
       CellStyle style) {
+    if (!style.sentinels().isEmpty() || reading.isIdentity()) {
+      return false;
+    }
+    if (reading.kind() == Kind.TEXT) {
+      @Nullable String folded = texts.get(source, from, to, 0);
+      if (folded != null) {
+        into.text(reading.index(), folded);
+      }
+      return folded != null;
+    }
+    if (reading.expected() == null) {
+      return false;
+    }
+    @Nullable Reading amount = amounts.get(source, from, to, salt(reading, bare, style));
+    if (amount != null) {
+      fill(into, reading.index(), amount);
+    }
+    return amount != null;
+  }
+
+  private static int salt(EntryReading reading, @Nullable Unit bare, CellStyle style) {
+    int unit = bare == null ? 127 : bare.id();
+    return (reading.index() << 9) | (unit << 2) | style.comma().ordinal();
+  }
+
+  /** Reads the text in full; what was made of it, if that may be remembered. */
+  private @Nullable Object readText(
+      RecordFiller into, EntryReading reading, String text, @Nullable Unit bare, CellStyle style) {
     int entry = reading.index();
     int said = words.noValue(reading, text, style);
     if (said != WordTable.NONE) {
-      if (!flowing.keeps(into, entry)) {
-        words.absent(into, entry, said);
-      }
-      return;
+      absent(into, reading, said);
+      return null;
     }
     switch (reading.kind()) {
-      case TEXT -> into.text(entry, CellText.fold(text));
+      case TEXT -> {
+        String folded = CellText.fold(text);
+        into.text(entry, folded);
+        return folded;
+      }
       case LIST -> ListText.read(into, entry, catalogue.entry(entry).key(), text);
       case CHOICE, YES_NO -> words.choice(into, reading, text);
       case DATE -> DateText.read(into, entry, text, style);
-      default -> readAmount(into, reading, text, columnUnit, recordSystem, style);
+      default -> {
+        return readAmount(into, reading, text, bare, style);
+      }
+    }
+    return null;
+  }
+
+  private void absent(RecordFiller into, EntryReading reading, int said) {
+    if (!flowing.keeps(into, reading.index())) {
+      words.absent(into, reading.index(), said);
     }
   }
 
-  private void readAmount(
-      RecordFiller into,
-      EntryReading reading,
-      String text,
-      @Nullable Unit columnUnit,
-      UnitSystem recordSystem,
-      CellStyle style) {
-    int entry = reading.index();
-    Expected expected = reading.expected();
-    Unit bare = unit(reading, columnUnit, recordSystem);
+  private @Nullable Reading readAmount(
+      RecordFiller into, EntryReading reading, String text, @Nullable Unit bare, CellStyle style) {
     if (flowing.read(into, reading, text, bare, style)) {
-      return;
+      return null;
     }
-    if (expected == null || bare == null) {
-      into.absent(entry, WellRecord.UNREADABLE, Note.WRONG_DIMENSION);
-      return;
-    }
-    Reading result = AmountReader.read(text, expected, bare, style.comma());
+    Expected expected = reading.expected();
+    Reading result =
+        expected == null || bare == null
+            ? new Reading.Unreadable(Note.WRONG_DIMENSION)
+            : AmountReader.read(text, expected, bare, style.comma());
+    fill(into, reading.index(), result);
+    return result;
+  }
+
+  private static void fill(RecordFiller into, int entry, Reading result) {
     if (result instanceof Reading.Amount a) {
       into.amount(entry, a.lo(), a.hi(), a.halfPlace(), a.unit(), a.note());
     } else if (result instanceof Reading.Unsure unsure) {

@@ -17,6 +17,7 @@ import org.wellcurb.quantity.UnitSystem;
  * @param plausible the range that real wells stay in, in SI; {@link Interval#ALL} where none is
  *     given
  * @param choices words that it may hold, for choices
+ * @param spellings for each choice the other ways in which it may be written
  * @param part the part of the form
  * @param datum what a depth is measured from
  * @param meaning help in one line, may be empty
@@ -29,6 +30,7 @@ public record Entry(
     @Nullable Unit metricUnit,
     Interval plausible,
     List<String> choices,
+    List<List<String>> spellings,
     Part part,
     Datum datum,
     String meaning) {
@@ -39,12 +41,14 @@ public record Entry(
   }
 
   /**
-   * Place of a choice in {@link #choices()}, without regard to case and outer blanks; -1 if none.
+   * Place of a choice in {@link #choices()}, by its word or another spelling, without regard to
+   * case and outer blanks; -1 if none.
    */
   public int choice(String text) {
     String trimmed = text.trim();
     for (int i = 0; i < choices.size(); i++) {
-      if (choices.get(i).equalsIgnoreCase(trimmed)) {
+      if (choices.get(i).equalsIgnoreCase(trimmed)
+          || spellings.get(i).stream().anyMatch(trimmed::equalsIgnoreCase)) {
         return i;
       }
     }

@@ -17,11 +17,16 @@ final class EntryReading {
   EntryReading(Entry entry) {
     this.entry = entry;
     this.expected = expected(entry);
+    List<String> words = new ArrayList<>();
     List<Integer> places = new ArrayList<>();
     for (int i = 0; i < entry.choices().size(); i++) {
-      places.add(i);
+      words.add(entry.choices().get(i));
+      words.addAll(entry.spellings().get(i));
+      while (places.size() < words.size()) {
+        places.add(i);
+      }
     }
-    choices = WordTable.of(entry.choices(), places);
+    choices = WordTable.of(words, places);
   }
 
   int index() {

@@ -1,6 +1,7 @@
 package org.wellcurb.record;
 
 import java.util.Map;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.UnitSystem;
 
@@ -26,26 +27,32 @@ public final class RecordReader {
     filler.clear("", 0);
     CellReader cells = new CellReader(catalogue);
     UnitSystem system = units(texts.get("record.units"));
-    for (Map.Entry<String, String> text : texts.entrySet()) {
-      cells.read(filler, entry(catalogue, text.getKey()), text.getValue(), null, system, style);
+    for (String key : new TreeSet<>(texts.keySet())) {
+      check(catalogue, key);
+    }
+    for (Entry entry : catalogue.entries()) {
+      String text = texts.get(entry.key());
+      if (text != null) {
+        cells.read(filler, entry.index(), text, null, system, style);
+      }
     }
     return filler.record();
   }
 
   /** The unit system that {@code record.units} states: US where it is blank or not a choice. */
   public static UnitSystem units(@Nullable String text) {
-    return text != null && CellText.fold(CellText.trim(text)).equals("metric")
+    Catalogue catalogue = Catalogue.standard();
+    Entry units = catalogue.entry(catalogue.index("record.units"));
+    return text != null && units.choice(text) == units.choice("metric")
         ? UnitSystem.METRIC
         : UnitSystem.US;
   }
 
-  private static int entry(Catalogue catalogue, String key) {
-    Entry entry = catalogue.find(key);
-    if (entry != null) {
-      return entry.index();
+  private static void check(Catalogue catalogue, String key) {
+    if (catalogue.find(key) == null) {
+      String nearest = catalogue.nearest(key);
+      throw new IllegalArgumentException(
+          "no entry '" + key + "'" + (nearest == null ? "" : "; did you mean '" + nearest + "'?"));
     }
-    String nearest = catalogue.nearest(key);
-    throw new IllegalArgumentException(
-        "no entry '" + key + "'" + (nearest == null ? "" : "; did you mean '" + nearest + "'?"));
   }
 }

@@ -29,6 +29,14 @@ final class WordReader {
     return own ? WordTable.NONE : CellWords.USUAL.find(text);
   }
 
+  /** The same for bytes, the usual words only. */
+  int noValue(EntryReading reading, byte[] source, int from, int to) {
+    int said = CellWords.USUAL.find(source, from, to);
+    return said != WordTable.NONE && reading.choices().find(source, from, to) == WordTable.NONE
+        ? said
+        : WordTable.NONE;
+  }
+
   /** Writes what {@link #noValue} found. */
   void absent(RecordFiller into, int entry, int said) {
     byte state =

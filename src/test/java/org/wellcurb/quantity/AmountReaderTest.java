@@ -395,6 +395,8 @@ class AmountReaderTest {
         "temperature | 55 F | 55 degF half 0.5",
         "temperature | 55\u00B0F | 55 degF half 0.5",
         "temperature | 13 deg C | 13 degC half 0.5",
+        "temperature | 55 deg | 55 degF half 0.5",
+        "temperature | 55\u00B0 | 55 degF half 0.5",
         "temperature | -5 C | -5 degC half 0.5",
         "temperature | -500 | unreadable IMPOSSIBLE",
         "voltage | 230 VAC | 230 V half 0.5",

@@ -73,6 +73,20 @@ class CatalogueTest {
   }
 
   @Test
+  void otherSpellingsMeanTheirOwnChoiceOnly() {
+    for (Entry entry : ENTRIES) {
+      assertEquals(entry.choices().size(), entry.spellings().size(), entry.key());
+      for (int i = 0; i < entry.choices().size(); i++) {
+        for (String spelling : entry.spellings().get(i)) {
+          assertEquals(spelling.strip().toLowerCase(Locale.ROOT), spelling, entry.key());
+          assertFalse(entry.choices().contains(spelling), entry.key() + " " + spelling);
+          assertEquals(i, entry.choice(spelling), entry.key() + " " + spelling);
+        }
+      }
+    }
+  }
+
+  @Test
   void amountsHaveUnitsOfTheirKindInBothSystems() {
     for (Entry entry : ENTRIES) {
       boolean amount = entry.kind().isAmount() && entry.kind() != Kind.DATE;
