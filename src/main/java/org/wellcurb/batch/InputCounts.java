@@ -2,9 +2,11 @@ package org.wellcurb.batch;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.intake.ChunkTally;
 import org.wellcurb.intake.Column;
+import org.wellcurb.intake.JoinSource;
 import org.wellcurb.intake.JsonSource;
 import org.wellcurb.intake.RecordSource;
 import org.wellcurb.intake.SetAside;
@@ -34,6 +36,10 @@ final class InputCounts {
       note(table.layout());
     } else if (source instanceof JsonSource json) {
       format = (json.isLines() ? "JSON lines, " : "JSON, ") + json.encoding().label();
+    } else if (source instanceof JoinSource join) {
+      format = format(join.layout());
+      note(join.layout());
+      notes.add("Its rows belong to the records of other inputs.");
     } else {
       format = "";
     }
@@ -57,6 +63,12 @@ final class InputCounts {
 
   /** The input as the report shows it. */
   InputLine line(String sha256) {
+    if (cells != null && cells.rowsLeftOut() > 0) {
+      notes.add(cells.rowsLeftOut() + " rows were left out, as the header map says.");
+    }
+    if (cells != null && cells.rowsJoined() > 0) {
+      notes.add(cells.rowsJoined() + " rows went into the record of another row.");
+    }
     return new InputLine(file, format, sha256, screened + setAside, screened, setAside, notes);
   }
 
@@ -68,6 +80,9 @@ final class InputCounts {
     if (layout.headerLine() > 1) {
       notes.add(
           "The header is line " + layout.headerLine() + "; what stands above was passed over.");
+    }
+    for (String said : layout.notes()) {
+      notes.add(said.substring(0, 1).toUpperCase(Locale.ROOT) + said.substring(1) + ".");
     }
     for (Column column : layout.columns()) {
       if (!column.problem().isEmpty()) {

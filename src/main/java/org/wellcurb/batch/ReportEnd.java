@@ -168,7 +168,8 @@ final class ReportEnd {
     return names.stream().sorted().toList();
   }
 
-  private RunFacts facts(SheetFiles sheets, List<InputLine> lines) {
+  private RunFacts facts(SheetFiles sheets, List<InputLine> lines)
+      throws IOException, InterruptedException {
     Map<String, String> options = new LinkedHashMap<>();
     options.put("sheets", request.sheets().name().toLowerCase(Locale.ROOT));
     options.put("most-sheets", String.valueOf(request.mostSheets()));
@@ -176,6 +177,9 @@ final class ReportEnd {
     options.put("language", request.style().language().code());
     options.put("units", request.style().units().code());
     options.put("position-accuracy", RunJson.number(request.positionAccuracy()));
+    if (request.headers() != null) {
+      options.put("headers", hashes.of(request.headers()));
+    }
     Map<String, Long> counts = totals.named();
     counts.put("sheets", (long) sheets.addresses().size());
     return new RunFacts(

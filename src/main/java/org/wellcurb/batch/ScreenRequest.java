@@ -4,6 +4,7 @@ import java.io.InputStream;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.wellcurb.report.Cap;
 import org.wellcurb.report.PageStyle;
 
@@ -21,6 +22,7 @@ import org.wellcurb.report.PageStyle;
  * @param style language and units of the pages
  * @param workers threads that screen
  * @param standardInput what {@code -} reads
+ * @param headers the header map; null if headers are keys
  */
 public record ScreenRequest(
     List<String> records,
@@ -33,7 +35,8 @@ public record ScreenRequest(
     double positionAccuracy,
     PageStyle style,
     int workers,
-    InputStream standardInput) {
+    InputStream standardInput,
+    @Nullable Path headers) {
 
   /** Metres that positions on maps are rounded to, unless {@code --position-accuracy} says. */
   public static final double POSITION_ACCURACY = 100;
@@ -41,6 +44,34 @@ public record ScreenRequest(
   public ScreenRequest {
     records = List.copyOf(records);
     packs = List.copyOf(packs);
+  }
+
+  /** A run whose headers are keys. */
+  public ScreenRequest(
+      List<String> records,
+      List<String> packs,
+      Path out,
+      LocalDate asOf,
+      SheetsFor sheets,
+      int mostSheets,
+      boolean outcomes,
+      double positionAccuracy,
+      PageStyle style,
+      int workers,
+      InputStream standardInput) {
+    this(
+        records,
+        packs,
+        out,
+        asOf,
+        sheets,
+        mostSheets,
+        outcomes,
+        positionAccuracy,
+        style,
+        workers,
+        standardInput,
+        null);
   }
 
   /** A run with everything as it is when no option is given, and one worker. */

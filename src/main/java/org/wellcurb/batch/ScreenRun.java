@@ -4,9 +4,12 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.wellcurb.intake.HeaderMap;
+import org.wellcurb.intake.HeaderMaps;
 import org.wellcurb.intake.Input;
 import org.wellcurb.intake.Inputs;
 import org.wellcurb.intake.IntakeException;
+import org.wellcurb.intake.MapException;
 import org.wellcurb.intake.Sources;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.report.Cap;
@@ -39,13 +42,15 @@ public final class ScreenRun {
    * @throws RunFailure if nothing was written, with the line that says why
    */
   public ScreenSummary run() throws RunFailure {
+    HeaderMap headers = headers();
     List<Pack> packs = packs();
     Bars bars = new Bars();
     Plan plan = new Plan(request, packs, new PackChoice(packs, Catalogue.standard()), bars);
     try (Hashes hashes = new Hashes(request.standardInput())) {
-      Inputs inputs = inputs(hashes);
+      Sources sources = new Sources(Catalogue.standard(), headers);
+      Inputs inputs = inputs(hashes, sources);
       try (FreshFolder folder = FreshFolder.beside(request.out())) {
-        ScreenSummary summary = write(folder, plan, inputs, hashes);
+        ScreenSummary summary = write(folder, plan, sources, inputs, hashes);
         stop.check();
         folder.swapIn();
         return summary;
@@ -58,6 +63,18 @@ public final class ScreenRun {
       throw RunFailure.unusable(
           "not enough memory: nothing was written; give Java more (-Xmx) or ask for fewer sheets",
           e);
+    }
+  }
+
+  private HeaderMap headers() throws RunFailure {
+    Path path = request.headers();
+    if (path == null) {
+      return HeaderMap.NONE;
+    }
+    try {
+      return HeaderMaps.load(path, path.toString(), Catalogue.standard());
+    } catch (MapException e) {
+      throw RunFailure.unusable(String.valueOf(e.getMessage()), e);
     }
   }
 
@@ -77,10 +94,10 @@ public final class ScreenRun {
     return packs;
   }
 
-  private Inputs inputs(Hashes hashes) throws RunFailure {
+  private Inputs inputs(Hashes hashes, Sources sources) throws RunFailure {
     Inputs inputs;
     try {
-      inputs = Inputs.of(request.records(), hashes.standardInput());
+      inputs = sources.prepare(Inputs.of(request.records(), hashes.standardInput()));
     } catch (IntakeException e) {
       throw RunFailure.noInput(String.valueOf(e.getMessage()));
     } catch (IOException e) {
@@ -107,11 +124,15 @@ public final class ScreenRun {
         paths.add(path);
       }
     }
+    if (request.headers() != null) {
+      paths.add(request.headers());
+    }
     hashes.start(paths);
     return inputs;
   }
 
-  private ScreenSummary write(FreshFolder fresh, Plan plan, Inputs inputs, Hashes hashes)
+  private ScreenSummary write(
+      FreshFolder fresh, Plan plan, Sources sources, Inputs inputs, Hashes hashes)
       throws IOException, RunFailure, InterruptedException {
     Path folder = fresh.path();
     List<PartWork> works = new ArrayList<>();
@@ -124,8 +145,7 @@ public final class ScreenRun {
                 plan.bars(),
                 stop,
                 progress);
-        RecordParts parts =
-            new RecordParts(inputs.inputs(), new Sources(Catalogue.standard()), stop)) {
+        RecordParts parts = new RecordParts(inputs.inputs(), sources, stop)) {
       Pipeline.<Part, PartResult>run(
           parts,
           request.workers(),

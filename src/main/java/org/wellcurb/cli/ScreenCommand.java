@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import org.wellcurb.batch.ScreenRequest;
 import org.wellcurb.batch.ScreenRun;
 import org.wellcurb.batch.ScreenSummary;
@@ -51,6 +52,12 @@ final class ScreenCommand implements Callable<Integer> {
       paramLabel = "DIR",
       description = "The folder to write: absent, empty, or an earlier report.")
   private Path out = Path.of("");
+
+  @Option(
+      names = "--headers",
+      paramLabel = "MAP",
+      description = "A header map: which columns of an office's own export fill which entries.")
+  private @Nullable Path headers;
 
   @Option(
       names = "--as-of",
@@ -124,7 +131,8 @@ final class ScreenCommand implements Callable<Integer> {
             positionAccuracy,
             style.style(),
             workers,
-            System.in);
+            System.in,
+            headers);
     ScreenSummary summary;
     try (ProgressLine line = ProgressLine.start(quiet)) {
       summary = new ScreenRun(request, line, stop).run();

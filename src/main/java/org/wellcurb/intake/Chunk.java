@@ -3,7 +3,7 @@ package org.wellcurb.intake;
 /**
  * Whole rows of one input: any worker may read it, in any order. Order is kept by {@link #number}.
  */
-public sealed interface Chunk permits RowsChunk, JsonChunk {
+public sealed interface Chunk permits RowsChunk, JsonChunk, JoinChunk {
   /** The input that it came from. */
   RecordSource source();
 

@@ -6,10 +6,12 @@ import org.wellcurb.record.Catalogue;
 public final class ChunkReader {
   private final RowsReader rows;
   private final ObjectsReader objects;
+  private final JoinRowsReader joined;
 
   public ChunkReader(Catalogue catalogue) {
     rows = new RowsReader(catalogue);
     objects = new ObjectsReader(catalogue);
+    joined = new JoinRowsReader(catalogue);
   }
 
   /**
@@ -22,6 +24,14 @@ public final class ChunkReader {
     if (chunk instanceof JsonChunk json) {
       return objects.read(json, sink);
     }
-    return rows.read((RowsChunk) chunk, sink);
+    if (chunk instanceof JoinChunk join) {
+      return joined.read(join, sink);
+    }
+    RowsChunk table = (RowsChunk) chunk;
+    try {
+      return rows.read(table, sink);
+    } finally {
+      table.source().progress().read();
+    }
   }
 }

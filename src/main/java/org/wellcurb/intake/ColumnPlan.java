@@ -34,8 +34,11 @@ final class ColumnPlan {
   /** The columns that nothing takes. */
   final int[] unknown;
 
-  final int[] filterColumns;
-  final RowFilter[] filters;
+  /** All entries that it fills, and how. */
+  final List<Target> targets;
+
+  private final int[] filterColumns;
+  private final RowFilter[] filters;
   final List<HeaderMap.Constant> constants;
   final @Nullable LayerPlan layers;
   final @Nullable SetbackPlan setbacks;
@@ -68,6 +71,7 @@ final class ColumnPlan {
     style = simple.stream().map(s -> s.target().style()).toArray(CellStyle[]::new);
     steps = others.toArray(Step[]::new);
     unknown = layout.columns().stream().filter(Column::isUnknown).mapToInt(Column::index).toArray();
+    targets = all.stream().flatMap(s -> s.mapped.targets().stream()).toList();
     this.filterColumns = filterColumns.stream().mapToInt(Integer::intValue).toArray();
     this.filters = filters.toArray(RowFilter[]::new);
     this.constants = List.copyOf(constants);
@@ -82,6 +86,16 @@ final class ColumnPlan {
   /** What fills {@code record.id}, in a table whose rows are records. */
   Step id() {
     return Objects.requireNonNull(id, "record.id");
+  }
+
+  /** True if the header map wants the row. */
+  boolean takes(RowView row) {
+    for (int i = 0; i < filters.length; i++) {
+      if (!filters[i].takes(row.text(filterColumns[i]))) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** The name of a column. */

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * ChunkReader}s.
  */
 public sealed interface RecordSource extends Closeable
-    permits TableSource, JsonSource, UnusableSource {
+    permits TableSource, JsonSource, JoinSource, UnusableSource {
   /** The input, as outputs name it. */
   String file();
 

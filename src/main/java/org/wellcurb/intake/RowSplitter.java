@@ -10,7 +10,7 @@ import org.wellcurb.quantity.Bounds;
  * Cuts an input into chunks of whole rows. This is the one place that decides where a row ends; the
  * readers of chunks only look inside rows.
  */
-final class RowSplitter {
+final class RowSplitter implements TableSource.Rows {
   /** Bytes of a chunk; a longer row gets a chunk of its own. */
   static final int CHUNK = 960 << 10;
 
@@ -37,7 +37,8 @@ final class RowSplitter {
   }
 
   /** The next chunk; null at the end. */
-  @Nullable CutRows next() throws IOException {
+  @Override
+  public @Nullable CutRows next() throws IOException {
     byte[] bytes = Arrays.copyOf(carried, Math.max(chunkSize, carried.length + chunkSize / 2 + 1));
     int limit = carried.length;
     int at = 0;
@@ -88,6 +89,11 @@ final class RowSplitter {
     carried = Arrays.copyOfRange(bytes, at, limit);
     cutter.shift(at);
     return rows.count() == 0 ? null : chunk(bytes, lines, rows);
+  }
+
+  @Override
+  public void close() throws IOException {
+    in.close();
   }
 
   private CutRows chunk(byte[] bytes, int lines, RowMarks rows) {

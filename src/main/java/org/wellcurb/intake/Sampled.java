@@ -96,6 +96,15 @@ final class Sampled {
     return new Sampled(head, encoding, text, false);
   }
 
+  /** Looks at the beginning of an input, as its form and what a map says of it want. */
+  static Sampled of(Input input, InputStream in, TableMap map) throws IOException {
+    if (input.form() == Form.SHEETS) {
+      return ofSheet(in);
+    }
+    InputStream bytes = input.form() == null ? Archive.unpackIfPacked(in) : in;
+    return of(bytes, map.form().encoding());
+  }
+
   /** Looks at the beginning of a sheet that is written out as a table in UTF-8. */
   static Sampled ofSheet(InputStream in) throws IOException {
     return new Sampled(Head.of(in), TextEncoding.UTF_8, in, true);

@@ -2,6 +2,9 @@ package org.wellcurb.intake;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.wellcurb.record.Catalogue;
 
 /** Opens inputs: tells encoding, form, delimiter and header, and makes a source of it. */
@@ -9,6 +12,8 @@ public final class Sources {
   private final Catalogue catalogue;
   private final HeaderMap map;
   private final int chunkSize;
+  private final Progress progress = new Progress();
+  private Joins joins = Joins.NONE;
 
   /** Inputs whose headers are keys. */
   public Sources(Catalogue catalogue) {
@@ -27,11 +32,27 @@ public final class Sources {
   }
 
   /**
+   * Reads the tables that the header map joins to others. Their rows are counted after all others
+   * have been read, so they come last among the inputs; sheets that the map does not want are
+   * passed over.
+   *
+   * @throws IntakeException if a table that the map names is not among the inputs or cannot be read
+   */
+  public Inputs prepare(Inputs given) throws IOException {
+    joins = Joins.read(catalogue, map, given.inputs());
+    return joins.sort(given, map.main().form().sheet());
+  }
+
+  /**
    * Opens an input. One that cannot be read as records is a source that says why and has no chunks.
    *
    * @throws IOException if the disk fails; not for what stands in the file
    */
   public RecordSource open(Input input) throws IOException {
+    JoinTable table = joins.table(input);
+    if (table != null) {
+      return new JoinSource(table, progress);
+    }
     InputStream in;
     try {
       in = input.opener().open();
@@ -77,7 +98,7 @@ public final class Sources {
     return new JsonSource(input.file(), text.encoding(), lines, text.from(0), chunkSize);
   }
 
-  private RecordSource table(Input input, Sampled text) {
+  private RecordSource table(Input input, Sampled text) throws IOException {
     TableOpening opening = new TableOpening(catalogue, map.main(), map.constants(), text);
     String problem = opening.problem();
     if (problem.isEmpty() && !opening.hasId()) {
@@ -86,8 +107,24 @@ public final class Sources {
     if (!problem.isEmpty()) {
       return unusable(input, problem);
     }
+    ColumnPlan plan = opening.plan();
+    TableSource.Rows rows = splitter(opening, plan, text);
+    @Nullable JoinTable ownRows = null;
+    if (map.byId()) {
+      ownRows = new JoinTable(input.file(), plan, plan.id(), rows);
+      rows = ownRows.again(rows);
+    }
+    List<TableSource.Joined> joined = new ArrayList<>();
+    for (JoinTable table : joins.tables()) {
+      joined.add(new TableSource.Joined(table, joins.matches(table, plan.layout)));
+    }
+    return new TableSource(input.file(), plan, rows, ownRows, joined, progress);
+  }
+
+  private RowSplitter splitter(TableOpening opening, ColumnPlan plan, Sampled text) {
     int size = text.whole() ? Math.min(chunkSize, text.sample().length) : chunkSize;
-    return new TableSource(input.file(), opening.plan(), opening.rows(), opening.firstLine(), size);
+    Cutter cutter = new RowScanner(plan.delimiter);
+    return new RowSplitter(opening.rows(), cutter, opening.firstLine(), size);
   }
 
   private static RecordSource unusable(Input input, String reason) {

@@ -10,6 +10,7 @@ import java.util.List;
  * @param headerLine the physical line of the header, from 1; 0 if it has none
  * @param preamble the lines before it, passed over
  * @param header the header as it stands, in UTF-8; empty if there is none
+ * @param frame what must stand before rows so that they can be read again in the same way
  * @param columns what was understood of each column
  * @param notes what else is to be said, such as columns that the header map names and the file
  *     lacks
@@ -20,6 +21,7 @@ public record TableLayout(
     long headerLine,
     List<String> preamble,
     String header,
+    String frame,
     List<Column> columns,
     List<String> notes) {
 

@@ -3,6 +3,7 @@ package org.wellcurb.intake;
 import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.record.Catalogue;
@@ -52,6 +53,17 @@ final class TableOpening {
     return layout().steps().stream().anyMatch(step -> step.fills(catalogue.index("record.id")));
   }
 
+  /** Reads one column; null if the file lacks it. */
+  @Nullable Step step(ColumnName name) {
+    int column = name.find(found().cells());
+    if (column < 0) {
+      return null;
+    }
+    Target id = new Target(catalogue.entry(0), null, TableMap.STYLE, Map.of(), 1, OfSeveral.FIRST);
+    MappedColumns mapped = new MappedColumns(List.of(name), Combine.ONE, "", null, List.of(id));
+    return new Step(mapped, new int[] {column}, -1);
+  }
+
   /** Why no column does. */
   String noId() {
     return layout().noId();
@@ -89,8 +101,25 @@ final class TableOpening {
         header.line(),
         header.preamble(),
         header.text(),
+        frame(header),
         layout().columns(),
         layout().notes());
+  }
+
+  /**
+   * The header; with a byte order mark where the map names another encoding than that of the rows
+   * that are kept, and with the lines above it where the map counts them.
+   */
+  private String frame(HeaderFinder.Found header) {
+    StringBuilder out = new StringBuilder();
+    TextEncoding named = map.form().encoding();
+    out.append(named != null && !named.isUtf8() ? "\uFEFF" : "");
+    if (map.form().headerLine() > 0) {
+      header.preamble().forEach(line -> out.append(line).append('\n'));
+    }
+    return header.text().isEmpty()
+        ? out.toString()
+        : out.append(header.text()).append('\n').toString();
   }
 
   private ColumnPlan.@Nullable LayerPlan layers(List<String> header) {

@@ -1,21 +1,53 @@
 package org.wellcurb.intake;
 
+import java.io.Closeable;
 import java.io.IOException;
-import java.io.InputStream;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** A table whose header is known, cut into chunks of rows. */
 public final class TableSource implements RecordSource {
   private final String file;
   private final ColumnPlan plan;
-  private final InputStream rows;
-  private final RowSplitter splitter;
+  private final Rows rows;
+  private final @Nullable JoinTable ownRows;
+  private final List<Joined> joins;
+  private final Progress progress;
 
-  TableSource(String file, ColumnPlan plan, InputStream rows, long firstLine, int chunkSize) {
+  /** Gives its rows, cut. */
+  interface Rows extends Closeable {
+    @Nullable CutRows next() throws IOException;
+  }
+
+  /**
+   * A table that belongs to it.
+   *
+   * @param table the other table
+   * @param matches the column here that holds its ids; -1 for that of {@code record.id}
+   */
+  record Joined(JoinTable table, int matches) {}
+
+  TableSource(String file, ColumnPlan plan, Rows rows) {
+    this(file, plan, rows, null, List.of(), new Progress());
+  }
+
+  /**
+   * @param ownRows its rows by id, where those of one id make one record; null where each is one
+   * @param progress is told of each chunk
+   */
+  TableSource(
+      String file,
+      ColumnPlan plan,
+      Rows rows,
+      @Nullable JoinTable ownRows,
+      List<Joined> joins,
+      Progress progress) {
     this.file = file;
     this.plan = plan;
     this.rows = rows;
-    this.splitter = new RowSplitter(rows, new RowScanner(plan.delimiter), firstLine, chunkSize);
+    this.ownRows = ownRows;
+    this.joins = List.copyOf(joins);
+    this.progress = progress;
   }
 
   @Override
@@ -33,10 +65,27 @@ public final class TableSource implements RecordSource {
     return plan;
   }
 
+  @Nullable JoinTable ownRows() {
+    return ownRows;
+  }
+
+  List<Joined> joins() {
+    return joins;
+  }
+
+  /** Is told when a chunk has been read. */
+  Progress progress() {
+    return progress;
+  }
+
   @Override
   public @Nullable Chunk next() throws IOException {
-    CutRows cut = splitter.next();
-    return cut == null ? null : new RowsChunk(this, cut);
+    CutRows cut = rows.next();
+    if (cut == null) {
+      return null;
+    }
+    progress.given();
+    return new RowsChunk(this, cut);
   }
 
   @Override
@@ -46,7 +95,11 @@ public final class TableSource implements RecordSource {
 
   @Override
   public RawFrame rawFrame() {
-    return new RawFrame(RawFrame.nameOf(file, ".csv"), plan.layout.header() + "\n", "\n", "\n");
+    return rawFrame(file, plan);
+  }
+
+  static RawFrame rawFrame(String file, ColumnPlan plan) {
+    return new RawFrame(RawFrame.nameOf(file, ".csv"), plan.layout.frame(), "\n", "\n");
   }
 
   @Override

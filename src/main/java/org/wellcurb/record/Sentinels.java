@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import org.wellcurb.quantity.DateOrder;
 import org.wellcurb.quantity.NumericDate;
 import org.wellcurb.quantity.PlainNumber;
@@ -16,12 +17,16 @@ public final class Sentinels {
   /** None. */
   public static final Sentinels NONE = new Sentinels(Set.of(), Set.of());
 
+  private final Set<String> unknown;
+  private final Set<String> notApplicable;
   private final WordTable words;
   private final double[] numbers;
   private final long[] days;
   private final boolean any;
 
   private Sentinels(Set<String> unknown, Set<String> notApplicable) {
+    this.unknown = Set.copyOf(unknown);
+    this.notApplicable = Set.copyOf(notApplicable);
     List<String> all = new ArrayList<>();
     List<Integer> meanings = new ArrayList<>();
     List<Double> found = new ArrayList<>();
@@ -55,6 +60,15 @@ public final class Sentinels {
     return unknown.isEmpty() && notApplicable.isEmpty()
         ? NONE
         : new Sentinels(unknown, notApplicable);
+  }
+
+  /** These and others. */
+  public Sentinels and(Sentinels others) {
+    Set<String> moreUnknown = new TreeSet<>(unknown);
+    moreUnknown.addAll(others.unknown);
+    Set<String> moreNotApplicable = new TreeSet<>(notApplicable);
+    moreNotApplicable.addAll(others.notApplicable);
+    return of(moreUnknown, moreNotApplicable);
   }
 
   boolean isEmpty() {

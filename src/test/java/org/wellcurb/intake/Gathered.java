@@ -18,6 +18,8 @@ final class Gathered implements RecordSink {
   final List<String> raw = new ArrayList<>();
   long rows;
   long recordCount;
+  long leftOut;
+  long joinedRows;
   private SetAside last;
   private long kept;
   private final long most;
@@ -54,8 +56,29 @@ final class Gathered implements RecordSink {
   }
 
   private static Gathered of(Input input, int chunkSize, Gathered all) {
-    try (RecordSource source =
-        new Sources(Catalogue.standard(), HeaderMap.NONE, chunkSize).open(input)) {
+    return all.read(new Sources(Catalogue.standard(), HeaderMap.NONE, chunkSize), input);
+  }
+
+  /** Reads with a header map. */
+  static Gathered mapped(HeaderMap map, String name, String text) throws IOException {
+    return mapped(map, name, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  static Gathered mapped(HeaderMap map, String name, byte[] bytes) throws IOException {
+    Input input = new Input(name, null, Form.of(name), () -> new ByteArrayInputStream(bytes));
+    Sources sources = new Sources(Catalogue.standard(), map, 100);
+    return of(sources, sources.prepare(new Inputs(List.of(input), List.of())).inputs());
+  }
+
+  static Gathered of(Sources sources, List<Input> inputs) {
+    Gathered all = new Gathered(Long.MAX_VALUE);
+    inputs.forEach(input -> all.read(sources, input));
+    return all;
+  }
+
+  private Gathered read(Sources sources, Input input) {
+    Gathered all = this;
+    try (RecordSource source = sources.open(input)) {
       SetAside whole = source.unusable();
       if (whole != null) {
         all.aside.add(whole);
@@ -64,6 +87,8 @@ final class Gathered implements RecordSink {
         ChunkTally tally = READER.read(chunk, all);
         all.rows += tally.rows();
         all.recordCount += tally.records();
+        all.leftOut += tally.rowsLeftOut();
+        all.joinedRows += tally.rowsJoined();
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);

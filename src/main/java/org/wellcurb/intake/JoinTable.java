@@ -1,0 +1,161 @@
+package org.wellcurb.intake;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.quantity.Bounds;
+
+/**
+ * A table whose rows belong to the records of another, or of which several rows make one record:
+ * held in memory, its rows found by id. Workers share it; each has views of its own.
+ */
+final class JoinTable {
+  private static final int[] NONE = new int[0];
+
+  private final String file;
+  private final ColumnPlan plan;
+  private final Step id;
+  private final List<CutRows> chunks = new ArrayList<>();
+
+  /** For each row: its chunk, its place in it, why it is no row. */
+  private int[] chunkOf = new int[64];
+
+  private int[] placeOf = new int[64];
+  private final Map<Integer, Fault> faults = new HashMap<>();
+  private int rows;
+
+  private final Map<String, int[]> byId = new HashMap<>();
+
+  /** Rows that became part of a record. Each worker only ever sets what is true for good. */
+  private final boolean[] taken;
+
+  /**
+   * Reads a table to its end.
+   *
+   * @param id what says which record a row belongs to
+   * @throws IntakeException if it is larger than {@link Bounds#JOINED}
+   */
+  JoinTable(String file, ColumnPlan plan, Step id, TableSource.Rows splitter) throws IOException {
+    this.file = file;
+    this.plan = plan;
+    this.id = id;
+    long size = 0;
+    for (CutRows cut = splitter.next(); cut != null; cut = splitter.next()) {
+      chunks.add(cut);
+      size += cut.bytes.length;
+      if (size > Bounds.JOINED) {
+        throw new IntakeException(
+            file
+                + ": is larger than the "
+                + Bounds.JOINED
+                + " bytes that a header map can join; split it by record");
+      }
+    }
+    RowView view = new RowView(plan.columns);
+    for (int c = 0; c < chunks.size(); c++) {
+      for (int i = 0; i < chunks.get(c).marks.count(); i++) {
+        index(c, i, view);
+      }
+    }
+    taken = new boolean[rows];
+  }
+
+  private void index(int chunk, int place, RowView view) {
+    if (rows == chunkOf.length) {
+      chunkOf = Arrays.copyOf(chunkOf, rows * 2);
+      placeOf = Arrays.copyOf(placeOf, rows * 2);
+    }
+    int row = rows++;
+    chunkOf[row] = chunk;
+    placeOf[row] = place;
+    @Nullable Fault fault = RowFault.show(chunks.get(chunk), place, view, plan);
+    if (fault == null && plan.takes(view)) {
+      String key = key(Combining.text(id, view));
+      if (key.isEmpty()) {
+        fault = Fault.row(RowFault.NO_ID);
+      } else {
+        byId.merge(key, new int[] {row}, JoinTable::append);
+      }
+    }
+    if (fault != null) {
+      faults.put(row, fault);
+    }
+  }
+
+  private static int[] append(int[] before, int[] more) {
+    int[] both = Arrays.copyOf(before, before.length + 1);
+    both[before.length] = more[0];
+    return both;
+  }
+
+  /** Ids are compared without case and outer blanks. */
+  private static String key(String id) {
+    return ColumnName.fold(id);
+  }
+
+  String file() {
+    return file;
+  }
+
+  ColumnPlan plan() {
+    return plan;
+  }
+
+  int rows() {
+    return rows;
+  }
+
+  /** The rows of an id, in order. */
+  int[] rows(String id) {
+    return byId.getOrDefault(key(id), NONE);
+  }
+
+  /** Moves a view to a row that is sound. */
+  void show(int row, RowView view) {
+    RowFault.show(chunks.get(chunkOf[row]), placeOf[row], view, plan);
+  }
+
+  /** Why a row is none; null if it is one. */
+  @Nullable Fault fault(int row) {
+    return faults.get(row);
+  }
+
+  long line(int row) {
+    return chunks.get(chunkOf[row]).line(placeOf[row]);
+  }
+
+  byte[] raw(int row) {
+    CutRows cut = chunks.get(chunkOf[row]);
+    int place = placeOf[row];
+    return Arrays.copyOfRange(cut.bytes, cut.marks.from(place), cut.marks.to(place));
+  }
+
+  void take(int row) {
+    taken[row] = true;
+  }
+
+  boolean isTaken(int row) {
+    return taken[row];
+  }
+
+  /** Its rows once more, as they were cut; closing closes what they came from. */
+  TableSource.Rows again(TableSource.Rows read) {
+    Iterator<CutRows> again = chunks.iterator();
+    return new TableSource.Rows() {
+      @Override
+      public @Nullable CutRows next() {
+        return again.hasNext() ? again.next() : null;
+      }
+
+      @Override
+      public void close() throws IOException {
+        read.close();
+      }
+    };
+  }
+}

@@ -1,0 +1,105 @@
+package org.wellcurb.intake;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.record.Catalogue;
+
+/** The tables of a run that a header map joins to others, read and indexed. */
+final class Joins {
+  static final Joins NONE = new Joins(Map.of());
+
+  private final Map<String, JoinTable> byFile;
+  private final Map<JoinTable, Join> joins = new LinkedHashMap<>();
+
+  private Joins(Map<String, JoinTable> byFile) {
+    this.byFile = byFile;
+  }
+
+  /** Reads every table that the map joins. */
+  static Joins read(Catalogue catalogue, HeaderMap map, List<Input> inputs) throws IOException {
+    if (map.joins().isEmpty()) {
+      return NONE;
+    }
+    Joins read = new Joins(new LinkedHashMap<>());
+    for (Join join : map.joins()) {
+      boolean found = false;
+      for (Input input : inputs) {
+        if (join.isOf(input.file())) {
+          JoinTable table = read(catalogue, join, input);
+          read.byFile.put(input.file(), table);
+          read.joins.put(table, join);
+          found = true;
+        }
+      }
+      if (!found) {
+        throw new IntakeException(
+            join.file() + ": the header map joins it, and it is not among the inputs; give it too");
+      }
+    }
+    return read;
+  }
+
+  private static JoinTable read(Catalogue catalogue, Join join, Input input) throws IOException {
+    try (InputStream in = input.opener().open()) {
+      Sampled text = Sampled.of(input, in, join.table());
+      TableOpening opening = new TableOpening(catalogue, join.table(), List.of(), text);
+      if (!opening.problem().isEmpty()) {
+        throw new IntakeException(input.file() + ": " + opening.problem());
+      }
+      ColumnPlan plan = opening.plan();
+      Step id = opening.step(join.id());
+      if (id == null) {
+        throw new IntakeException(
+            input.file() + ": has no column " + join.id().label() + "; see the header map");
+      }
+      RowSplitter rows =
+          new RowSplitter(
+              opening.rows(),
+              new RowScanner(plan.delimiter),
+              opening.firstLine(),
+              RowSplitter.CHUNK);
+      return new JoinTable(input.file(), plan, id, rows);
+    } catch (CutShort e) {
+      throw new IntakeException(input.file() + ": " + e.reason(), e);
+    }
+  }
+
+  List<JoinTable> tables() {
+    return List.copyOf(joins.keySet());
+  }
+
+  /** The table that was made of an input; null if it is not joined to others. */
+  @Nullable JoinTable table(Input input) {
+    return byFile.get(input.file());
+  }
+
+  /** The column of the main table that holds the ids of a joined one; -1 for {@code record.id}. */
+  int matches(JoinTable table, TableLayout main) {
+    Join join = joins.get(table);
+    ColumnName matches = join == null ? null : join.matches();
+    return matches == null ? -1 : matches.find(main.columns().stream().map(Column::name).toList());
+  }
+
+  /** The main inputs, then the joined ones. */
+  Inputs sort(Inputs given, String sheet) {
+    List<Input> main = new ArrayList<>();
+    List<Input> joined = new ArrayList<>();
+    List<PassedOver> passedOver = new ArrayList<>(given.passedOver());
+    for (Input input : given.inputs()) {
+      if (table(input) != null) {
+        joined.add(input);
+      } else if (sheet.isEmpty() || input.sheet().isEmpty() || input.sheet().equals(sheet)) {
+        main.add(input);
+      } else {
+        passedOver.add(new PassedOver(input.file(), "the header map wants the sheet " + sheet));
+      }
+    }
+    main.addAll(joined);
+    return new Inputs(main, passedOver);
+  }
+}

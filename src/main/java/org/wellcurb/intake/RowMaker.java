@@ -1,0 +1,161 @@
+package org.wellcurb.intake;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.quantity.UnitSystem;
+import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.CellReader;
+import org.wellcurb.record.CellStyle;
+import org.wellcurb.record.Extra;
+import org.wellcurb.record.RecordFiller;
+import org.wellcurb.record.WellRecord;
+
+/** Makes a record of a row whose cells are known, and of the rows that belong to it. */
+final class RowMaker {
+  /** What became of a row. */
+  enum Result {
+    RECORD,
+    /** It went into the record of another row. */
+    JOINED,
+    NONE
+  }
+
+  private final Catalogue catalogue;
+  private final RecordFiller filler;
+  private final CellReader reader;
+  private final CellsReader cells;
+  private final RowListsReader lists;
+  private final int unitsEntry;
+  private final Supplier<List<Extra>> extras = this::extras;
+
+  private TableSource source;
+  private ColumnPlan plan;
+  private RowView view;
+  private @Nullable JoinedRows own;
+  private List<JoinedRows> joins = List.of();
+  private @Nullable Fault fault;
+
+  @SuppressWarnings("NullAway.Init")
+  RowMaker(Catalogue catalogue) {
+    this.catalogue = catalogue;
+    filler = new RecordFiller(catalogue);
+    reader = new CellReader(catalogue);
+    cells = new CellsReader(reader);
+    lists = new RowListsReader(catalogue, reader);
+    unitsEntry = catalogue.index("record.units");
+  }
+
+  /** The rows to come are of this table. */
+  void use(TableSource table, RowView rows) {
+    source = table;
+    plan = table.plan();
+    view = rows;
+    JoinTable ownRows = table.ownRows();
+    own = ownRows == null ? null : new JoinedRows(ownRows, cells, catalogue);
+    joins = table.joins().stream().map(j -> new JoinedRows(j.table(), cells, catalogue)).toList();
+  }
+
+  /** The record that was made. */
+  WellRecord record() {
+    return filler.record();
+  }
+
+  /** Why there is none. */
+  @Nullable Fault fault() {
+    return fault;
+  }
+
+  /** Makes a record of the row that the view shows. */
+  Result make(long line, ChunkTally tally) {
+    fault = null;
+    filler.clear(source.file(), line);
+    WellRecord record = filler.record();
+    Step id = plan.id();
+    first(id, UnitSystem.US);
+    if (!record.isGiven(0)) {
+      fault = new Fault(plan.name(id.column()), RowFault.NO_ID);
+      return Result.NONE;
+    }
+    fault = RowFault.ofId(record.id(), plan.name(id.column()));
+    if (fault != null) {
+      return Result.NONE;
+    }
+    CellsReader.count(id, view, record, tally);
+    for (HeaderMap.Constant constant : plan.constants) {
+      reader.read(filler, constant.entry(), constant.text(), null, UnitSystem.US, CellStyle.PLAIN);
+    }
+    if (plan.units != null) {
+      first(plan.units, UnitSystem.US);
+      CellsReader.count(plan.units, view, record, tally);
+    }
+    UnitSystem system =
+        "metric".equals(record.choice(unitsEntry)) ? UnitSystem.METRIC : UnitSystem.US;
+    cells.rest(plan, view, filler, system, tally);
+    keepUnknown(tally);
+    if (own != null && !own.isFirst(record.id(), line)) {
+      return Result.JOINED;
+    }
+    lists.clear();
+    lists.read(plan, view, filler, system);
+    join(line, system);
+    lists.fill(filler);
+    return Result.RECORD;
+  }
+
+  private void join(long line, UnitSystem system) {
+    String id = filler.record().id();
+    if (own != null) {
+      own.add(id, line, filler, lists, system);
+    }
+    for (int i = 0; i < joins.size(); i++) {
+      int matches = source.joins().get(i).matches();
+      String key = matches < 0 ? id : view.trimmed(matches);
+      joins.get(i).add(key, 0, filler, lists, system);
+    }
+  }
+
+  /** Reads what must be known before the rest. */
+  private void first(Step step, UnitSystem system) {
+    int column = step.column();
+    if (!step.isPlain() || view.isText()) {
+      cells.step(step, view, filler, system);
+      return;
+    }
+    Target target = step.target();
+    reader.read(
+        filler,
+        target.entry().index(),
+        view.bytes(),
+        view.from(column),
+        view.to(column),
+        target.unit(),
+        system,
+        target.style());
+  }
+
+  /** Cells that nothing takes are kept with the record; their texts are made when asked for. */
+  private void keepUnknown(ChunkTally tally) {
+    for (int c : plan.unknown) {
+      if (view.length(c) == 0) {
+        tally.blank(c);
+      } else {
+        tally.kept(c);
+      }
+    }
+    if (plan.unknown.length > 0) {
+      filler.extras(extras);
+    }
+  }
+
+  private List<Extra> extras() {
+    List<Extra> kept = new ArrayList<>();
+    for (int c : plan.unknown) {
+      if (view.length(c) > 0) {
+        kept.add(new Extra(plan.name(c), view.text(c)));
+      }
+    }
+    return kept;
+  }
+}

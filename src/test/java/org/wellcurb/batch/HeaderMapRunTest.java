@@ -1,0 +1,67 @@
+package org.wellcurb.batch;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.wellcurb.report.PageStyle;
+
+class HeaderMapRunTest {
+  @TempDir Path dir;
+
+  private ScreenSummary run(String map, Path... records) throws Exception {
+    ScreenRequest request =
+        new ScreenRequest(
+            List.of(records).stream().map(Path::toString).toList(),
+            List.of("common-practice"),
+            dir.resolve("out"),
+            LocalDate.of(2026, 1, 1),
+            SheetsFor.NONE,
+            0,
+            false,
+            100,
+            PageStyle.PLAIN,
+            2,
+            InputStream.nullInputStream(),
+            Files.writeString(dir.resolve("map.json"), map.replace('\'', '"')));
+    return new ScreenRun(request, rows -> {}, new Stop()).run();
+  }
+
+  @Test
+  void anExportIsScreenedWithItsMapAndItsOtherTables() throws Exception {
+    Path wells =
+        Files.writeString(dir.resolve("wells.csv"), "NO;TIEFE;KIND\nA;1,5;W\nB;x;P\nC;30;W\n");
+    Path layers = Files.writeString(dir.resolve("layers.csv"), "W;B;M\nA;1;clay\nQ;2;sand\n");
+    ScreenSummary summary =
+        run(
+            "{'title':'t','columns':[{'column':'NO','entry':'record.id'},"
+                + "{'column':'TIEFE','entry':'well.depth','unit':'m'}],"
+                + "'only':[{'column':'KIND','is':['W']}],"
+                + "'joins':[{'file':'layers.csv','id':'W',"
+                + "'layers':{'to':'B','material':'M','unit':'m'}}]}",
+            layers,
+            wells);
+    assertEquals(2, summary.screened());
+    assertEquals(1, summary.setAside());
+    assertEquals(3, summary.rowsRead());
+    String json = Files.readString(dir.resolve("out/run.json"));
+    assertTrue(json.contains("\"headers\""), json);
+    assertTrue(Files.readString(dir.resolve("out/set-aside.csv")).contains("layers.csv,3"));
+  }
+
+  @Test
+  void aMapThatIsWrongWritesNothing() {
+    RunFailure failure =
+        assertThrows(RunFailure.class, () -> run("{'title':'t'}", dir.resolve("x.csv")));
+    assertEquals(RunFailure.Kind.UNUSABLE, failure.kind());
+    assertFalse(Files.exists(dir.resolve("out")));
+  }
+}
