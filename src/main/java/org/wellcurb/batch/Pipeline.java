@@ -3,7 +3,9 @@ package org.wellcurb.batch;
 import java.io.IOException;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.Queue;
 import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -61,7 +63,8 @@ final class Pipeline {
     }
     Deque<R> idle = new ArrayDeque<>();
     Deque<Future<R>> underWay = new ArrayDeque<>();
-    ExecutorService pool = Executors.newFixedThreadPool(threads, Pipeline::thread);
+    Queue<Thread> started = new ConcurrentLinkedQueue<>();
+    ExecutorService pool = Executors.newFixedThreadPool(threads, work -> thread(work, started));
     try {
       boolean dry = false;
       while (true) {
@@ -85,7 +88,7 @@ final class Pipeline {
     } catch (ExecutionException e) {
       throw unwrapped(e);
     } finally {
-      stop(pool);
+      stop(pool, started);
     }
   }
 
@@ -114,17 +117,20 @@ final class Pipeline {
     throw new IllegalStateException(cause);
   }
 
-  /** Waits for the threads: none may touch the folder after the run has ended. */
-  private static void stop(ExecutorService pool) {
+  /**
+   * Waits for the threads: none may touch the folder after the run has ended. A pool counts as
+   * terminated a moment before its last thread is gone, so the threads themselves are waited for.
+   */
+  private static void stop(ExecutorService pool, Queue<Thread> started) {
     pool.shutdownNow();
     boolean interrupted = false;
-    while (!pool.isTerminated()) {
-      try {
-        if (pool.awaitTermination(1, java.util.concurrent.TimeUnit.SECONDS)) {
-          break;
+    for (Thread thread : started) {
+      while (thread.isAlive()) {
+        try {
+          thread.join();
+        } catch (InterruptedException e) {
+          interrupted = true;
         }
-      } catch (InterruptedException e) {
-        interrupted = true;
       }
     }
     if (interrupted) {
@@ -132,9 +138,10 @@ final class Pipeline {
     }
   }
 
-  private static Thread thread(Runnable work) {
+  private static Thread thread(Runnable work, Queue<Thread> started) {
     Thread thread = new Thread(work, "screening");
     thread.setDaemon(true);
+    started.add(thread);
     return thread;
   }
 }
