@@ -5,17 +5,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.wellcurb.intake.HeaderMap;
-import org.wellcurb.intake.HeaderMaps;
-import org.wellcurb.intake.Input;
 import org.wellcurb.intake.Inputs;
-import org.wellcurb.intake.IntakeException;
-import org.wellcurb.intake.MapException;
 import org.wellcurb.intake.Sources;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.report.Cap;
 import org.wellcurb.rulepack.Pack;
-import org.wellcurb.rulepack.PackException;
-import org.wellcurb.rulepack.PackLoader;
 import org.wellcurb.screening.Tally;
 
 /**
@@ -42,13 +36,14 @@ public final class ScreenRun {
    * @throws RunFailure if nothing was written, with the line that says why
    */
   public ScreenSummary run() throws RunFailure {
-    HeaderMap headers = headers();
-    List<Pack> packs = packs();
+    HeaderMap headers = Opening.headers(request.headers());
+    List<Pack> packs = Opening.packs(request.packs());
     Bars bars = new Bars();
     Plan plan = new Plan(request, packs, new PackChoice(packs, Catalogue.standard()), bars);
     try (Hashes hashes = new Hashes(request.standardInput())) {
       Sources sources = new Sources(Catalogue.standard(), headers);
-      Inputs inputs = inputs(hashes, sources);
+      Inputs inputs =
+          Opening.inputs(request.records(), request.out(), request.headers(), sources, hashes);
       try (FreshFolder folder = FreshFolder.beside(request.out())) {
         ScreenSummary summary = write(folder, plan, sources, inputs, hashes);
         stop.check();
@@ -64,71 +59,6 @@ public final class ScreenRun {
           "not enough memory: nothing was written; give Java more (-Xmx) or ask for fewer sheets",
           e);
     }
-  }
-
-  private HeaderMap headers() throws RunFailure {
-    Path path = request.headers();
-    if (path == null) {
-      return HeaderMap.NONE;
-    }
-    try {
-      return HeaderMaps.load(path, path.toString(), Catalogue.standard());
-    } catch (MapException e) {
-      throw RunFailure.unusable(String.valueOf(e.getMessage()), e);
-    }
-  }
-
-  private List<Pack> packs() throws RunFailure {
-    List<Pack> packs = new ArrayList<>();
-    List<String> problems = new ArrayList<>();
-    for (String name : request.packs()) {
-      try {
-        packs.add(PackLoader.load(name));
-      } catch (PackException e) {
-        problems.add(String.valueOf(e.getMessage()));
-      }
-    }
-    if (!problems.isEmpty()) {
-      throw RunFailure.unusable(String.join("\n", problems));
-    }
-    return packs;
-  }
-
-  private Inputs inputs(Hashes hashes, Sources sources) throws RunFailure {
-    Inputs inputs;
-    try {
-      inputs = sources.prepare(Inputs.of(request.records(), hashes.standardInput()));
-    } catch (IntakeException e) {
-      throw RunFailure.noInput(String.valueOf(e.getMessage()));
-    } catch (IOException e) {
-      throw RunFailure.noInput("the records cannot be read: " + Folders.reason(e));
-    }
-    if (inputs.inputs().isEmpty()) {
-      throw RunFailure.noInput(
-          String.join(" ", request.records())
-              + ": holds no records; give files that end in .csv, .tsv, .txt, .json, .jsonl or"
-              + " .ndjson");
-    }
-    Path out = request.out().toAbsolutePath().normalize();
-    List<Path> paths = new ArrayList<>();
-    for (Input input : inputs.inputs()) {
-      Path path = input.path();
-      if (path != null) {
-        if (path.toAbsolutePath().normalize().startsWith(out)) {
-          throw RunFailure.unusable(
-              path
-                  + ": stands in "
-                  + request.out()
-                  + ", which this run replaces; copy it out first");
-        }
-        paths.add(path);
-      }
-    }
-    if (request.headers() != null) {
-      paths.add(request.headers());
-    }
-    hashes.start(paths);
-    return inputs;
   }
 
   private ScreenSummary write(

@@ -37,6 +37,7 @@ public final class Main {
   private static int run(String[] arguments, PrintStream out, PrintStream err, Stop stop) {
     CommandLine line = new CommandLine(new Root());
     line.addSubcommand("screen", new ScreenCommand(stop));
+    line.addSubcommand("rehearse", new RehearseCommand(stop));
     line.addSubcommand("rulebook", new RulebookCommand());
     line.addSubcommand("prove", new ProveCommand());
     line.addSubcommand("blank", new BlankCommand());

@@ -5,7 +5,6 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.batch.ScreenRequest;
@@ -14,7 +13,6 @@ import org.wellcurb.batch.ScreenSummary;
 import org.wellcurb.batch.SheetsFor;
 import org.wellcurb.batch.Stop;
 import org.wellcurb.report.Cap;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -116,9 +114,9 @@ final class ScreenCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    atLeast("--most-sheets", mostSheets, 0);
-    atLeast("--workers", workers, 1);
-    atLeast("--position-accuracy", positionAccuracy, 0);
+    Least.of(spec, "--most-sheets", mostSheets, 0);
+    Least.of(spec, "--workers", workers, 1);
+    Least.of(spec, "--position-accuracy", positionAccuracy, 0);
     ScreenRequest request =
         new ScreenRequest(
             records,
@@ -141,13 +139,5 @@ final class ScreenCommand implements Callable<Integer> {
       SummaryText.lines(summary, out).forEach(spec.commandLine().getOut()::println);
     }
     return gates.stream().anyMatch(gate -> gate.isTripped(summary)) ? ExitCode.GATE : ExitCode.DONE;
-  }
-
-  private void atLeast(String option, double value, double least) {
-    if (!(value >= least)) {
-      throw new CommandLine.ParameterException(
-          spec.commandLine(),
-          String.format(Locale.ROOT, "%s: must be at least %.0f", option, least));
-    }
   }
 }

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.wellcurb.batch.RehearseSummary;
 import org.wellcurb.batch.ScreenSummary;
 import org.wellcurb.report.Cut;
 import org.wellcurb.report.Outputs;
@@ -49,6 +50,23 @@ final class SummaryText {
     }
     lines.add("report: " + out.resolve(Outputs.INDEX));
     return lines;
+  }
+
+  static List<String> lines(RehearseSummary summary, Path out) {
+    return List.of(
+        many(summary.rowsRead(), "row")
+            + " read: "
+            + summary.screened()
+            + " judged by both packs, "
+            + summary.setAside()
+            + " set aside",
+        many(summary.changed(), "record")
+            + (summary.changed() == 1 ? " changes: " : " change: ")
+            + summary.newlyShort()
+            + " newly short, "
+            + summary.noLongerShort()
+            + " no longer short",
+        "report: " + out.resolve(Outputs.INDEX));
   }
 
   private static String kinds(ScreenSummary summary) {

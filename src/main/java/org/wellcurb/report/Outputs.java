@@ -16,6 +16,8 @@ public final class Outputs {
   public static final String SET_ASIDE_CSV = "set-aside.csv";
   public static final String SET_ASIDE = "set-aside";
   public static final String CROSSCHECK_JSON = "crosscheck.json";
+  public static final String CHANGES_CSV = "changes.csv";
+  public static final String CHANGES_GEOJSON = "changes.geojson";
   public static final String RUN_JSON = "run.json";
 
   private Outputs() {}
@@ -35,5 +37,7 @@ public final class Outputs {
           SET_ASIDE_CSV,
           SET_ASIDE,
           CROSSCHECK_JSON,
+          CHANGES_CSV,
+          CHANGES_GEOJSON,
           RUN_JSON);
 }

@@ -13,8 +13,14 @@ import org.wellcurb.rulepack.Pack;
  * @param after the pack tried
  * @param asOf as-of date
  * @param records records screened under both
+ * @param setAside rows that could not be read as records
  * @param changedRecords records with an outcome that changes
+ * @param newlyShort records with a rule that falls short only under the pack after
+ * @param noLongerShort records with a rule that falls short only under the pack before
  * @param rules changes by rule, in the order of the pack after, then rules only the pack before has
+ * @param zones zones with a record that changes, most first, at most {@link
+ *     Cap#CONTRACTORS_ON_PAGE}
+ * @param contractors drillers' licences with one, most first, at most as many
  * @param changes changes by record in input order, at most {@link Cap#CHANGES_ON_PAGE}
  * @param totalChanges how many there are
  */
@@ -23,13 +29,20 @@ public record RehearsalView(
     Pack after,
     LocalDate asOf,
     long records,
+    long setAside,
     long changedRecords,
+    long newlyShort,
+    long noLongerShort,
     List<RuleChange> rules,
+    List<GroupChange> zones,
+    List<GroupChange> contractors,
     List<RecordChange> changes,
     long totalChanges) {
 
   public RehearsalView {
     rules = List.copyOf(rules);
+    zones = List.copyOf(zones);
+    contractors = List.copyOf(contractors);
     changes = List.copyOf(changes);
   }
 
@@ -62,4 +75,16 @@ public record RehearsalView(
       String title,
       @Nullable Outcome from,
       @Nullable Outcome to) {}
+
+  /**
+   * Records of one zone or contractor.
+   *
+   * @param name as written; empty for records that name none
+   * @param records its records
+   * @param changed those with an outcome that changes
+   * @param newlyShort those with a rule that falls short only under the pack after
+   * @param noLongerShort those with a rule that falls short only under the pack before
+   */
+  public record GroupChange(
+      String name, long records, long changed, long newlyShort, long noLongerShort) {}
 }

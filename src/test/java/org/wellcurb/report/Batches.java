@@ -102,7 +102,10 @@ public final class Batches {
         pack,
         LocalDate.of(2026, 1, 1),
         40,
+        1,
         3,
+        2,
+        1,
         List.of(
             new RehearsalView.RuleChange(
                 "septic-tank-distance",
@@ -111,6 +114,8 @@ public final class Batches {
                 Outcome.FALLS_SHORT,
                 2),
             new RehearsalView.RuleChange("new-rule", "A new rule", null, Outcome.CANNOT_TELL, 1)),
+        List.of(new RehearsalView.GroupChange("hill", 30, 3, 2, 1)),
+        List.of(new RehearsalView.GroupChange("", 40, 3, 2, 1)),
         List.of(
             new RehearsalView.RecordChange(
                 "FW-1",

@@ -1,0 +1,144 @@
+package org.wellcurb.batch;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.intake.ChunkTally;
+import org.wellcurb.intake.SetAside;
+import org.wellcurb.report.Cap;
+import org.wellcurb.report.ChangesCsv;
+import org.wellcurb.report.FindingsGeoJson;
+import org.wellcurb.report.Outputs;
+import org.wellcurb.report.RehearsalView.RecordChange;
+import org.wellcurb.report.SetAsideCsv;
+
+/** What the parts of a rehearsal come to, merged in input order; writes the files that grow. */
+final class RehearseMerged implements Pipeline.Merge<RehearsePart>, Closeable {
+  final List<InputCounts> inputs = new ArrayList<>();
+  final List<RecordChange> shown = new ArrayList<>();
+  final GroupChanges contractors = new GroupChanges();
+  final GroupChanges zones = new GroupChanges();
+  final long[] counts;
+  long screened;
+  long setAside;
+  long filesSetAside;
+  long changed;
+  long newlyShort;
+  long noLongerShort;
+  long changeLines;
+  private final Stop stop;
+  private final Progress progress;
+  private final Path folder;
+  private final Deque<OutputStream> open = new ArrayDeque<>();
+  private final OutputStream changes;
+  private final OutputStream features;
+  private final OutputStream setAsideLines;
+  private boolean anyFeature;
+  private @Nullable InputCounts reading;
+  private String firstFileSetAside = "";
+
+  RehearseMerged(Path folder, int pairs, Stop stop, Progress progress) throws IOException {
+    this.folder = folder;
+    this.stop = stop;
+    this.progress = progress;
+    counts = new long[pairs * RulePairs.OUTCOMES * RulePairs.OUTCOMES];
+    try {
+      changes = start(Outputs.CHANGES_CSV, ChangesCsv.HEADER);
+      features = start(Outputs.CHANGES_GEOJSON, FindingsGeoJson.START);
+      setAsideLines = start(Outputs.SET_ASIDE_CSV, SetAsideCsv.HEADER);
+    } catch (IOException e) {
+      close();
+      throw e;
+    }
+  }
+
+  private OutputStream start(String name, String text) throws IOException {
+    OutputStream out = Files.newOutputStream(folder.resolve(name));
+    open.push(out);
+    out.write(text.getBytes(StandardCharsets.US_ASCII));
+    return out;
+  }
+
+  @Override
+  public void take(RehearsePart result) throws IOException, RunFailure {
+    stop.check();
+    Part part = Objects.requireNonNull(result.part);
+    write(result);
+    InputCounts input = reading == null ? new InputCounts(part.input(), part.source()) : reading;
+    reading = input;
+    ChunkTally cells = result.reading;
+    if (cells != null) {
+      input.add(cells, result.screened, result.setAside);
+    }
+    if (part.isEnd()) {
+      SetAside unusable = part.source().unusable();
+      if (unusable != null) {
+        filesSetAside++;
+        if (firstFileSetAside.isEmpty()) {
+          firstFileSetAside = unusable.file() + ": " + unusable.reason();
+        }
+      }
+      inputs.add(input);
+      reading = null;
+    }
+    screened += result.screened;
+    setAside += result.setAside;
+    changed += result.changed;
+    newlyShort += result.newlyShort;
+    noLongerShort += result.noLongerShort;
+    changeLines += result.changeLines;
+    for (int i = 0; i < counts.length; i++) {
+      counts[i] += result.counts[i];
+    }
+    contractors.add(result.contractors);
+    zones.add(result.zones);
+    int room = Cap.CHANGES_ON_PAGE.most() - shown.size();
+    shown.addAll(result.shown.subList(0, Math.min(room, result.shown.size())));
+    progress.rows(screened + setAside);
+    result.clear();
+  }
+
+  private void write(RehearsePart result) throws IOException {
+    result.changes.writeTo(changes);
+    if (result.features.length() > 0) {
+      if (anyFeature) {
+        features.write(FindingsGeoJson.BETWEEN.getBytes(StandardCharsets.US_ASCII));
+      }
+      anyFeature = true;
+      result.features.writeTo(features);
+    }
+    result.setAsideLines.writeTo(setAsideLines);
+  }
+
+  /** The first file that was set aside whole, and why; empty if none was. */
+  String firstFileSetAside() {
+    return firstFileSetAside;
+  }
+
+  /** How many records had this pair of outcomes. */
+  long count(int pair, int from, int to) {
+    return counts[(pair * RulePairs.OUTCOMES + from) * RulePairs.OUTCOMES + to];
+  }
+
+  /** Writes what stands at the end of files, and closes them. */
+  void finish() throws IOException {
+    features.write(FindingsGeoJson.END.getBytes(StandardCharsets.US_ASCII));
+    close();
+  }
+
+  @Override
+  public void close() throws IOException {
+    while (!open.isEmpty()) {
+      open.pop().close();
+    }
+  }
+}

@@ -1,0 +1,177 @@
+package org.wellcurb.batch;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.wellcurb.intake.Inputs;
+import org.wellcurb.intake.PassedOver;
+import org.wellcurb.intake.Sources;
+import org.wellcurb.record.Catalogue;
+import org.wellcurb.report.Cap;
+import org.wellcurb.report.Cut;
+import org.wellcurb.report.InputLine;
+import org.wellcurb.report.Outputs;
+import org.wellcurb.report.Pages;
+import org.wellcurb.report.RehearsalView;
+import org.wellcurb.report.RehearsalView.RuleChange;
+import org.wellcurb.report.RunFacts;
+import org.wellcurb.report.RunJson;
+import org.wellcurb.rulepack.Pack;
+import org.wellcurb.rulepack.Rule;
+
+/**
+ * Judges the same records by two packs, or two editions of one, and writes which outcomes change:
+ * whole, or not at all. Each pack judges every record, whatever jurisdiction it names.
+ */
+public final class RehearseRun {
+  private final RehearseRequest request;
+  private final Progress progress;
+  private final Stop stop;
+
+  public RehearseRun(RehearseRequest request, Progress progress, Stop stop) {
+    this.request = request;
+    this.progress = progress;
+    this.stop = stop;
+  }
+
+  /**
+   * Runs to the end.
+   *
+   * @throws RunFailure if nothing was written, with the line that says why
+   */
+  public RehearseSummary run() throws RunFailure {
+    Sources sources = new Sources(Catalogue.standard(), Opening.headers(request.headers()));
+    List<Pack> packs = Opening.packs(List.of(request.before(), request.after()));
+    try (Hashes hashes = new Hashes(request.standardInput())) {
+      Inputs inputs =
+          Opening.inputs(request.records(), request.out(), request.headers(), sources, hashes);
+      try (FreshFolder folder = FreshFolder.beside(request.out())) {
+        RehearseSummary summary = write(folder.path(), packs, sources, inputs, hashes);
+        stop.check();
+        folder.swapIn();
+        return summary;
+      } catch (IOException e) {
+        throw FreshFolder.unwritable(request.out(), e);
+      }
+    } catch (InterruptedException e) {
+      throw RunFailure.unusable("interrupted: nothing was written", e);
+    }
+  }
+
+  private RehearseSummary write(
+      Path folder, List<Pack> packs, Sources sources, Inputs inputs, Hashes hashes)
+      throws IOException, RunFailure, InterruptedException {
+    Pack before = packs.get(0);
+    Pack after = packs.get(1);
+    RulePairs pairs = new RulePairs(before, after);
+    try (RehearseMerged merged = new RehearseMerged(folder, pairs.size(), stop, progress);
+        RecordParts parts = new RecordParts(inputs.inputs(), sources, stop)) {
+      Pipeline.<Part, RehearsePart>run(
+          parts,
+          request.workers(),
+          () -> new RehearseWork(before, after, pairs, request.asOf(), request.positionAccuracy()),
+          () -> new RehearsePart(pairs.size()),
+          merged);
+      merged.finish();
+      if (merged.filesSetAside == inputs.inputs().size()) {
+        throw RunFailure.noInput(merged.firstFileSetAside() + "; nothing was written");
+      }
+      String page = new Pages(request.style()).rehearsal(view(before, after, pairs, merged));
+      Files.write(folder.resolve(Outputs.INDEX), page.getBytes(StandardCharsets.UTF_8));
+      RunJson.write(
+          Files.newOutputStream(folder.resolve(Outputs.RUN_JSON)),
+          facts(packs, merged, inputs, hashes));
+      return new RehearseSummary(
+          merged.screened + merged.setAside,
+          merged.screened,
+          merged.setAside,
+          merged.changed,
+          merged.newlyShort,
+          merged.noLongerShort);
+    }
+  }
+
+  private RehearsalView view(Pack before, Pack after, RulePairs pairs, RehearseMerged merged) {
+    List<RuleChange> rules = new ArrayList<>();
+    for (int pair = 0; pair < pairs.size(); pair++) {
+      Rule rule = pairs.rule(pair);
+      for (int from = 0; from < RulePairs.OUTCOMES; from++) {
+        for (int to = 0; to < RulePairs.OUTCOMES; to++) {
+          long records = merged.count(pair, from, to);
+          if (records > 0) {
+            rules.add(
+                new RuleChange(
+                    rule.id(),
+                    rule.title(),
+                    RulePairs.outcome(from),
+                    RulePairs.outcome(to),
+                    records));
+          }
+        }
+      }
+    }
+    return new RehearsalView(
+        before,
+        after,
+        request.asOf(),
+        merged.screened,
+        merged.setAside,
+        merged.changed,
+        merged.newlyShort,
+        merged.noLongerShort,
+        rules,
+        first(merged.zones.lines()),
+        first(merged.contractors.lines()),
+        merged.shown,
+        merged.changeLines);
+  }
+
+  private static <T> List<T> first(List<T> all) {
+    return all.subList(0, Math.min(Cap.CONTRACTORS_ON_PAGE.most(), all.size()));
+  }
+
+  private RunFacts facts(List<Pack> packs, RehearseMerged merged, Inputs inputs, Hashes hashes)
+      throws IOException, InterruptedException {
+    Map<String, String> options = new LinkedHashMap<>();
+    options.put("rules", packs.get(0).id());
+    options.put("against", packs.get(1).id());
+    options.put("language", request.style().language().code());
+    options.put("position-accuracy", RunJson.number(request.positionAccuracy()));
+    if (request.headers() != null) {
+      options.put("headers", hashes.of(request.headers()));
+    }
+    List<InputLine> lines = new ArrayList<>();
+    for (InputCounts input : merged.inputs) {
+      lines.add(input.line(hashes.of(inputs.inputs().get(input.place()).path())));
+    }
+    Map<String, String> notRead = new LinkedHashMap<>();
+    for (PassedOver file : inputs.passedOver()) {
+      notRead.put(file.file(), file.reason());
+    }
+    Map<String, Long> counts = new LinkedHashMap<>();
+    counts.put("rowsRead", merged.screened + merged.setAside);
+    counts.put("screened", merged.screened);
+    counts.put("setAside", merged.setAside);
+    counts.put("filesSetAside", merged.filesSetAside);
+    counts.put("recordsChanged", merged.changed);
+    counts.put("recordsNewlyShort", merged.newlyShort);
+    counts.put("recordsNoLongerShort", merged.noLongerShort);
+    counts.put("outcomesChanged", merged.changeLines);
+    List<Cut> cuts = new ArrayList<>();
+    cut(cuts, Cap.CHANGES_ON_PAGE, merged.changeLines);
+    cut(cuts, Cap.CONTRACTORS_ON_PAGE, merged.contractors.lines().size());
+    return new RunFacts(
+        Version.text(), request.asOf(), options, lines, notRead, packs, counts, cuts);
+  }
+
+  private static void cut(List<Cut> cuts, Cap cap, long total) {
+    if (total > cap.most()) {
+      cuts.add(new Cut(cap, cap.most(), total));
+    }
+  }
+}

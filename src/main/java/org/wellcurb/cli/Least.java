@@ -1,0 +1,18 @@
+package org.wellcurb.cli;
+
+import java.util.Locale;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** Refuses an option that is too small. */
+final class Least {
+  private Least() {}
+
+  static void of(CommandSpec spec, String option, double value, double least) {
+    if (!(value >= least)) {
+      throw new CommandLine.ParameterException(
+          spec.commandLine(),
+          String.format(Locale.ROOT, "%s: must be at least %.0f", option, least));
+    }
+  }
+}
