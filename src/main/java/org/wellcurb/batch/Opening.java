@@ -13,6 +13,10 @@ import org.wellcurb.intake.IntakeException;
 import org.wellcurb.intake.MapException;
 import org.wellcurb.intake.Sources;
 import org.wellcurb.record.Catalogue;
+import org.wellcurb.report.NoticePages;
+import org.wellcurb.report.NoticeTemplateException;
+import org.wellcurb.report.OfficeNotice;
+import org.wellcurb.report.Pages;
 import org.wellcurb.rulepack.Pack;
 import org.wellcurb.rulepack.PackException;
 import org.wellcurb.rulepack.PackLoader;
@@ -29,6 +33,18 @@ final class Opening {
     try {
       return HeaderMaps.load(path, path.toString(), Catalogue.standard());
     } catch (MapException e) {
+      throw RunFailure.unusable(String.valueOf(e.getMessage()), e);
+    }
+  }
+
+  /** What makes the notices: an office's own template, tried, or the form that ships. */
+  static NoticePages notices(ScreenRequest request) throws RunFailure {
+    Path template = request.notices().template();
+    try {
+      return template == null
+          ? new Pages(request.style())
+          : new OfficeNotice(template, request.style());
+    } catch (NoticeTemplateException e) {
       throw RunFailure.unusable(String.valueOf(e.getMessage()), e);
     }
   }

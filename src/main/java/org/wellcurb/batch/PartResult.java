@@ -18,6 +18,9 @@ final class PartResult {
   final ByteText features = new ByteText();
   final ByteText setAsideLines = new ByteText();
 
+  /** Findings that wait for the notices. */
+  final NoticeLog noticed = new NoticeLog();
+
   /** Rows set aside as they stand, with what parts them. */
   final ByteText rawRows = new ByteText();
 
@@ -51,6 +54,7 @@ final class PartResult {
     outcomeLines.clear();
     features.clear();
     setAsideLines.clear();
+    noticed.clear();
     rawRows.clear();
     setAsideShown.clear();
     licences.clear();

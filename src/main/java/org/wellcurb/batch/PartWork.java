@@ -2,6 +2,7 @@ package org.wellcurb.batch;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -41,6 +42,10 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
   private final List<Screener> screeners = new ArrayList<>();
   private final List<Tally> tallies = new ArrayList<>();
   private final List<byte[]> kindOfRule = new ArrayList<>();
+
+  /** Each pack's rules are objects of its own, so one map holds the rules of all. */
+  private final IdentityHashMap<Rule, Integer> placeOfRule = new IdentityHashMap<>();
+
   private final int[] outcomes = new int[Outcome.values().length];
   private final int[] kinds = new int[FindingKind.values().length];
   private PartResult result;
@@ -57,6 +62,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
       byte[] kindOf = new byte[pack.rules().size()];
       for (int i = 0; i < kindOf.length; i++) {
         kindOf[i] = (byte) pack.rules().get(i).kind().ordinal();
+        placeOfRule.put(pack.rules().get(i), i);
       }
       kindOfRule.add(kindOf);
     }
@@ -118,7 +124,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     List<Finding> findings =
         outcomes[FALLS_SHORT] == 0 ? List.of() : screeners.get(pack).findings();
     if (!findings.isEmpty()) {
-      found(record, packId, findings);
+      found(record, pack, packId, findings);
     }
     keep(record, pack, findings, driller, installer);
     place++;
@@ -150,14 +156,20 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     result.asks.endRecord();
   }
 
-  private void found(WellRecord record, String packId, List<Finding> findings) {
+  private void found(WellRecord record, int pack, String packId, List<Finding> findings) {
     result.withFindings++;
     if (kinds[FindingKind.DEFICIENCY.ordinal()] > 0) {
       result.withDeficiency++;
     }
     for (Finding finding : findings) {
       FindingsCsv.put(result.findings, finding);
-      result.licences.finding(Whose.licence(record, finding), finding.rule().kind(), place);
+      String licence = Whose.licence(record, finding);
+      FindingKind kind = finding.rule().kind();
+      result.licences.finding(licence, kind, place);
+      if (plan.request().notices().wanted() && kind != FindingKind.ADVISORY && !licence.isBlank()) {
+        int rule = Objects.requireNonNull(placeOfRule.get(finding.rule()));
+        result.noticed.put(licence, pack, rule, finding);
+      }
     }
     FindingsGeoJson.put(
         result.features,

@@ -22,6 +22,7 @@ import org.wellcurb.report.ContractorLine;
 import org.wellcurb.report.Cut;
 import org.wellcurb.report.FindingSentence;
 import org.wellcurb.report.InputLine;
+import org.wellcurb.report.NoticePages;
 import org.wellcurb.report.Outputs;
 import org.wellcurb.report.PageStyle;
 import org.wellcurb.report.Pages;
@@ -42,10 +43,18 @@ final class ReportEnd {
   private final Totals totals;
   private final Inputs inputs;
   private final Hashes hashes;
+  private final NoticePages noticePages;
   private final Stop stop;
   private final List<Cut> cuts = new ArrayList<>();
 
-  ReportEnd(Plan plan, Path folder, Merged merged, Inputs inputs, Hashes hashes, Stop stop) {
+  ReportEnd(
+      Plan plan,
+      Path folder,
+      Merged merged,
+      Inputs inputs,
+      Hashes hashes,
+      NoticePages noticePages,
+      Stop stop) {
     this.plan = plan;
     this.request = plan.request();
     this.folder = folder;
@@ -53,6 +62,7 @@ final class ReportEnd {
     this.totals = merged.totals;
     this.inputs = inputs;
     this.hashes = hashes;
+    this.noticePages = noticePages;
     this.stop = stop;
   }
 
@@ -64,13 +74,19 @@ final class ReportEnd {
       RulesCsv.put(rules, tally);
     }
     ReportFiles.write(folder.resolve(Outputs.RULES_CSV), rules);
+    NoticeFiles notices = new NoticeFiles(plan, folder, noticePages, stop);
+    if (request.notices().wanted()) {
+      int asked = notices.write(folder.resolve(ReportFiles.NOTICE_LOG), merged.licences.lines());
+      cut(Cap.NOTICES, notices.written(), asked);
+    }
     List<InputLine> lines = inputLines();
     findCuts(sheets, lines.size());
-    BatchView view = view(tallies, sheets, lines);
+    BatchView view = view(tallies, sheets, notices, lines);
     Files.write(
         folder.resolve(Outputs.INDEX),
         new Pages(request.style()).index(view).getBytes(StandardCharsets.UTF_8));
-    RunJson.write(Files.newOutputStream(folder.resolve(Outputs.RUN_JSON)), facts(sheets, lines));
+    RunJson.write(
+        Files.newOutputStream(folder.resolve(Outputs.RUN_JSON)), facts(sheets, notices, lines));
     return summary();
   }
 
@@ -114,13 +130,17 @@ final class ReportEnd {
     }
   }
 
-  private BatchView view(List<Tally> tallies, SheetFiles sheets, List<InputLine> lines)
+  private BatchView view(
+      List<Tally> tallies, SheetFiles sheets, NoticeFiles notices, List<InputLine> lines)
       throws IOException {
     List<RecordLine> records = new ArrayList<>();
     for (RecordLine line : merged.lines.sorted()) {
       records.add(line.withSheet(sheets.addresses().getOrDefault(line, "")));
     }
-    List<ContractorLine> contractors = merged.licences.lines();
+    List<ContractorLine> contractors =
+        merged.licences.lines().stream()
+            .map(line -> line.withNotice(notices.address(line.licence())))
+            .toList();
     return new BatchView(
         Version.text(),
         request.asOf(),
@@ -168,11 +188,20 @@ final class ReportEnd {
     return names.stream().sorted().toList();
   }
 
-  private RunFacts facts(SheetFiles sheets, List<InputLine> lines)
+  private RunFacts facts(SheetFiles sheets, NoticeFiles notices, List<InputLine> lines)
       throws IOException, InterruptedException {
     Map<String, String> options = new LinkedHashMap<>();
     options.put("sheets", request.sheets().name().toLowerCase(Locale.ROOT));
     options.put("most-sheets", String.valueOf(request.mostSheets()));
+    NoticeOptions asked = request.notices();
+    options.put("notices", asked.wanted() ? "all" : "none");
+    if (asked.wanted()) {
+      options.put("most-notices", String.valueOf(asked.most()));
+      options.put("reply-days", String.valueOf(asked.replyDays()));
+      if (asked.template() != null) {
+        options.put("notice", hashes.of(asked.template()));
+      }
+    }
     options.put("outcomes", request.outcomes() ? "yes" : "no");
     options.put("language", request.style().language().code());
     options.put("units", request.style().units().code());
@@ -182,6 +211,7 @@ final class ReportEnd {
     }
     Map<String, Long> counts = totals.named();
     counts.put("sheets", (long) sheets.addresses().size());
+    counts.put("notices", (long) notices.written());
     return new RunFacts(
         Version.text(), request.asOf(), options, lines, notRead(), plan.packs(), counts, cuts);
   }

@@ -26,9 +26,13 @@ final class ReportFiles implements Closeable {
   private final @Nullable OutputStream outcomes;
   private final OutputStream features;
   private final OutputStream setAside;
+  private final @Nullable OutputStream noticed;
   private boolean anyFeature;
 
-  ReportFiles(Path folder, boolean withOutcomes) throws IOException {
+  /** The findings that wait for the notices; no output, gone before the folder is whole. */
+  static final String NOTICE_LOG = ".notices";
+
+  ReportFiles(Path folder, boolean withOutcomes, boolean withNotices) throws IOException {
     this.folder = folder;
     try {
       findings = start(Outputs.FINDINGS_CSV, FindingsCsv.HEADER);
@@ -36,6 +40,7 @@ final class ReportFiles implements Closeable {
       outcomes = withOutcomes ? start(Outputs.OUTCOMES_CSV, OutcomesCsv.HEADER) : null;
       features = start(Outputs.FINDINGS_GEOJSON, FindingsGeoJson.START);
       setAside = start(Outputs.SET_ASIDE_CSV, SetAsideCsv.HEADER);
+      noticed = withNotices ? start(NOTICE_LOG, "") : null;
     } catch (IOException e) {
       closeQuietly(e);
       throw e;
@@ -64,6 +69,9 @@ final class ReportFiles implements Closeable {
       result.features.writeTo(features);
     }
     result.setAsideLines.writeTo(setAside);
+    if (noticed != null) {
+      result.noticed.writeTo(noticed);
+    }
   }
 
   /** Writes what stands at the end of files, and closes them. */

@@ -23,6 +23,8 @@ import org.wellcurb.report.PageStyle;
  * @param workers threads that screen
  * @param standardInput what {@code -} reads
  * @param headers the header map; null if headers are keys
+ * @param notices correction notices
+ * @param looks what else is looked at: answers, settled findings, an earlier report, the whole
  */
 public record ScreenRequest(
     List<String> records,
@@ -36,7 +38,9 @@ public record ScreenRequest(
     PageStyle style,
     int workers,
     InputStream standardInput,
-    @Nullable Path headers) {
+    @Nullable Path headers,
+    NoticeOptions notices,
+    LookOptions looks) {
 
   /** Metres that positions on maps are rounded to, unless {@code --position-accuracy} says. */
   public static final double POSITION_ACCURACY = 100;
@@ -71,7 +75,9 @@ public record ScreenRequest(
         style,
         workers,
         standardInput,
-        null);
+        null,
+        NoticeOptions.PLAIN,
+        LookOptions.PLAIN);
   }
 
   /** A run with everything as it is when no option is given, and one worker. */
@@ -89,5 +95,62 @@ public record ScreenRequest(
         PageStyle.PLAIN,
         1,
         InputStream.nullInputStream());
+  }
+
+  /** The same, read by this header map. */
+  public ScreenRequest withHeaders(Path map) {
+    return new ScreenRequest(
+        records,
+        packs,
+        out,
+        asOf,
+        sheets,
+        mostSheets,
+        outcomes,
+        positionAccuracy,
+        style,
+        workers,
+        standardInput,
+        map,
+        notices,
+        looks);
+  }
+
+  /** The same, with these notices. */
+  public ScreenRequest with(NoticeOptions other) {
+    return new ScreenRequest(
+        records,
+        packs,
+        out,
+        asOf,
+        sheets,
+        mostSheets,
+        outcomes,
+        positionAccuracy,
+        style,
+        workers,
+        standardInput,
+        headers,
+        other,
+        looks);
+  }
+
+  /** The same, looking at this. */
+  public ScreenRequest with(LookOptions other) {
+    return new ScreenRequest(
+        records,
+        packs,
+        out,
+        asOf,
+        sheets,
+        mostSheets,
+        outcomes,
+        positionAccuracy,
+        style,
+        workers,
+        standardInput,
+        headers,
+        notices,
+        other);
   }
 }

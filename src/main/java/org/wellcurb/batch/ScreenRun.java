@@ -9,6 +9,7 @@ import org.wellcurb.intake.Inputs;
 import org.wellcurb.intake.Sources;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.report.Cap;
+import org.wellcurb.report.NoticePages;
 import org.wellcurb.rulepack.Pack;
 import org.wellcurb.screening.Tally;
 
@@ -37,6 +38,7 @@ public final class ScreenRun {
    */
   public ScreenSummary run() throws RunFailure {
     HeaderMap headers = Opening.headers(request.headers());
+    NoticePages notices = Opening.notices(request);
     List<Pack> packs = Opening.packs(request.packs());
     Bars bars = new Bars();
     Plan plan = new Plan(request, packs, new PackChoice(packs, Catalogue.standard()), bars);
@@ -45,7 +47,7 @@ public final class ScreenRun {
       Inputs inputs =
           Opening.inputs(request.records(), request.out(), request.headers(), sources, hashes);
       try (FreshFolder folder = FreshFolder.beside(request.out())) {
-        ScreenSummary summary = write(folder, plan, sources, inputs, hashes);
+        ScreenSummary summary = write(folder, plan, sources, inputs, hashes, notices);
         stop.check();
         folder.swapIn();
         return summary;
@@ -62,11 +64,16 @@ public final class ScreenRun {
   }
 
   private ScreenSummary write(
-      FreshFolder fresh, Plan plan, Sources sources, Inputs inputs, Hashes hashes)
+      FreshFolder fresh,
+      Plan plan,
+      Sources sources,
+      Inputs inputs,
+      Hashes hashes,
+      NoticePages notices)
       throws IOException, RunFailure, InterruptedException {
     Path folder = fresh.path();
     List<PartWork> works = new ArrayList<>();
-    ReportFiles files = new ReportFiles(folder, request.outcomes());
+    ReportFiles files = new ReportFiles(folder, request.outcomes(), request.notices().wanted());
     try (Merged merged =
             new Merged(
                 files,
@@ -88,7 +95,8 @@ public final class ScreenRun {
           merged);
       files.finish();
       refuseIfNothingWasRead(merged, inputs);
-      return new ReportEnd(plan, folder, merged, inputs, hashes, stop).write(tallies(plan, works));
+      return new ReportEnd(plan, folder, merged, inputs, hashes, notices, stop)
+          .write(tallies(plan, works));
     }
   }
 

@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import org.wellcurb.batch.LookOptions;
+import org.wellcurb.batch.NoticeOptions;
 import org.wellcurb.batch.ScreenRequest;
 import org.wellcurb.batch.ScreenRun;
 import org.wellcurb.batch.ScreenSummary;
@@ -78,6 +80,31 @@ final class ScreenCommand implements Callable<Integer> {
   private int mostSheets = Cap.SHEETS.most();
 
   @Option(
+      names = "--notices",
+      paramLabel = "WHICH",
+      converter = NoticesOption.class,
+      description = "Correction notices: all or none (default: all).")
+  private boolean notices = true;
+
+  @Option(
+      names = "--most-notices",
+      paramLabel = "N",
+      description = "Notices at most, the licences with most findings first (default: 200).")
+  private int mostNotices = Cap.NOTICES.most();
+
+  @Option(
+      names = "--notice",
+      paramLabel = "FILE.ftl",
+      description = "An office's own template of a notice (see README.md).")
+  private @Nullable Path notice;
+
+  @Option(
+      names = "--reply-days",
+      paramLabel = "N",
+      description = "Days after the as-of date by which notices ask for an answer (default: 30).")
+  private int replyDays = NoticeOptions.REPLY_DAYS;
+
+  @Option(
       names = "--outcomes",
       description = "Also write outcomes.csv: every rule on every record.")
   private boolean outcomes;
@@ -115,6 +142,8 @@ final class ScreenCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     Least.of(spec, "--most-sheets", mostSheets, 0);
+    Least.of(spec, "--most-notices", mostNotices, 0);
+    Least.of(spec, "--reply-days", replyDays, 0);
     Least.of(spec, "--workers", workers, 1);
     Least.of(spec, "--position-accuracy", positionAccuracy, 0);
     ScreenRequest request =
@@ -130,7 +159,9 @@ final class ScreenCommand implements Callable<Integer> {
             style.style(),
             workers,
             System.in,
-            headers);
+            headers,
+            new NoticeOptions(notices, mostNotices, replyDays, notice),
+            LookOptions.PLAIN);
     ScreenSummary summary;
     try (ProgressLine line = ProgressLine.start(quiet)) {
       summary = new ScreenRun(request, line, stop).run();

@@ -14,6 +14,11 @@ import java.util.Comparator;
 public record ContractorLine(
     String licence, long records, long withFindings, KindCounts kinds, String notice) {
 
+  /** The same, with the address of its notice. */
+  public ContractorLine withNotice(String address) {
+    return new ContractorLine(licence, records, withFindings, kinds, address);
+  }
+
   /** The order of the list: most records with findings, then by licence (code point). */
   public static final Comparator<ContractorLine> MOST_FIRST =
       Comparator.<ContractorLine>comparingLong(line -> -line.withFindings)

@@ -14,8 +14,10 @@ import org.wellcurb.screening.Finding;
  * @param packs packs that judged
  * @param records findings of each record
  * @param cut what was cut, as a sentence; empty if nothing was
+ * @param caution what is said on every page
  */
-public record NoticePage(NoticeView view, List<PackLine> packs, List<Noticed> records, String cut) {
+public record NoticePage(
+    NoticeView view, List<PackLine> packs, List<Noticed> records, String cut, String caution) {
 
   /**
    * The findings of one record.
@@ -29,6 +31,7 @@ public record NoticePage(NoticeView view, List<PackLine> packs, List<Noticed> re
   /**
    * One finding.
    *
+   * @param number its number in the notice, from 1
    * @param kind kind of finding, in lower case
    * @param sentence what is wrong
    * @param title what the rule asks
@@ -38,6 +41,7 @@ public record NoticePage(NoticeView view, List<PackLine> packs, List<Noticed> re
    * @param reading what may have been meant; may be empty
    */
   public record Line(
+      int number,
       String kind,
       String sentence,
       String title,
@@ -50,7 +54,9 @@ public record NoticePage(NoticeView view, List<PackLine> packs, List<Noticed> re
     Words words = Words.in(style.language());
     FindingSentence sentence = new FindingSentence(style);
     Map<String, Noticed> records = new LinkedHashMap<>();
+    int number = 0;
     for (Finding finding : view.findings()) {
+      number++;
       String place = words.say("place", finding.file(), finding.row());
       records
           .computeIfAbsent(
@@ -59,6 +65,7 @@ public record NoticePage(NoticeView view, List<PackLine> packs, List<Noticed> re
           .lines()
           .add(
               new Line(
+                  number,
                   finding.rule().kind().label(),
                   sentence.of(finding),
                   finding.rule().title(),
@@ -74,6 +81,7 @@ public record NoticePage(NoticeView view, List<PackLine> packs, List<Noticed> re
         List.copyOf(records.values()),
         shown < view.total()
             ? words.say("cut", shown, view.total(), Cap.FINDINGS_IN_NOTICE.rest())
-            : "");
+            : "",
+        words.say("caution.always"));
   }
 }

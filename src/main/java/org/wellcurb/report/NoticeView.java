@@ -10,18 +10,22 @@ import org.wellcurb.screening.Finding;
  *
  * @param licence the licence number, as written; empty for findings that fall to none
  * @param asOf as-of date of the run
+ * @param replyBy day by which an answer is asked for
  * @param packs packs that judged
  * @param findings findings that fall to the licence (see {@link Whose}), in input order, at most
  *     {@link Cap#FINDINGS_IN_NOTICE}
  * @param total how many there are
+ * @param table name of the table to fill in and return, beside the notice; empty if there is none
  * @param cautions keys of cautions that apply to any of the records
  */
 public record NoticeView(
     String licence,
     LocalDate asOf,
+    LocalDate replyBy,
     List<Pack> packs,
     List<Finding> findings,
     long total,
+    String table,
     List<String> cautions) {
 
   public NoticeView {

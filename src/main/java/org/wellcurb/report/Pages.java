@@ -18,7 +18,7 @@ import org.wellcurb.screening.RecordResult;
  * content security policy lets nothing else act. The same values give the same page. May be shared
  * between threads.
  */
-public final class Pages {
+public final class Pages implements NoticePages {
   private static final Inline STYLE = Inline.of("pages.css");
   private static final Inline SCRIPT = Inline.of("pages.js");
   private static final Inline DESK_STYLE = Inline.of("desk.css");
@@ -48,13 +48,9 @@ public final class Pages {
     return page("index.ftl", new IndexMaker(batch, style).index(), "");
   }
 
-  /**
-   * A correction notice for one licence.
-   *
-   * @param index address of the batch page from the notice; empty if there is none
-   */
-  public String notice(NoticeView notice, String index) {
-    return page("notice.ftl", NoticePage.of(notice, style), index);
+  @Override
+  public String notice(NoticeView notice) {
+    return page("notice.ftl", NoticePage.of(notice, style), "");
   }
 
   /** A pack as a printable rulebook. */

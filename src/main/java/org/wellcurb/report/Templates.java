@@ -19,7 +19,7 @@ import java.util.TimeZone;
  * cannot make objects, nor reach past the values that they are given.
  */
 final class Templates {
-  private static final Version VERSION = Configuration.VERSION_2_3_34;
+  static final Version VERSION = Configuration.VERSION_2_3_34;
   private static final Configuration CONFIGURATION = configuration();
 
   private Templates() {}

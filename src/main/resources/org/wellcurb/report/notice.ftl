@@ -4,6 +4,8 @@
 
 <p class="lead">${n("notice.lead", w.total, v.records?size)}</p>
 <p>${t("notice.how")}</p>
+<p class="lead">${t("notice.reply", w.replyBy)}</p>
+<#if w.table?has_content><p>${t("notice.table")} <a href="${w.table}">${w.table}</a></p></#if>
 <#if v.cut?has_content><p class="cut">${v.cut}</p></#if>
 <@l.cautions w.cautions />
 
@@ -13,7 +15,7 @@
 <p class="under">${r.place}</p>
 <ol>
 <#list r.lines as f>
-<li class="point ${f.kind}">
+<li class="point ${f.kind}" value="${f.number}">
 <p><b>${f.sentence}</b> <span class="soft">(${t("kind.short.one." + f.kind)})</span></p>
 <dl class="plain">
 <div><dt>${t("finding.asked")}:</dt><dd><@l.own f.title /></dd></div>

@@ -30,9 +30,9 @@ class HeaderMapRunTest {
             100,
             PageStyle.PLAIN,
             2,
-            InputStream.nullInputStream(),
-            Files.writeString(dir.resolve("map.json"), map.replace('\'', '"')));
-    return new ScreenRun(request, rows -> {}, new Stop()).run();
+            InputStream.nullInputStream());
+    Path file = Files.writeString(dir.resolve("map.json"), map.replace('\'', '"'));
+    return new ScreenRun(request.withHeaders(file), rows -> {}, new Stop()).run();
   }
 
   @Test

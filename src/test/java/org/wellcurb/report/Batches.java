@@ -88,9 +88,11 @@ public final class Batches {
     return new NoticeView(
         "D-118",
         LocalDate.of(2026, 1, 1),
+        LocalDate.of(2026, 1, 31),
         List.of(result.pack()),
         result.findings(),
         result.findings().size() + 3,
+        "D-118.csv",
         List.of("pressure"));
   }
 

@@ -46,8 +46,8 @@ final class PagesInBrowserTest {
       case "index-fr" -> french.index(Batches.of(1, "FW-"));
       case "index-long" -> pages.index(Batches.of(1234, "FW-"));
       case "index-hostile" -> pages.index(Batches.of(3, Forms.HOSTILE));
-      case "notice" -> pages.notice(Batches.notice(), "../index.html");
-      case "notice-fr" -> french.notice(Batches.notice(), "");
+      case "notice" -> pages.notice(Batches.notice());
+      case "notice-fr" -> french.notice(Batches.notice());
       case "rulebook" -> pages.rulebook(Results.of(Forms.full()).pack());
       case "rehearsal" -> pages.rehearsal(Batches.rehearsal());
       case "blank" -> pages.blank(Catalogue.standard());

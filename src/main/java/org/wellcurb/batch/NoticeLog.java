@@ -1,0 +1,112 @@
+package org.wellcurb.batch;
+
+import java.io.ByteArrayOutputStream;
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.judgement.Deciding;
+import org.wellcurb.quantity.Unit;
+import org.wellcurb.quantity.Units;
+import org.wellcurb.report.Cap;
+import org.wellcurb.rulepack.Pack;
+import org.wellcurb.rulepack.Rule;
+import org.wellcurb.screening.Finding;
+
+/**
+ * Findings on their way to notices. Which licences get one is known only when all records are
+ * screened; until then findings wait in a file of the fresh folder, not in memory.
+ */
+final class NoticeLog {
+  private final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+  private final DataOutputStream out = new DataOutputStream(bytes);
+
+  /**
+   * A finding read back.
+   *
+   * @param licence the licence that it falls to, as written
+   * @param pack place of the pack that judged
+   * @param finding the finding; long texts are cut to {@link Cap#QUOTED_LETTERS}
+   */
+  record Noted(String licence, int pack, Finding finding) {}
+
+  /** Adds a finding. */
+  void put(String licence, int pack, int rule, Finding finding) {
+    Deciding deciding = finding.deciding();
+    try {
+      text(licence);
+      out.writeInt(pack);
+      out.writeInt(rule);
+      text(finding.recordId());
+      text(finding.file());
+      out.writeLong(finding.row());
+      text(finding.possibleReading());
+      text(deciding.entry());
+      text(deciding.written());
+      out.writeDouble(deciding.value());
+      Unit unit = deciding.unit();
+      out.writeInt(unit == null ? -1 : unit.id());
+      out.writeDouble(deciding.limit());
+      out.writeDouble(deciding.margin());
+      text(deciding.valueText());
+      text(deciding.limitText());
+      out.writeBoolean(deciding.isDate());
+      text(deciding.subject());
+    } catch (IOException e) {
+      throw new UncheckedIOException("memory does not fail to be written", e);
+    }
+  }
+
+  private void text(String text) throws IOException {
+    out.writeUTF(Cap.QUOTED_LETTERS.cut(text));
+  }
+
+  void writeTo(OutputStream file) throws IOException {
+    bytes.writeTo(file);
+  }
+
+  void clear() {
+    bytes.reset();
+  }
+
+  /** The next finding; null after the last. */
+  static @Nullable Noted read(DataInputStream in, List<Pack> packs) throws IOException {
+    in.mark(1);
+    if (in.read() < 0) {
+      return null;
+    }
+    in.reset();
+    String licence = in.readUTF();
+    int pack = in.readInt();
+    Rule rule = packs.get(pack).rules().get(in.readInt());
+    String recordId = in.readUTF();
+    String file = in.readUTF();
+    long row = in.readLong();
+    String reading = in.readUTF();
+    String entry = in.readUTF();
+    String written = in.readUTF();
+    double value = in.readDouble();
+    int unit = in.readInt();
+    double limit = in.readDouble();
+    double margin = in.readDouble();
+    Deciding deciding =
+        new Deciding(
+            entry,
+            written,
+            value,
+            unit < 0 ? null : Units.at(unit),
+            limit,
+            margin,
+            in.readUTF(),
+            in.readUTF(),
+            in.readBoolean(),
+            in.readUTF());
+    return new Noted(
+        licence,
+        pack,
+        new Finding(recordId, file, row, packs.get(pack).id(), rule, deciding, reading));
+  }
+}

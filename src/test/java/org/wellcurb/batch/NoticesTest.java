@@ -1,0 +1,173 @@
+package org.wellcurb.batch;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.wellcurb.report.Cap;
+
+/** One notice for each licence that has something to answer, and nothing of anyone else in it. */
+class NoticesTest {
+  private static final String RECORDS =
+      """
+      record.id,record.jurisdiction,driller.licence,installer.licence,relief.setting [psi],\
+      pressure.cut_out [psi],pressure.cut_in [psi],tank.precharge [psi]
+      HIS-1,alder,D-1,,60,60,40,38
+      HIS-2,alder,d-1,,50,60,40,38
+      HER-1,alder,D-2,P-9,60,60,40,38
+      OK-1,alder,D-3,,75,60,40,38
+      NONE-1,alder,,,60,60,40,38
+      """;
+
+  @TempDir Path dir;
+
+  private ScreenSummary run(NoticeOptions notices) throws Exception {
+    Path records = Files.writeString(dir.resolve("wells.csv"), RECORDS);
+    ScreenRequest request =
+        Runs.request(dir.resolve("out"), List.of("fenwick-county"), records).with(notices);
+    return Runs.run(request);
+  }
+
+  private List<String> notices() throws IOException {
+    Path folder = dir.resolve("out/notices");
+    if (!Files.exists(folder)) {
+      return List.of();
+    }
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.map(file -> file.getFileName().toString()).sorted().toList();
+    }
+  }
+
+  @Test
+  void oneForEachLicenceAndATableBesideIt() throws Exception {
+    run(NoticeOptions.PLAIN);
+    List<String> names = notices();
+    assertTrue(names.contains("D-1.html") && names.contains("D-1.csv"), names.toString());
+    assertFalse(names.contains("record.html"), "nobody is nobody's licence: " + names);
+    String page = Files.readString(dir.resolve("out/notices/D-1.html"));
+    assertTrue(page.contains("HIS-1") && page.contains("HIS-2"), "written in either case");
+    assertTrue(page.contains("2026-01-31"), "an answer is asked for 30 days after the as-of date");
+  }
+
+  @Test
+  void holdsNobodyElsesRecords() throws Exception {
+    run(NoticeOptions.PLAIN);
+    for (String name : notices()) {
+      String text = Files.readString(dir.resolve("out/notices").resolve(name));
+      assertEquals(name.startsWith("D-1"), text.contains("HIS-"), name);
+      assertFalse(text.contains("OK-1") || text.contains("NONE-1"), name);
+      assertFalse(text.contains("index.html"), "it is sent away: " + name);
+      if (name.startsWith("D-1")) {
+        assertFalse(text.contains("HER-1") || text.contains("D-2"), name);
+      }
+    }
+  }
+
+  @Test
+  void pointsAreThoseOfFindingsButAdvisories() throws Exception {
+    run(NoticeOptions.PLAIN);
+    List<Map<String, String>> points = Runs.rows(dir.resolve("out/notices/D-1.csv"));
+    List<Map<String, String>> findings =
+        Runs.rows(dir.resolve("out/findings.csv")).stream()
+            .filter(row -> row.get("record_id").startsWith("HIS-"))
+            .filter(row -> !row.get("kind").equals("advisory"))
+            .toList();
+    assertFalse(points.isEmpty());
+    assertEquals(findings.size(), points.size());
+    for (int i = 0; i < points.size(); i++) {
+      assertEquals(String.valueOf(i + 1), points.get(i).get("point"));
+      for (String column : List.of("record_id", "file", "row", "rule", "entry", "written")) {
+        assertEquals(findings.get(i).get(column), points.get(i).get(column), column);
+      }
+      assertEquals("", points.get(i).get("corrected"));
+    }
+    String page = Files.readString(dir.resolve("out/notices/D-1.html"));
+    assertTrue(page.contains("value=\"" + points.size() + "\""), "points are numbered through");
+  }
+
+  @Test
+  void noneAreWrittenWhereNoneAreWanted() throws Exception {
+    run(NoticeOptions.NONE);
+    assertEquals(List.of(), notices());
+    assertFalse(Files.exists(dir.resolve("out/" + ReportFiles.NOTICE_LOG)));
+  }
+
+  @Test
+  void theCutIsSaid() throws Exception {
+    ScreenSummary summary = run(new NoticeOptions(true, 1, 30, null));
+    assertEquals(List.of("D-1.csv", "D-1.html"), notices(), "most findings first");
+    assertTrue(summary.cuts().stream().anyMatch(cut -> cut.cap() == Cap.NOTICES));
+    assertTrue(Files.readString(dir.resolve("out/run.json")).contains("\"notices\": 1"));
+    assertFalse(Files.exists(dir.resolve("out/" + ReportFiles.NOTICE_LOG)));
+  }
+
+  @Test
+  void anOfficesOwnFormIsUsed() throws Exception {
+    Path form =
+        Files.writeString(
+            dir.resolve("letter.ftl"),
+            "<h1>Office of Alder</h1><p>${licence} by ${replyBy}</p>"
+                + "<#list records as r><#list r.points as p><p>${p.number} ${r.id}"
+                + " ${p.sentence}</p></#list></#list>");
+    run(new NoticeOptions(true, 10, 10, form));
+    String page = Files.readString(dir.resolve("out/notices/D-1.html"));
+    assertTrue(page.startsWith("<h1>Office of Alder</h1><p>D-1 by 2026-01-11</p>"), page);
+    assertTrue(page.contains("HIS-2"), page);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "${nobody}|letter.ftl:1:3: The following has evaluated to null or missing",
+        "<#list records as r>|letter.ftl:1",
+        "${'1+1'?eval}|?eval",
+        "<#assign x='a'?interpret>|?interpret",
+        "${'x'?<#-- hid -->eval}|?eval",
+        "<#include '/etc/passwd'>|letter.ftl",
+        "<#include '../secret.txt'>|letter.ftl",
+        "<#list 1.. as x>ab</#list>|writes more than",
+        "<#macro m><@m/></#macro><@m/>|calls itself",
+        "${'freemarker.template.utility.Execute'?new()('id')}|?new",
+        "${licence?api.getClass()}|?api",
+        "${.data_model.class.name}|letter.ftl",
+      })
+  void aFormThatMayNotWritesNothing(String form, String said) throws Exception {
+    Files.writeString(dir.resolve("letter.ftl"), form);
+    RunFailure failure =
+        assertThrows(
+            RunFailure.class,
+            () -> run(new NoticeOptions(true, 10, 10, dir.resolve("letter.ftl"))));
+    assertEquals(RunFailure.Kind.UNUSABLE, failure.kind());
+    String message = String.valueOf(failure.getMessage());
+    assertTrue(message.contains(said), message);
+    assertEquals(1, message.lines().count(), message);
+    assertFalse(Files.exists(dir.resolve("out")));
+  }
+
+  @Test
+  void whatAFormPrintsIsEscaped() throws Exception {
+    Path form = Files.writeString(dir.resolve("letter.ftl"), "${licence}");
+    Path records =
+        Files.writeString(
+            dir.resolve("wells.csv"),
+            "record.id,driller.licence,relief.setting,pressure.cut_out\nA,<b>D</b>,60,60\n");
+    Runs.run(
+        Runs.request(dir.resolve("out"), List.of("fenwick-county"), records)
+            .with(new NoticeOptions(true, 10, 10, form)));
+    assertEquals(
+        "&lt;b&gt;D&lt;/b&gt;",
+        Files.readString(dir.resolve("out/notices").resolve(notices().get(1))));
+  }
+}
