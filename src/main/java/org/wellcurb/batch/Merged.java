@@ -16,6 +16,7 @@ final class Merged implements Pipeline.Merge<PartResult>, Closeable {
   final Totals totals = new Totals();
   final LicenceCounts licences = new LicenceCounts();
   final AskCounts asks = new AskCounts();
+  final SinceLog since = new SinceLog();
   final Worst<RecordLine> lines = new Worst<>(Cap.RECORDS_ON_PAGE.most(), RecordLine.WORST_FIRST);
   final Worst<Flagged> flagged;
   final List<InputCounts> inputs = new ArrayList<>();
@@ -77,6 +78,7 @@ final class Merged implements Pipeline.Merge<PartResult>, Closeable {
     }
     totals.add(result);
     licences.add(result.licences);
+    since.add(result.since);
     result.lines.sorted().forEach(lines::offer);
     result.flagged.sorted().forEach(flagged::offer);
     Flagged bar = flagged.bar();

@@ -18,6 +18,9 @@ final class PartResult {
   final ByteText features = new ByteText();
   final ByteText setAsideLines = new ByteText();
 
+  final ByteText marks = new ByteText();
+  final SinceLog since = new SinceLog();
+
   /** Findings that wait for the notices. */
   final NoticeLog noticed = new NoticeLog();
 
@@ -33,6 +36,11 @@ final class PartResult {
   final Worst<Flagged> flagged;
   final long[] outcomes = new long[Outcome.values().length];
   final long[] kinds = new long[FindingKind.values().length];
+
+  /** Findings that are open, by kind. */
+  final long[] open = new long[FindingKind.values().length];
+
+  long settled;
   long screened;
   long setAside;
   long withFindings;
@@ -55,6 +63,10 @@ final class PartResult {
     features.clear();
     setAsideLines.clear();
     noticed.clear();
+    marks.clear();
+    since.clear();
+    settled = 0;
+    java.util.Arrays.fill(open, 0);
     rawRows.clear();
     setAsideShown.clear();
     licences.clear();

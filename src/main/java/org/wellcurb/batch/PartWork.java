@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.intake.ChunkReader;
@@ -11,7 +12,9 @@ import org.wellcurb.intake.RawRow;
 import org.wellcurb.intake.RecordSink;
 import org.wellcurb.intake.SetAside;
 import org.wellcurb.judgement.Outcome;
+import org.wellcurb.record.Amender;
 import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.RecordMark;
 import org.wellcurb.record.WellRecord;
 import org.wellcurb.report.ByteText;
 import org.wellcurb.report.Cap;
@@ -38,6 +41,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
   private static final int CANNOT_TELL = Outcome.CANNOT_TELL.ordinal();
 
   private final Plan plan;
+  private final Amender amender = new Amender(Catalogue.standard());
   private final ChunkReader reader = new ChunkReader(Catalogue.standard());
   private final List<Screener> screeners = new ArrayList<>();
   private final List<Tally> tallies = new ArrayList<>();
@@ -103,12 +107,32 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
               raw.bytes()));
       return;
     }
+    judge(amended(record), pack);
+  }
+
+  /** The record with the corrections that came back for it. */
+  private WellRecord amended(WellRecord record) {
+    Map<Integer, String> texts =
+        plan.answers().isEmpty() ? Map.of() : plan.answers().of(record.id());
+    if (texts.isEmpty()) {
+      return record;
+    }
+    plan.answers().used(record.id(), texts.size());
+    return amender.amend(record, texts);
+  }
+
+  private void judge(WellRecord record, int pack) {
     byte[] judged = screeners.get(pack).outcomes(record);
     tallies.get(pack).add(judged);
     count(judged, kindOfRule.get(pack));
     result.screened++;
     String packId = plan.packs().get(pack).id();
     RecordsCsv.put(result.records, record, packId, outcomes, kinds);
+    long mark = RecordMark.of(record);
+    result.marks.hex(mark).put('\n');
+    if (plan.earlier() != null) {
+      result.since.record(record, mark);
+    }
     String driller = Whose.written(record, "driller.licence");
     String installer = Whose.written(record, "installer.licence");
     result.licences.record(driller);
@@ -123,10 +147,13 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     }
     List<Finding> findings =
         outcomes[FALLS_SHORT] == 0 ? List.of() : screeners.get(pack).findings();
+    List<Finding> open = findings;
     if (!findings.isEmpty()) {
-      found(record, pack, packId, findings);
+      write(record, packId, findings);
+      open = open(findings);
+      found(record, pack, open);
     }
-    keep(record, pack, findings, driller, installer);
+    keep(record, pack, open, !findings.isEmpty(), driller, installer);
     place++;
   }
 
@@ -156,20 +183,26 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     result.asks.endRecord();
   }
 
-  private void found(WellRecord record, int pack, String packId, List<Finding> findings) {
-    result.withFindings++;
-    if (kinds[FindingKind.DEFICIENCY.ordinal()] > 0) {
-      result.withDeficiency++;
+  /** Findings that nobody has settled; counts them in {@code kinds}. */
+  private List<Finding> open(List<Finding> findings) {
+    List<Finding> open = findings;
+    if (!plan.settled().isEmpty()) {
+      open = findings.stream().filter(finding -> plan.settled().of(finding) == null).toList();
+      result.settled += findings.size() - open.size();
+      Arrays.fill(kinds, 0);
+      for (Finding finding : open) {
+        kinds[finding.rule().kind().ordinal()]++;
+      }
     }
+    for (int i = 0; i < kinds.length; i++) {
+      result.open[i] += kinds[i];
+    }
+    return open;
+  }
+
+  private void write(WellRecord record, String packId, List<Finding> findings) {
     for (Finding finding : findings) {
       FindingsCsv.put(result.findings, finding);
-      String licence = Whose.licence(record, finding);
-      FindingKind kind = finding.rule().kind();
-      result.licences.finding(licence, kind, place);
-      if (plan.request().notices().wanted() && kind != FindingKind.ADVISORY && !licence.isBlank()) {
-        int rule = Objects.requireNonNull(placeOfRule.get(finding.rule()));
-        result.noticed.put(licence, pack, rule, finding);
-      }
     }
     FindingsGeoJson.put(
         result.features,
@@ -179,11 +212,34 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
         Place.of(record, plan.request().positionAccuracy()));
   }
 
+  private void found(WellRecord record, int pack, List<Finding> findings) {
+    if (findings.isEmpty()) {
+      return;
+    }
+    result.withFindings++;
+    if (kinds[FindingKind.DEFICIENCY.ordinal()] > 0) {
+      result.withDeficiency++;
+    }
+    for (Finding finding : findings) {
+      String licence = Whose.licence(record, finding);
+      FindingKind kind = finding.rule().kind();
+      result.licences.finding(licence, kind, place);
+      if (plan.request().notices().wanted() && kind != FindingKind.ADVISORY && !licence.isBlank()) {
+        int rule = Objects.requireNonNull(placeOfRule.get(finding.rule()));
+        result.noticed.put(licence, pack, rule, finding);
+      }
+    }
+  }
+
   /** Keeps the record for the page and the sheets, if it is among the worst. */
   private void keep(
-      WellRecord record, int pack, List<Finding> findings, String driller, String installer) {
+      WellRecord record,
+      int pack,
+      List<Finding> findings,
+      boolean flagged,
+      String driller,
+      String installer) {
     SheetsFor sheets = plan.request().sheets();
-    boolean flagged = !findings.isEmpty();
     if (!flagged && sheets != SheetsFor.ALL && result.first != null) {
       return;
     }
@@ -199,7 +255,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
             outcomes[CANNOT_TELL],
             firstTitle(findings),
             "");
-    if (flagged && plan.bars().mayBeListed(line)) {
+    if (!findings.isEmpty() && plan.bars().mayBeListed(line)) {
       result.lines.offer(line);
     }
     long number = Objects.requireNonNull(part).number();

@@ -1,6 +1,7 @@
 package org.wellcurb.batch;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.wellcurb.rulepack.Pack;
 
 /**
@@ -9,9 +10,19 @@ import org.wellcurb.rulepack.Pack;
  * @param request what was asked
  * @param packs the packs, in the order given
  * @param choice which of them judges a record
+ * @param answers corrections that came back
+ * @param settled findings that someone has looked at
+ * @param earlier an earlier report to lay this one beside; null where none was given
  * @param bars what a record must be worse than to be listed
  */
-record Plan(ScreenRequest request, List<Pack> packs, PackChoice choice, Bars bars) {
+record Plan(
+    ScreenRequest request,
+    List<Pack> packs,
+    PackChoice choice,
+    Answers answers,
+    Settled settled,
+    @Nullable EarlierReport earlier,
+    Bars bars) {
   Plan {
     packs = List.copyOf(packs);
   }

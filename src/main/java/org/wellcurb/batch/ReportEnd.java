@@ -21,6 +21,7 @@ import org.wellcurb.report.Cap;
 import org.wellcurb.report.ContractorLine;
 import org.wellcurb.report.Cut;
 import org.wellcurb.report.FindingSentence;
+import org.wellcurb.report.FollowUp;
 import org.wellcurb.report.InputLine;
 import org.wellcurb.report.NoticePages;
 import org.wellcurb.report.Outputs;
@@ -30,6 +31,10 @@ import org.wellcurb.report.RecordLine;
 import org.wellcurb.report.RulesCsv;
 import org.wellcurb.report.RunFacts;
 import org.wellcurb.report.RunJson;
+import org.wellcurb.report.Settlement;
+import org.wellcurb.report.SinceCounts;
+import org.wellcurb.report.SinceView;
+import org.wellcurb.rulepack.Pack;
 import org.wellcurb.screening.Finding;
 import org.wellcurb.screening.Screener;
 import org.wellcurb.screening.Tally;
@@ -81,13 +86,14 @@ final class ReportEnd {
     }
     List<InputLine> lines = inputLines();
     findCuts(sheets, lines.size());
-    BatchView view = view(tallies, sheets, notices, lines);
+    SinceCounts since = since();
+    BatchView view = view(tallies, sheets, notices, lines, since);
     Files.write(
         folder.resolve(Outputs.INDEX),
         new Pages(request.style()).index(view).getBytes(StandardCharsets.UTF_8));
     RunJson.write(
         Files.newOutputStream(folder.resolve(Outputs.RUN_JSON)), facts(sheets, notices, lines));
-    return summary();
+    return summary(view.followUp());
   }
 
   private List<Flagged> sheetsFor() {
@@ -131,7 +137,11 @@ final class ReportEnd {
   }
 
   private BatchView view(
-      List<Tally> tallies, SheetFiles sheets, NoticeFiles notices, List<InputLine> lines)
+      List<Tally> tallies,
+      SheetFiles sheets,
+      NoticeFiles notices,
+      List<InputLine> lines,
+      @Nullable SinceCounts since)
       throws IOException {
     List<RecordLine> records = new ArrayList<>();
     for (RecordLine line : merged.lines.sorted()) {
@@ -158,9 +168,59 @@ final class ReportEnd {
         first(lines, Cap.INPUTS_ON_PAGE),
         new ArrayList<>(notRead().keySet()),
         List.of(),
+        followUp(since),
         sheets.cautions(),
         cuts,
         written());
+  }
+
+  private FollowUp followUp(@Nullable SinceCounts since) {
+    List<Settlement> settled = plan.settled().unmatched();
+    List<String> answers = plan.answers().unmatched();
+    cut(Cap.SIDE_LINES_ON_PAGE, Cap.SIDE_LINES_ON_PAGE.most(), settled.size());
+    cut(Cap.SIDE_LINES_ON_PAGE, Cap.SIDE_LINES_ON_PAGE.most(), answers.size());
+    return new FollowUp(
+        totals.settled(),
+        first(settled, Cap.SIDE_LINES_ON_PAGE),
+        settled.size(),
+        plan.answers().corrections(),
+        plan.answers().records(),
+        first(answers, Cap.SIDE_LINES_ON_PAGE),
+        answers.size(),
+        since);
+  }
+
+  /** Lays this run beside the earlier one and writes what changed; null where none was given. */
+  private @Nullable SinceCounts since() throws IOException, RunFailure {
+    EarlierReport earlier = plan.earlier();
+    if (earlier == null) {
+      return null;
+    }
+    Since.SinceTotals changes = new Since(earlier, merged.since).write(folder);
+    List<String> packs = new ArrayList<>();
+    for (Pack pack : plan.packs()) {
+      StringBuilder hashes = new StringBuilder();
+      pack.files().forEach(file -> hashes.append(file.sha256()));
+      if (!hashes.toString().equals(earlier.packs().get(pack.id()))) {
+        packs.add(pack.id());
+      }
+    }
+    SinceView view =
+        new SinceView(
+            request.asOf(),
+            earlier.asOf(),
+            !request.asOf().toString().equals(earlier.asOf()),
+            !Version.text().equals(earlier.version()),
+            packs,
+            changes.counts,
+            changes.contractors.lines(),
+            changes.rules.lines(),
+            changes.shown(),
+            changes.total);
+    Files.write(
+        folder.resolve(Outputs.SINCE),
+        new Pages(request.style()).since(view).getBytes(StandardCharsets.UTF_8));
+    return changes.counts;
   }
 
   private static <T> List<T> first(List<T> all, Cap cap) {
@@ -209,6 +269,16 @@ final class ReportEnd {
     if (request.headers() != null) {
       options.put("headers", hashes.of(request.headers()));
     }
+    LookOptions looks = request.looks();
+    if (looks.answers() != null) {
+      options.put("answers", hashes.of(looks.answers()));
+    }
+    if (looks.settled() != null) {
+      options.put("settled", hashes.of(looks.settled()));
+    }
+    if (looks.earlier() != null) {
+      options.put("earlier", hashes.of(looks.earlier().resolve(Outputs.RUN_JSON)));
+    }
     Map<String, Long> counts = totals.named();
     counts.put("sheets", (long) sheets.addresses().size());
     counts.put("notices", (long) notices.written());
@@ -216,7 +286,7 @@ final class ReportEnd {
         Version.text(), request.asOf(), options, lines, notRead(), plan.packs(), counts, cuts);
   }
 
-  private ScreenSummary summary() {
+  private ScreenSummary summary(FollowUp followUp) {
     @Nullable Flagged only = merged.only();
     List<String> sentences = new ArrayList<>();
     if (only != null) {
@@ -235,6 +305,7 @@ final class ReportEnd {
         totals.filesSetAside(),
         totals.withFindings(),
         totals.findings(),
+        followUp,
         totals.outcome(Outcome.CANNOT_TELL),
         cuts,
         only == null ? "" : only.line().recordId(),

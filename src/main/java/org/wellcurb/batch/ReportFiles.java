@@ -26,6 +26,7 @@ final class ReportFiles implements Closeable {
   private final @Nullable OutputStream outcomes;
   private final OutputStream features;
   private final OutputStream setAside;
+  private final OutputStream marks;
   private final @Nullable OutputStream noticed;
   private boolean anyFeature;
 
@@ -40,6 +41,7 @@ final class ReportFiles implements Closeable {
       outcomes = withOutcomes ? start(Outputs.OUTCOMES_CSV, OutcomesCsv.HEADER) : null;
       features = start(Outputs.FINDINGS_GEOJSON, FindingsGeoJson.START);
       setAside = start(Outputs.SET_ASIDE_CSV, SetAsideCsv.HEADER);
+      marks = start(Outputs.MARKS, "");
       noticed = withNotices ? start(NOTICE_LOG, "") : null;
     } catch (IOException e) {
       closeQuietly(e);
@@ -69,6 +71,7 @@ final class ReportFiles implements Closeable {
       result.features.writeTo(features);
     }
     result.setAsideLines.writeTo(setAside);
+    result.marks.writeTo(marks);
     if (noticed != null) {
       result.noticed.writeTo(noticed);
     }

@@ -41,7 +41,16 @@ public final class ScreenRun {
     NoticePages notices = Opening.notices(request);
     List<Pack> packs = Opening.packs(request.packs());
     Bars bars = new Bars();
-    Plan plan = new Plan(request, packs, new PackChoice(packs, Catalogue.standard()), bars);
+    LookOptions looks = request.looks();
+    Plan plan =
+        new Plan(
+            request,
+            packs,
+            new PackChoice(packs, Catalogue.standard()),
+            Answers.load(looks.answers(), Catalogue.standard()),
+            Settled.load(looks.settled()),
+            EarlierReport.open(looks.earlier()),
+            bars);
     try (Hashes hashes = new Hashes(request.standardInput())) {
       Sources sources = new Sources(Catalogue.standard(), headers);
       Inputs inputs =

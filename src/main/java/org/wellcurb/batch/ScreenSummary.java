@@ -2,6 +2,7 @@ package org.wellcurb.batch;
 
 import java.util.List;
 import org.wellcurb.report.Cut;
+import org.wellcurb.report.FollowUp;
 import org.wellcurb.report.KindCounts;
 
 /**
@@ -13,6 +14,7 @@ import org.wellcurb.report.KindCounts;
  * @param filesSetAside files set aside whole
  * @param withFindings records with findings
  * @param findings findings by kind
+ * @param followUp what the run was told beside the records
  * @param cannotTell outcomes that cannot be told
  * @param cuts where a cap cut
  * @param recordId number of the record, where there was only one; empty otherwise
@@ -25,6 +27,7 @@ public record ScreenSummary(
     long filesSetAside,
     long withFindings,
     KindCounts findings,
+    FollowUp followUp,
     long cannotTell,
     List<Cut> cuts,
     String recordId,

@@ -108,7 +108,10 @@ final class SheetFiles {
       RecordResult result = screeners.get(flagged.pack()).result(flagged.record());
       sheet.result = result;
       sheet.address = named.address();
-      sheet.html = pages.sheet(result, asOf, INDEX_FROM_SHEET).getBytes(StandardCharsets.UTF_8);
+      sheet.html =
+          pages
+              .sheet(result, asOf, INDEX_FROM_SHEET, plan.settled()::of)
+              .getBytes(StandardCharsets.UTF_8);
     };
   }
 }

@@ -19,6 +19,8 @@ final class Totals {
   private long screened;
   private long setAside;
   private long filesSetAside;
+  private final long[] open = new long[FindingKind.values().length];
+  private long settled;
   private long withFindings;
   private long withDeficiency;
 
@@ -33,7 +35,9 @@ final class Totals {
     }
     for (int i = 0; i < kinds.length; i++) {
       kinds[i] += part.kinds[i];
+      open[i] += part.open[i];
     }
+    settled += part.settled;
     for (SetAsideLine line : part.setAsideShown) {
       if (setAsideShown.size() < Cap.SET_ASIDE_ON_PAGE.most()) {
         setAsideShown.add(line);
@@ -81,12 +85,18 @@ final class Totals {
     return setAsideShown;
   }
 
+  /** Findings that are open: nobody has settled them. */
   KindCounts findings() {
     return new KindCounts(
-        kinds[FindingKind.DEFICIENCY.ordinal()],
-        kinds[FindingKind.DISCREPANCY.ordinal()],
-        kinds[FindingKind.OMISSION.ordinal()],
-        kinds[FindingKind.ADVISORY.ordinal()]);
+        open[FindingKind.DEFICIENCY.ordinal()],
+        open[FindingKind.DISCREPANCY.ordinal()],
+        open[FindingKind.OMISSION.ordinal()],
+        open[FindingKind.ADVISORY.ordinal()]);
+  }
+
+  /** Findings that someone has settled. */
+  long settled() {
+    return settled;
   }
 
   long outcome(Outcome outcome) {
@@ -110,6 +120,7 @@ final class Totals {
     for (FindingKind kind : FindingKind.values()) {
       named.put(kind.label(), kinds[kind.ordinal()]);
     }
+    named.put("settled", settled);
     return named;
   }
 }

@@ -105,6 +105,26 @@ final class ScreenCommand implements Callable<Integer> {
   private int replyDays = NoticeOptions.REPLY_DAYS;
 
   @Option(
+      names = "--earlier",
+      paramLabel = "DIR",
+      description = "An earlier report: also say what is new, still there, and cleared.")
+  private @Nullable Path earlier;
+
+  @Option(
+      names = "--settled",
+      paramLabel = "FILE",
+      description =
+          "A table of findings that someone has looked at:"
+              + " record_id,rule,decision,by,date,note.")
+  private @Nullable Path settled;
+
+  @Option(
+      names = "--answers",
+      paramLabel = "FILE",
+      description = "A table that came back with a notice: what is filled in is screened.")
+  private @Nullable Path answers;
+
+  @Option(
       names = "--outcomes",
       description = "Also write outcomes.csv: every rule on every record.")
   private boolean outcomes;
@@ -161,7 +181,7 @@ final class ScreenCommand implements Callable<Integer> {
             System.in,
             headers,
             new NoticeOptions(notices, mostNotices, replyDays, notice),
-            LookOptions.PLAIN);
+            new LookOptions(true, answers, settled, earlier));
     ScreenSummary summary;
     try (ProgressLine line = ProgressLine.start(quiet)) {
       summary = new ScreenRun(request, line, stop).run();

@@ -7,7 +7,9 @@ import java.util.Locale;
 import org.wellcurb.batch.RehearseSummary;
 import org.wellcurb.batch.ScreenSummary;
 import org.wellcurb.report.Cut;
+import org.wellcurb.report.FollowUp;
 import org.wellcurb.report.Outputs;
+import org.wellcurb.report.SinceCounts;
 import org.wellcurb.rulepack.FindingKind;
 
 /** What a run says at its end. */
@@ -34,6 +36,7 @@ final class SummaryText {
             + "; "
             + many(summary.cannotTell(), "outcome")
             + " cannot be told");
+    lines.addAll(followUp(summary.followUp()));
     for (String sentence : summary.sentences()) {
       lines.add(summary.recordId() + ": " + sentence);
     }
@@ -67,6 +70,42 @@ final class SummaryText {
             + summary.noLongerShort()
             + " no longer short",
         "report: " + out.resolve(Outputs.INDEX));
+  }
+
+  private static List<String> followUp(FollowUp told) {
+    List<String> lines = new ArrayList<>();
+    if (told.settled() + told.settledUnmatchedTotal() > 0) {
+      lines.add(
+          many(told.settled(), "finding")
+              + " settled, not counted; "
+              + many(told.settledUnmatchedTotal(), "line")
+              + " of the table settle nothing");
+    }
+    if (told.corrections() + told.answersUnmatchedTotal() > 0) {
+      lines.add(
+          many(told.corrections(), "correction")
+              + " in "
+              + many(told.correctedRecords(), "record")
+              + "; "
+              + many(told.answersUnmatchedTotal(), "record")
+              + " of the answers not in this batch");
+    }
+    SinceCounts since = told.since();
+    if (since != null) {
+      lines.add(
+          "since the earlier report: "
+              + since.added()
+              + " new, "
+              + since.still()
+              + " still there, "
+              + since.cleared()
+              + " cleared, "
+              + (since.judgedShort() + since.judgedClear())
+              + " judged otherwise, "
+              + since.gone()
+              + " of records not in this batch");
+    }
+    return lines;
   }
 
   private static String kinds(ScreenSummary summary) {

@@ -31,6 +31,7 @@ import org.wellcurb.screening.Tally;
  * @param inputs how each input was read, in the order read, at most {@link Cap#INPUTS_ON_PAGE}
  * @param notRead files met in folders that are no records, by path
  * @param crosschecks what only the whole batch shows; empty where it was not asked for
+ * @param followUp what the run was told beside the records
  * @param cautions keys of cautions that apply to any record with a sheet
  * @param cuts where a cap cut
  * @param files names of the files written beside the page, in code point order
@@ -52,6 +53,7 @@ public record BatchView(
     List<InputLine> inputs,
     List<String> notRead,
     List<CrossLine> crosschecks,
+    FollowUp followUp,
     List<String> cautions,
     List<Cut> cuts,
     List<String> files) {

@@ -103,6 +103,16 @@ public final class ByteText {
     return this;
   }
 
+  /** Adds 16 hexadecimal digits. */
+  public ByteText hex(long bits) {
+    room(16);
+    for (int shift = 60; shift >= 0; shift -= 4) {
+      int digit = (int) (bits >>> shift) & 0xF;
+      bytes[length++] = (byte) (digit < 10 ? '0' + digit : 'a' + digit - 10);
+    }
+    return this;
+  }
+
   /** Writes it all out. */
   public void writeTo(OutputStream out) throws IOException {
     out.write(bytes, 0, length);

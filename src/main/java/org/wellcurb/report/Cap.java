@@ -21,6 +21,10 @@ public enum Cap {
   FINDINGS_IN_NOTICE(500, "findings.csv"),
   /** Outcomes that change, listed in a rehearsal. */
   CHANGES_ON_PAGE(1000, "changes.csv"),
+  /** Findings that changed since an earlier report, listed on its page. */
+  SINCE_ON_PAGE(1000, "since.csv"),
+  /** Lines of a table given beside the records that match nothing. */
+  SIDE_LINES_ON_PAGE(100, "the table given"),
   /** Letters of one cell that a page quotes. */
   QUOTED_LETTERS(200, "set-aside.csv"),
   /** Letters of a file name made from a record's number, before what makes it unique. */

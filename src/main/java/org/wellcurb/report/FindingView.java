@@ -18,6 +18,7 @@ import org.wellcurb.judgement.Explanation;
  * @param remedy how to put it right
  * @param source where the limit is written
  * @param reading what may have been meant; may be empty
+ * @param settled how someone settled it; empty while it is open
  */
 public record FindingView(
     String letter,
@@ -31,4 +32,5 @@ public record FindingView(
     String because,
     String remedy,
     SourceLine source,
-    String reading) {}
+    String reading,
+    String settled) {}

@@ -3,6 +3,7 @@ package org.wellcurb.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.judgement.Deciding;
 import org.wellcurb.judgement.Explanation;
@@ -21,8 +22,11 @@ final class FindingViews {
   private final RecordResult result;
   private final Words words;
   private final FindingSentence sentence;
+  private final Function<Finding, @Nullable Settlement> settled;
 
-  FindingViews(RecordResult result, PageStyle style) {
+  FindingViews(
+      RecordResult result, PageStyle style, Function<Finding, @Nullable Settlement> settled) {
+    this.settled = settled;
     this.result = result;
     words = Words.in(style.language());
     sentence = new FindingSentence(style);
@@ -54,7 +58,19 @@ final class FindingViews {
         finding.rule().because(),
         finding.rule().remedy(),
         SourceLine.of(finding.rule().source(), words),
-        finding.possibleReading());
+        finding.possibleReading(),
+        settled(settled.apply(finding)));
+  }
+
+  private String settled(@Nullable Settlement settlement) {
+    return settlement == null
+        ? ""
+        : words.say(
+            "finding.settled.as",
+            settlement.decision(),
+            settlement.by(),
+            settlement.date(),
+            settlement.note());
   }
 
   private Explanation why(Finding finding) {

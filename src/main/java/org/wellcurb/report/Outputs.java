@@ -18,6 +18,9 @@ public final class Outputs {
   public static final String CROSSCHECK_JSON = "crosscheck.json";
   public static final String CHANGES_CSV = "changes.csv";
   public static final String CHANGES_GEOJSON = "changes.geojson";
+  public static final String MARKS = "marks.txt";
+  public static final String SINCE_CSV = "since.csv";
+  public static final String SINCE = "since.html";
   public static final String RUN_JSON = "run.json";
 
   private Outputs() {}
@@ -38,6 +41,9 @@ public final class Outputs {
           SET_ASIDE,
           CROSSCHECK_JSON,
           CHANGES_CSV,
+          MARKS,
+          SINCE_CSV,
+          SINCE,
           CHANGES_GEOJSON,
           RUN_JSON);
 }

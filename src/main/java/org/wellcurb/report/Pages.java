@@ -8,9 +8,12 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.report.words.Words;
 import org.wellcurb.rulepack.Pack;
+import org.wellcurb.screening.Finding;
 import org.wellcurb.screening.RecordResult;
 
 /**
@@ -40,7 +43,20 @@ public final class Pages implements NoticePages {
    * @param index address of the batch page from the sheet; empty if there is none
    */
   public String sheet(RecordResult result, LocalDate asOf, String index) {
-    return page("sheet.ftl", new SheetMaker(result, style).sheet(asOf), index);
+    return sheet(result, asOf, index, finding -> null);
+  }
+
+  /**
+   * The record sheet.
+   *
+   * @param settled how a finding was settled; null where it is open
+   */
+  public String sheet(
+      RecordResult result,
+      LocalDate asOf,
+      String index,
+      Function<Finding, @Nullable Settlement> settled) {
+    return page("sheet.ftl", new SheetMaker(result, style, settled).sheet(asOf), index);
   }
 
   /** The batch page. */
@@ -61,6 +77,11 @@ public final class Pages implements NoticePages {
   /** The same records under two packs. */
   public String rehearsal(RehearsalView rehearsal) {
     return page("rehearsal.ftl", RehearsalPage.of(rehearsal, style), "");
+  }
+
+  /** What changed since an earlier report. */
+  public String since(SinceView since) {
+    return page("since.ftl", SincePage.of(since, words), Outputs.INDEX);
   }
 
   /** An empty form for print. */

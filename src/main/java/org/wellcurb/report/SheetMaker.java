@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Formula;
 import org.wellcurb.judgement.DatedText;
@@ -33,15 +34,18 @@ final class SheetMaker {
   private final RecordResult result;
   private final PageStyle style;
   private final Words words;
+  private final Function<Finding, @Nullable Settlement> settled;
 
-  SheetMaker(RecordResult result, PageStyle style) {
+  SheetMaker(
+      RecordResult result, PageStyle style, Function<Finding, @Nullable Settlement> settled) {
+    this.settled = settled;
     this.result = result;
     this.style = style;
     words = Words.in(style.language());
   }
 
   SheetView sheet(LocalDate asOf) {
-    List<FindingView> findings = new FindingViews(result, style).all();
+    List<FindingView> findings = new FindingViews(result, style, settled).all();
     OutcomeGroups outcomes = new OutcomeGroups(result, findings, words);
     return new SheetView(
         result.record().id(),

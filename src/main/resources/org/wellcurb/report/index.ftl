@@ -36,6 +36,7 @@
 <dl class="counts">
 <#list v.kinds as key, count><div><dt>${t(key)}</dt><dd>${count}</dd></div></#list>
 </dl>
+<#include "followup.ftl">
 <nav aria-label="${t("page.parts")}">
 <ul class="jump">
 <li><a href="#records">${t("records.title")}</a></li>

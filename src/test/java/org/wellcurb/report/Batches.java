@@ -75,6 +75,15 @@ public final class Batches {
             new InputLine("old.csv", "CSV", "cd", 1, 0, 1, List.of())),
         List.of("readme.md"),
         List.of(new CrossLine("Values copied", List.of("Two found."), List.of("FW-1", "FW-2"))),
+        new FollowUp(
+            2,
+            List.of(new Settlement(3, "FW-9", text, "ok", "A", LocalDate.of(2025, 5, 1), text)),
+            1,
+            3,
+            2,
+            List.of("4: " + text),
+            1,
+            new SinceCounts(4, 3, 2, 1, 1, 2)),
         List.of("pressure", "pit", "flowing"),
         records > Cap.RECORDS_ON_PAGE.most()
             ? List.of(new Cut(Cap.RECORDS_ON_PAGE, Cap.RECORDS_ON_PAGE.most(), records))
@@ -94,6 +103,25 @@ public final class Batches {
         result.findings().size() + 3,
         "D-118.csv",
         List.of("pressure"));
+  }
+
+  /** A batch beside an earlier one. */
+  public static SinceView since() {
+    SinceCounts counts = new SinceCounts(1, 3, 1, 0, 1, 1);
+    SinceCsv.Line line =
+        new SinceCsv.Line(
+            "FW-1", "forms.csv", "2", "p", "tank", "deficiency", "Far enough", "well.depth");
+    return new SinceView(
+        LocalDate.of(2026, 1, 1),
+        "2025-01-01",
+        true,
+        true,
+        List.of("fenwick-county"),
+        counts,
+        List.of(new SinceView.Group("D-1", counts), new SinceView.Group("", counts)),
+        List.of(new SinceView.Group("Far enough", counts)),
+        List.of(new SinceCsv.Changed(line, "D-1", SinceCounts.Change.NEW)),
+        3);
   }
 
   /** Two packs on the same records. */

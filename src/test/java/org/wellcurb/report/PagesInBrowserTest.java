@@ -50,6 +50,8 @@ final class PagesInBrowserTest {
       case "notice-fr" -> french.notice(Batches.notice());
       case "rulebook" -> pages.rulebook(Results.of(Forms.full()).pack());
       case "rehearsal" -> pages.rehearsal(Batches.rehearsal());
+      case "since" -> pages.since(Batches.since());
+      case "since-fr" -> french.since(Batches.since());
       case "blank" -> pages.blank(Catalogue.standard());
       case "blank-fr" -> french.blank(Catalogue.standard());
       default -> throw new IllegalArgumentException(name);
@@ -72,6 +74,8 @@ final class PagesInBrowserTest {
         "notice-fr",
         "rulebook",
         "rehearsal",
+        "since",
+        "since-fr",
         "blank",
         "blank-fr"
       })

@@ -1,0 +1,151 @@
+package org.wellcurb.batch;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.record.RecordMark;
+import org.wellcurb.report.Outputs;
+import org.wellcurb.report.SinceCsv.Line;
+
+/** A report that was written before, to lay this one beside. */
+final class EarlierReport {
+  private static final CSVFormat FORMAT =
+      CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+  private static final List<String> NEEDED =
+      List.of(Outputs.FINDINGS_CSV, Outputs.RECORDS_CSV, Outputs.RUN_JSON);
+
+  private final Path folder;
+  private final String asOf;
+  private final String version;
+  private final Map<String, String> packs;
+
+  private EarlierReport(Path folder, String asOf, String version, Map<String, String> packs) {
+    this.folder = folder;
+    this.asOf = asOf;
+    this.version = version;
+    this.packs = packs;
+  }
+
+  /** What is done with each finding. */
+  @FunctionalInterface
+  interface Each {
+    void on(Line line) throws IOException;
+  }
+
+  /**
+   * Opens an earlier report.
+   *
+   * @param folder null where none is given
+   */
+  static @Nullable EarlierReport open(@Nullable Path folder) throws RunFailure {
+    if (folder == null) {
+      return null;
+    }
+    for (String name : NEEDED) {
+      if (!Files.isRegularFile(folder.resolve(name))) {
+        throw RunFailure.unusable(
+            folder + ": holds no " + name + "; --earlier needs the folder of an earlier report");
+      }
+    }
+    try {
+      JsonNode run = new ObjectMapper().readTree(folder.resolve(Outputs.RUN_JSON).toFile());
+      Map<String, String> packs = new TreeMap<>();
+      for (JsonNode pack : run.path("packs")) {
+        StringBuilder hashes = new StringBuilder();
+        pack.path("files").forEach(file -> hashes.append(file.path("sha256").asText()));
+        packs.put(pack.path("pack").asText(), hashes.toString());
+      }
+      return new EarlierReport(
+          folder, run.path("asOf").asText(), run.path("version").asText(), packs);
+    } catch (IOException e) {
+      throw RunFailure.unusable(
+          folder.resolve(Outputs.RUN_JSON) + ": cannot be read: " + Folders.reason(e), e);
+    }
+  }
+
+  Path folder() {
+    return folder;
+  }
+
+  String asOf() {
+    return asOf;
+  }
+
+  String version() {
+    return version;
+  }
+
+  /** Hashes of the files of each pack, put together, by its name. */
+  Map<String, String> packs() {
+    return packs;
+  }
+
+  /** Its records. Where it wrote no marks, nothing reads the same. */
+  MarkedRecords records() throws IOException, RunFailure {
+    long[] ids = new long[1024];
+    long[] marks = new long[1024];
+    int size = 0;
+    Path file = folder.resolve(Outputs.MARKS);
+    try (CSVParser records =
+            CSVParser.parse(folder.resolve(Outputs.RECORDS_CSV), StandardCharsets.UTF_8, FORMAT);
+        BufferedReader written =
+            Files.isRegularFile(file)
+                ? Files.newBufferedReader(file)
+                : new BufferedReader(java.io.Reader.nullReader())) {
+      for (CSVRecord record : records) {
+        if (size == ids.length) {
+          ids = Arrays.copyOf(ids, 2 * size);
+          marks = Arrays.copyOf(marks, 2 * size);
+        }
+        ids[size] = RecordMark.of(plain(record.get("record_id")));
+        marks[size++] = mark(written.readLine());
+      }
+    } catch (java.io.UncheckedIOException | IllegalArgumentException e) {
+      throw RunFailure.unusable(folder + ": is no report that can be read; name another", e);
+    }
+    return new MarkedRecords(Arrays.copyOf(ids, size), Arrays.copyOf(marks, size));
+  }
+
+  private static long mark(@Nullable String line) {
+    return line == null || line.isEmpty() ? 0 : Long.parseUnsignedLong(line, 16);
+  }
+
+  /** Goes through a findings.csv in its order. */
+  static void findings(Path file, Each each) throws IOException, RunFailure {
+    try (CSVParser findings = CSVParser.parse(file, StandardCharsets.UTF_8, FORMAT)) {
+      for (CSVRecord finding : findings) {
+        each.on(
+            new Line(
+                plain(finding.get("record_id")),
+                plain(finding.get("file")),
+                finding.get("row"),
+                plain(finding.get("pack")),
+                plain(finding.get("rule")),
+                finding.get("kind"),
+                plain(finding.get("title")),
+                plain(finding.get("entry"))));
+      }
+    } catch (java.io.UncheckedIOException | IllegalArgumentException e) {
+      throw RunFailure.unusable(file + ": cannot be read as findings; name another report", e);
+    }
+  }
+
+  /** Takes off the apostrophe that keeps a text from being a formula. */
+  private static String plain(String cell) {
+    return cell.startsWith("'") && cell.length() > 1 && "=@+-\t\r\n".indexOf(cell.charAt(1)) >= 0
+        ? cell.substring(1)
+        : cell;
+  }
+}

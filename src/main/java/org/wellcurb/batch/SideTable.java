@@ -1,0 +1,93 @@
+package org.wellcurb.batch;
+
+import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+
+/** A small table that a run is given beside the records: CSV with a header, UTF-8. */
+final class SideTable {
+  /**
+   * One row.
+   *
+   * @param line its first line in the file
+   * @param cells trimmed text by column name in lower case; empty where the row has no such cell
+   */
+  record Row(long line, Map<String, String> cells) {
+    String get(String column) {
+      return cells.getOrDefault(column, "");
+    }
+  }
+
+  private SideTable() {}
+
+  /**
+   * Reads the table whole.
+   *
+   * @param option the option that names it, said in errors
+   * @param required columns that must be there
+   * @throws RunFailure if it cannot be read, with the line that says why
+   */
+  static List<Row> read(Path file, String option, List<String> required) throws RunFailure {
+    CSVFormat format = CSVFormat.RFC4180.builder().setIgnoreEmptyLines(true).setTrim(true).get();
+    List<Row> rows = new ArrayList<>();
+    try (CSVParser parser = CSVParser.parse(text(file), format)) {
+      List<String> columns = new ArrayList<>();
+      for (CSVRecord row : parser) {
+        if (columns.isEmpty()) {
+          for (String name : row) {
+            columns.add(name.toLowerCase(Locale.ROOT));
+          }
+          for (String name : required) {
+            if (!columns.contains(name)) {
+              throw RunFailure.unusable(
+                  file
+                      + ":1: "
+                      + option
+                      + " needs a column "
+                      + name
+                      + "; the header must hold "
+                      + String.join(",", required));
+            }
+          }
+          continue;
+        }
+        Map<String, String> cells = new LinkedHashMap<>();
+        for (int i = 0; i < Math.min(columns.size(), row.size()); i++) {
+          cells.put(columns.get(i), row.get(i));
+        }
+        rows.add(new Row(parser.getCurrentLineNumber(), cells));
+      }
+      if (columns.isEmpty()) {
+        throw RunFailure.unusable(
+            file + ": is empty; " + option + " needs a header: " + String.join(",", required));
+      }
+      return rows;
+    } catch (CharacterCodingException e) {
+      throw RunFailure.unusable(file + ": is not UTF-8; save it as UTF-8", e);
+    } catch (IOException | java.io.UncheckedIOException e) {
+      throw RunFailure.unusable(file + ": cannot be read: " + reason(e), e);
+    }
+  }
+
+  private static String text(Path file) throws IOException {
+    String text = Files.readString(file, StandardCharsets.UTF_8);
+    return text.startsWith("\uFEFF") ? text.substring(1) : text;
+  }
+
+  private static String reason(Exception e) {
+    Throwable cause = e.getCause();
+    IOException io =
+        e instanceof IOException own ? own : cause instanceof IOException inner ? inner : null;
+    return io == null ? String.valueOf(e.getMessage()) : Folders.reason(io);
+  }
+}

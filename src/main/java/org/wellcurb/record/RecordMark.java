@@ -1,0 +1,59 @@
+package org.wellcurb.record;
+
+/**
+ * A mark of what a record was read as: two records with one mark say the same, entry by entry,
+ * whatever columns they stood in. 64 bits: chance makes two of a million records alike once in some
+ * thirty million batches.
+ */
+public final class RecordMark {
+  private static final long FACTOR = 0x9E3779B97F4A7C15L;
+
+  private RecordMark() {}
+
+  /** The mark of a record. */
+  public static long of(WellRecord record) {
+    long mark = 1;
+    byte[] state = record.state;
+    for (int i = 0; i < state.length; i++) {
+      if (state[i] != WellRecord.UNKNOWN) {
+        mark = mix(mark, ((long) i << 16) | ((state[i] & 0xFF) << 8) | (record.unit[i] & 0xFF));
+        mark = mix(mark, Double.doubleToLongBits(record.lo[i]));
+        mark = mix(mark, Double.doubleToLongBits(record.hi[i]));
+        mark = mix(mark, Double.doubleToLongBits(record.halfPlace[i]));
+        String text = record.text[i];
+        if (text != null) {
+          mark = of(mark, text);
+        }
+      }
+    }
+    for (Layer layer : record.layers) {
+      mark = of(mark, layer.toString());
+    }
+    for (Variance variance : record.variances) {
+      mark = of(mark, variance.toString());
+    }
+    return mark;
+  }
+
+  /** A mark of some texts, in order. */
+  public static long of(String... texts) {
+    long mark = 1;
+    for (String text : texts) {
+      mark = of(mark, text);
+    }
+    return mark;
+  }
+
+  private static long of(long mark, String text) {
+    long all = mix(mark, text.length());
+    for (int i = 0; i < text.length(); i++) {
+      all = (all ^ text.charAt(i)) * 0x100000001B3L;
+    }
+    return mix(all, 0);
+  }
+
+  private static long mix(long mark, long value) {
+    long all = (mark ^ value) * FACTOR;
+    return all ^ (all >>> 32);
+  }
+}

@@ -1,0 +1,45 @@
+package org.wellcurb.report;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a run was told beside the records, as the batch page shows it.
+ *
+ * @param settled findings that were settled, and so are not counted as open
+ * @param settledUnmatched lines that settle no finding of this batch, at most {@link
+ *     Cap#SIDE_LINES_ON_PAGE}
+ * @param settledUnmatchedTotal how many there are
+ * @param corrections entries that were corrected by answers
+ * @param correctedRecords records with one
+ * @param answersUnmatched records that are answered for and not in this batch, with the line, at
+ *     most as many
+ * @param answersUnmatchedTotal how many there are
+ * @param since what changed since an earlier report; null where none was given
+ */
+public record FollowUp(
+    long settled,
+    List<Settlement> settledUnmatched,
+    long settledUnmatchedTotal,
+    long corrections,
+    long correctedRecords,
+    List<String> answersUnmatched,
+    long answersUnmatchedTotal,
+    @Nullable SinceCounts since) {
+  /** Nothing was told. */
+  public static final FollowUp NONE = new FollowUp(0, List.of(), 0, 0, 0, List.of(), 0, null);
+
+  public FollowUp {
+    settledUnmatched = List.copyOf(settledUnmatched);
+    answersUnmatched = List.copyOf(answersUnmatched);
+  }
+
+  /** True where the page has nothing to say of it. */
+  public boolean isEmpty() {
+    return settled == 0
+        && settledUnmatchedTotal == 0
+        && corrections == 0
+        && answersUnmatchedTotal == 0
+        && since == null;
+  }
+}

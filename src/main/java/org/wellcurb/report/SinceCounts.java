@@ -1,0 +1,51 @@
+package org.wellcurb.report;
+
+/**
+ * Findings of two runs side by side.
+ *
+ * @param added findings that the earlier report did not have
+ * @param still findings that both have
+ * @param cleared findings that only the earlier report has, of records in this batch
+ * @param judgedShort findings of records that read the same as before: only pack, edition, as-of
+ *     date or program changed
+ * @param judgedClear the same, for findings that only the earlier report has
+ * @param gone findings of the earlier report whose record is not in this batch
+ */
+public record SinceCounts(
+    long added, long still, long cleared, long judgedShort, long judgedClear, long gone) {
+
+  /** No findings. */
+  public static final SinceCounts NONE = new SinceCounts(0, 0, 0, 0, 0, 0);
+
+  /** With one more finding of this change. */
+  public SinceCounts and(Change change) {
+    return new SinceCounts(
+        added + (change == Change.NEW ? 1 : 0),
+        still + (change == Change.STILL ? 1 : 0),
+        cleared + (change == Change.CLEARED ? 1 : 0),
+        judgedShort + (change == Change.JUDGED_SHORT ? 1 : 0),
+        judgedClear + (change == Change.JUDGED_CLEAR ? 1 : 0),
+        gone + (change == Change.GONE ? 1 : 0));
+  }
+
+  /** What became of a finding between two runs. */
+  public enum Change {
+    NEW("new"),
+    STILL("still there"),
+    CLEARED("cleared"),
+    JUDGED_SHORT("newly short, judged otherwise"),
+    JUDGED_CLEAR("no longer short, judged otherwise"),
+    GONE("record not in this batch");
+
+    private final String label;
+
+    Change(String label) {
+      this.label = label;
+    }
+
+    /** How {@code since.csv} writes it. */
+    public String label() {
+      return label;
+    }
+  }
+}

@@ -1,0 +1,42 @@
+package org.wellcurb.report;
+
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * What changed since an earlier report.
+ *
+ * @param asOf as-of date of this run
+ * @param earlierAsOf as-of date of the earlier one
+ * @param asOfChanged whether they differ
+ * @param versionChanged whether another version of the program wrote the earlier one
+ * @param packsChanged ids of packs whose files are not the same in both
+ * @param counts findings by what became of them
+ * @param contractors the same by licence, at most {@link Cap#CONTRACTORS_ON_PAGE}
+ * @param rules the same by rule, at most as many
+ * @param changes findings that are not still there, this run's order first, at most {@link
+ *     Cap#SINCE_ON_PAGE}
+ * @param totalChanges how many there are
+ */
+public record SinceView(
+    LocalDate asOf,
+    String earlierAsOf,
+    boolean asOfChanged,
+    boolean versionChanged,
+    List<String> packsChanged,
+    SinceCounts counts,
+    List<Group> contractors,
+    List<Group> rules,
+    List<SinceCsv.Changed> changes,
+    long totalChanges) {
+
+  /** Findings of one licence or rule. */
+  public record Group(String name, SinceCounts counts) {}
+
+  public SinceView {
+    packsChanged = List.copyOf(packsChanged);
+    contractors = List.copyOf(contractors);
+    rules = List.copyOf(rules);
+    changes = List.copyOf(changes);
+  }
+}

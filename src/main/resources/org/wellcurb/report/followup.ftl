@@ -1,0 +1,20 @@
+<#-- What the run was told beside the records. -->
+<#if !b.followUp.empty>
+<#assign f = b.followUp>
+<@l.section id="followup" title=t("followup.title")>
+<ul>
+<#if f.since??><li>${t("followup.since", f.since.added, f.since.still, f.since.cleared)} <a href="since.html">${t("followup.since.link")}</a></li></#if>
+<#if (f.settled > 0)><li>${n("followup.settled", f.settled)}</li></#if>
+<#if (f.corrections > 0)><li>${n("followup.answers", f.corrections, f.correctedRecords)}</li></#if>
+</ul>
+<#if f.settledUnmatched?has_content>
+<p class="cut">${n("followup.settled.unmatched", f.settledUnmatchedTotal)}</p>
+<ul><#list f.settledUnmatched as s><li>${t("followup.line", s.line)} ${s.recordId}, ${s.rule}</li></#list></ul>
+</#if>
+<#if f.answersUnmatched?has_content>
+<p class="cut">${n("followup.answers.unmatched", f.answersUnmatchedTotal)}</p>
+<ul><#list f.answersUnmatched as s><li>${t("followup.line", s)}</li></#list></ul>
+</#if>
+<@cut "SIDE_LINES_ON_PAGE" />
+</@l.section>
+</#if>

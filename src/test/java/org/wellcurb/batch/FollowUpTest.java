@@ -1,0 +1,229 @@
+package org.wellcurb.batch;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.wellcurb.report.KindCounts;
+import org.wellcurb.report.SinceCounts;
+
+/** Earlier reports, settled findings and answers that came back with notices. */
+class FollowUpTest {
+  private static final String HEADER =
+      "record.id,driller.licence,relief.setting [psi],pressure.cut_out [psi],pump.control\n";
+  private static final String RULE = "relief-above-cut-out";
+
+  @TempDir Path dir;
+
+  private ScreenSummary run(String out, LookOptions looks, String... rows) throws Exception {
+    return run(out, "common-practice", looks, rows);
+  }
+
+  private ScreenSummary run(String out, String pack, LookOptions looks, String... rows)
+      throws Exception {
+    Path records =
+        Files.writeString(
+            dir.resolve("wells.csv"), HEADER + String.join(",switch\n", rows) + ",switch\n");
+    return Runs.run(Runs.request(dir.resolve(out), List.of(pack), records).with(looks));
+  }
+
+  private LookOptions earlier(String out) {
+    return new LookOptions(true, null, null, dir.resolve(out));
+  }
+
+  private Path file(String name, String text) throws IOException {
+    return Files.writeString(dir.resolve(name), text);
+  }
+
+  private SinceCounts since(ScreenSummary summary) {
+    SinceCounts since = summary.followUp().since();
+    assertNotNull(since);
+    return since;
+  }
+
+  @Test
+  void saysWhatIsNewStillThereClearedAndGone() throws Exception {
+    run("first", LookOptions.PLAIN, "A,D1,50,60", "B,D1,50,60", "C,D2,75,60", "D,D2,50,60");
+    ScreenSummary second =
+        run("second", earlier("first"), "A,D1,50,60", "B,D1,80,60", "C,D2,40,60", "E,D3,40,60");
+    // A stays, B was mended, C and E are short now, D is not in the batch.
+    assertEquals(new SinceCounts(2, 1, 1, 0, 0, 1), since(second));
+    List<Map<String, String>> lines = Runs.rows(dir.resolve("second/since.csv"));
+    assertEquals(
+        List.of("A still there", "C new", "E new", "B cleared", "D record not in this batch"),
+        lines.stream().map(line -> line.get("record_id") + " " + line.get("change")).toList());
+    assertEquals("D1", lines.get(3).get("licence"), "whose it is, of a finding that is gone");
+    assertTrue(Files.readString(dir.resolve("second/since.html")).contains("Cleared"));
+    assertTrue(Files.readString(dir.resolve("second/index.html")).contains("since.html"));
+  }
+
+  @Test
+  void aRecordThatReadsTheSameIsJudgedOtherwise() throws Exception {
+    run("first", "common-practice", LookOptions.PLAIN, "A,D1,65,60");
+    assertEquals(0, Runs.rows(dir.resolve("first/findings.csv")).size());
+    ScreenSummary second = run("second", "fenwick-county", earlier("first"), "A,D1,65,60");
+    assertTrue(since(second).judgedShort() > 0);
+    assertEquals(0, since(second).added());
+    String page = Files.readString(dir.resolve("second/since.html"));
+    assertTrue(page.contains("The files of pack fenwick-county are not the same."), page);
+  }
+
+  @Test
+  void aChangedRecordIsNotJudgedOtherwise() throws Exception {
+    run("first", LookOptions.PLAIN, "A,D1,75,60");
+    SinceCounts since = since(run("second", earlier("first"), "A,D1,50,60"));
+    assertEquals(new SinceCounts(1, 0, 0, 0, 0, 0), since);
+  }
+
+  @Test
+  void marksDoNotHangOnTheOrderOfColumns() throws Exception {
+    run("first", LookOptions.PLAIN, "A,D1,75,60");
+    Path records =
+        file(
+            "wells2.csv",
+            "pump.control,pressure.cut_out,relief.setting,record.id,driller.licence\n"
+                + "switch,60,75,A,D1\n");
+    Runs.run(Runs.request(dir.resolve("second"), List.of("common-practice"), records));
+    assertEquals(
+        Files.readString(dir.resolve("first/marks.txt")),
+        Files.readString(dir.resolve("second/marks.txt")));
+  }
+
+  @Test
+  void whereANumberRepeatsTheRowTellsFindingsApart() throws Exception {
+    run("first", LookOptions.PLAIN, "A,D1,50,60", "A,D1,75,60");
+    SinceCounts since = since(run("second", earlier("first"), "A,D1,75,60", "A,D1,50,60"));
+    assertEquals(new SinceCounts(1, 0, 1, 0, 0, 0), since);
+  }
+
+  @Test
+  void anEarlierReportMayBeTheOneThatIsReplaced() throws Exception {
+    run("out", LookOptions.PLAIN, "A,D1,50,60");
+    assertEquals(1, since(run("out", earlier("out"), "A,D1,50,60")).still());
+  }
+
+  @Test
+  void whatIsNoReportIsRefused() {
+    RunFailure failure =
+        assertThrows(RunFailure.class, () -> run("out", earlier("nothing"), "A,D1,50,60"));
+    assertEquals(RunFailure.Kind.UNUSABLE, failure.kind());
+    assertTrue(String.valueOf(failure.getMessage()).contains("findings.csv"));
+  }
+
+  @Test
+  void settledFindingsStayFindingsAndAreNotOpen() throws Exception {
+    Path settled =
+        file(
+            "settled.csv",
+            "record_id,rule,decision,by,date,note\n"
+                + "A,"
+                + RULE
+                + ",accepted,Inspector 4,2025-11-02,seen on site\n"
+                + "Z,"
+                + RULE
+                + ",accepted,Inspector 4,2025-11-02,\n");
+    ScreenSummary summary =
+        run("out", new LookOptions(true, null, settled, null), "A,D1,50,60", "B,D1,50,60");
+    assertEquals(1, summary.withFindings());
+    assertEquals(new KindCounts(1, 0, 0, 0), summary.findings());
+    assertEquals(1, summary.followUp().settled());
+    assertEquals("Z", summary.followUp().settledUnmatched().get(0).recordId());
+    assertEquals(2, Runs.rows(dir.resolve("out/findings.csv")).size());
+    String sheet = Files.readString(dir.resolve("out/sheets/A.html"));
+    assertTrue(sheet.contains("accepted (Inspector 4, 2025-11-02). seen on site"), sheet);
+    String notice = Files.readString(dir.resolve("out/notices/D1.csv"));
+    assertFalse(notice.contains("A,wells.csv"), notice);
+    assertTrue(notice.contains("B,wells.csv"), notice);
+    String page = Files.readString(dir.resolve("out/index.html"));
+    assertTrue(page.contains("One finding was settled"), page);
+    assertTrue(page.contains("line 3: Z, " + RULE), page);
+  }
+
+  @Test
+  void aReturnedTableShowsWhatItSettles() throws Exception {
+    run("first", LookOptions.PLAIN, "A,D1,50,60", "B,D1,50,60");
+    String table = Files.readString(dir.resolve("first/notices/D1.csv"));
+    String[] lines = table.split("\n");
+    assertTrue(lines[1].endsWith("relief.setting,50,,"), lines[1]);
+    Path answers =
+        file(
+            "returned.csv",
+            lines[0]
+                + "\n"
+                + lines[1].substring(0, lines[1].length() - 1)
+                + "517 kPa,typed wrong\n"
+                + lines[2]
+                + "it was read twice\n"
+                + "9,Q,wells.csv,9,x,,relief.setting,,75,\n");
+    ScreenSummary summary =
+        run(
+            "second",
+            new LookOptions(true, answers, null, dir.resolve("first")),
+            "A,D1,50,60",
+            "B,D1,50,60");
+    assertEquals(new SinceCounts(0, 1, 1, 0, 0, 0), since(summary));
+    assertEquals(1, summary.followUp().corrections());
+    assertEquals(List.of("4: Q"), summary.followUp().answersUnmatched());
+  }
+
+  @Test
+  void aBareNumberIsInTheUnitThatStoodThere() throws Exception {
+    Path answers = file("returned.csv", "record_id,entry,corrected\nA,relief.setting,450\n");
+    Path records =
+        file("wells.csv", "record.id,relief.setting,pressure.cut_out\nA,350 kPa,400 kPa\n");
+    Runs.run(
+        Runs.request(dir.resolve("out"), List.of("common-practice"), records)
+            .with(new LookOptions(true, answers, null, null)));
+    assertEquals(0, Runs.rows(dir.resolve("out/findings.csv")).size());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "record_id,rule\\nA,x|:1: --settled needs a column decision",
+        "record_id,rule,decision,by,date,note\\nA,x,,me,2025-01-01,|:2: decision is blank",
+        "record_id,rule,decision,by,date,note\\nA,x,ok,me,1/2/25,|:2: date '1/2/25' is no day",
+        "record_id,rule,decision,by,date,note\\nA,x,ok,me,2025-01-01,\\nA,x,no,me,2025-01-01,"
+            + "|:3: line 2 settles x of A already",
+        "''|is empty",
+      })
+  void aTableOfSettledFindingsThatCannotBeUsed(String text, String said) throws Exception {
+    Path settled = file("settled.csv", text.replace("\\n", "\n"));
+    RunFailure failure =
+        assertThrows(
+            RunFailure.class,
+            () -> run("out", new LookOptions(true, null, settled, null), "A,D1,50,60"));
+    assertTrue(String.valueOf(failure.getMessage()).contains(said), failure.getMessage());
+    assertFalse(Files.exists(dir.resolve("out")));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "A,relief.seting,75|:2: there is no entry 'relief.seting'; did you mean 'relief.setting'?",
+        "A,record.id,B|:2: the number of a record cannot be corrected",
+        "A,well.depth,1\\nA,well.depth,2|:3: well.depth of record A has two corrections",
+      })
+  void answersThatCannotBeUsed(String rows, String said) throws Exception {
+    Path answers =
+        file("returned.csv", "record_id,entry,corrected\n" + rows.replace("\\n", "\n") + "\n");
+    RunFailure failure =
+        assertThrows(
+            RunFailure.class,
+            () -> run("out", new LookOptions(true, answers, null, null), "A,D1,50,60"));
+    assertTrue(String.valueOf(failure.getMessage()).contains(said), failure.getMessage());
+  }
+}
