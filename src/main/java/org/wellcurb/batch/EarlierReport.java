@@ -143,7 +143,7 @@ final class EarlierReport {
   }
 
   /** Takes off the apostrophe that keeps a text from being a formula. */
-  private static String plain(String cell) {
+  static String plain(String cell) {
     return cell.startsWith("'") && cell.length() > 1 && "=@+-\t\r\n".indexOf(cell.charAt(1)) >= 0
         ? cell.substring(1)
         : cell;

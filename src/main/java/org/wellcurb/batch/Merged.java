@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.wellcurb.crosscheck.SurveyFile;
 import org.wellcurb.intake.ChunkTally;
 import org.wellcurb.intake.SetAside;
 import org.wellcurb.report.Cap;
@@ -17,6 +18,7 @@ final class Merged implements Pipeline.Merge<PartResult>, Closeable {
   final LicenceCounts licences = new LicenceCounts();
   final AskCounts asks = new AskCounts();
   final SinceLog since = new SinceLog();
+  final @Nullable SurveyFile survey;
   final Worst<RecordLine> lines = new Worst<>(Cap.RECORDS_ON_PAGE.most(), RecordLine.WORST_FIRST);
   final Worst<Flagged> flagged;
   final List<InputCounts> inputs = new ArrayList<>();
@@ -32,12 +34,14 @@ final class Merged implements Pipeline.Merge<PartResult>, Closeable {
   Merged(
       ReportFiles files,
       SetAsideFiles setAsideFiles,
+      @Nullable SurveyFile survey,
       int mostSheets,
       Bars bars,
       Stop stop,
       Progress progress) {
     this.files = files;
     this.setAsideFiles = setAsideFiles;
+    this.survey = survey;
     this.flagged = new Worst<>(mostSheets, Flagged.WORST_FIRST);
     this.bars = bars;
     this.stop = stop;
@@ -79,6 +83,9 @@ final class Merged implements Pipeline.Merge<PartResult>, Closeable {
     totals.add(result);
     licences.add(result.licences);
     since.add(result.since);
+    if (survey != null) {
+      survey.append(result.survey, part.source().file());
+    }
     result.lines.sorted().forEach(lines::offer);
     result.flagged.sorted().forEach(flagged::offer);
     Flagged bar = flagged.bar();
@@ -102,6 +109,9 @@ final class Merged implements Pipeline.Merge<PartResult>, Closeable {
     try (files;
         setAsideFiles) {
       reading = null;
+      if (survey != null) {
+        survey.close();
+      }
     }
   }
 }

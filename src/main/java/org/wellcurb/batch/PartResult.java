@@ -3,8 +3,10 @@ package org.wellcurb.batch;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.wellcurb.crosscheck.SurveyPart;
 import org.wellcurb.intake.ChunkTally;
 import org.wellcurb.judgement.Outcome;
+import org.wellcurb.record.Catalogue;
 import org.wellcurb.report.ByteText;
 import org.wellcurb.report.RecordLine;
 import org.wellcurb.report.SetAsideLine;
@@ -20,6 +22,8 @@ final class PartResult {
 
   final ByteText marks = new ByteText();
   final SinceLog since = new SinceLog();
+
+  final SurveyPart survey = new SurveyPart(Catalogue.standard());
 
   /** Findings that wait for the notices. */
   final NoticeLog noticed = new NoticeLog();
@@ -65,6 +69,7 @@ final class PartResult {
     noticed.clear();
     marks.clear();
     since.clear();
+    survey.clear();
     settled = 0;
     java.util.Arrays.fill(open, 0);
     rawRows.clear();

@@ -130,6 +130,9 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     RecordsCsv.put(result.records, record, packId, outcomes, kinds);
     long mark = RecordMark.of(record);
     result.marks.hex(mark).put('\n');
+    if (plan.request().looks().crosscheck()) {
+      result.survey.add(record, kinds[FindingKind.DEFICIENCY.ordinal()] > 0, isTold(judged, pack));
+    }
     if (plan.earlier() != null) {
       result.since.record(record, mark);
     }
@@ -155,6 +158,18 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     }
     keep(record, pack, open, !findings.isEmpty(), driller, installer);
     place++;
+  }
+
+  /** Whether a rule of the kind deficiency could be told. */
+  private boolean isTold(byte[] judged, int pack) {
+    byte[] kindOf = kindOfRule.get(pack);
+    for (int i = 0; i < judged.length; i++) {
+      if (kindOf[i] == FindingKind.DEFICIENCY.ordinal()
+          && (judged[i] == FALLS_SHORT || judged[i] == Outcome.MEETS.ordinal())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private void count(byte[] judged, byte[] kindOf) {

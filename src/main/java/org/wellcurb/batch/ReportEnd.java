@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.wellcurb.crosscheck.SurveyFile;
 import org.wellcurb.intake.Inputs;
 import org.wellcurb.intake.PassedOver;
 import org.wellcurb.judgement.Outcome;
@@ -19,6 +20,7 @@ import org.wellcurb.report.BatchView;
 import org.wellcurb.report.ByteText;
 import org.wellcurb.report.Cap;
 import org.wellcurb.report.ContractorLine;
+import org.wellcurb.report.CrossView;
 import org.wellcurb.report.Cut;
 import org.wellcurb.report.FindingSentence;
 import org.wellcurb.report.FollowUp;
@@ -87,7 +89,8 @@ final class ReportEnd {
     List<InputLine> lines = inputLines();
     findCuts(sheets, lines.size());
     SinceCounts since = since();
-    BatchView view = view(tallies, sheets, notices, lines, since);
+    CrossView cross = crosscheck();
+    BatchView view = view(tallies, sheets, notices, lines, cross, since);
     Files.write(
         folder.resolve(Outputs.INDEX),
         new Pages(request.style()).index(view).getBytes(StandardCharsets.UTF_8));
@@ -141,6 +144,7 @@ final class ReportEnd {
       SheetFiles sheets,
       NoticeFiles notices,
       List<InputLine> lines,
+      @Nullable CrossView cross,
       @Nullable SinceCounts since)
       throws IOException {
     List<RecordLine> records = new ArrayList<>();
@@ -167,11 +171,22 @@ final class ReportEnd {
         totals.setAsideShown(),
         first(lines, Cap.INPUTS_ON_PAGE),
         new ArrayList<>(notRead().keySet()),
-        List.of(),
+        cross,
         followUp(since),
         sheets.cautions(),
         cuts,
         written());
+  }
+
+  private @Nullable CrossView crosscheck() throws IOException {
+    SurveyFile survey = merged.survey;
+    if (survey == null) {
+      return null;
+    }
+    CrossView view = CrossFiles.write(folder, survey);
+    survey.close();
+    Files.delete(folder.resolve(ScreenRun.SURVEY));
+    return view;
   }
 
   private FollowUp followUp(@Nullable SinceCounts since) {
@@ -263,6 +278,7 @@ final class ReportEnd {
       }
     }
     options.put("outcomes", request.outcomes() ? "yes" : "no");
+    options.put("crosscheck", request.looks().crosscheck() ? "yes" : "no");
     options.put("language", request.style().language().code());
     options.put("units", request.style().units().code());
     options.put("position-accuracy", RunJson.number(request.positionAccuracy()));

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.crosscheck.SurveyFile;
 import org.wellcurb.intake.HeaderMap;
 import org.wellcurb.intake.Inputs;
 import org.wellcurb.intake.Sources;
@@ -21,6 +23,9 @@ import org.wellcurb.screening.Tally;
  * the number of threads.
  */
 public final class ScreenRun {
+  /** Rows for the cross-check; no output, gone before the folder is whole. */
+  static final String SURVEY = ".survey";
+
   private final ScreenRequest request;
   private final Progress progress;
   private final Stop stop;
@@ -87,6 +92,7 @@ public final class ScreenRun {
             new Merged(
                 files,
                 new SetAsideFiles(folder),
+                survey(folder),
                 request.mostSheets(),
                 plan.bars(),
                 stop,
@@ -107,6 +113,12 @@ public final class ScreenRun {
       return new ReportEnd(plan, folder, merged, inputs, hashes, notices, stop)
           .write(tallies(plan, works));
     }
+  }
+
+  private @Nullable SurveyFile survey(Path folder) throws IOException {
+    return request.looks().crosscheck()
+        ? new SurveyFile(folder.resolve(SURVEY), Catalogue.standard())
+        : null;
   }
 
   private static void refuseIfNothingWasRead(Merged merged, Inputs inputs) throws RunFailure {

@@ -105,6 +105,13 @@ final class ScreenCommand implements Callable<Integer> {
   private int replyDays = NoticeOptions.REPLY_DAYS;
 
   @Option(
+      names = "--crosscheck",
+      paramLabel = "yes|no",
+      converter = YesNoOption.class,
+      description = "Also look at what only the whole batch shows (default: yes).")
+  private boolean crosscheck = true;
+
+  @Option(
       names = "--earlier",
       paramLabel = "DIR",
       description = "An earlier report: also say what is new, still there, and cleared.")
@@ -181,7 +188,7 @@ final class ScreenCommand implements Callable<Integer> {
             System.in,
             headers,
             new NoticeOptions(notices, mostNotices, replyDays, notice),
-            new LookOptions(true, answers, settled, earlier));
+            new LookOptions(crosscheck, answers, settled, earlier));
     ScreenSummary summary;
     try (ProgressLine line = ProgressLine.start(quiet)) {
       summary = new ScreenRun(request, line, stop).run();

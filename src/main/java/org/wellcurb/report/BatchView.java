@@ -2,6 +2,7 @@ package org.wellcurb.report;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.wellcurb.screening.Tally;
 
 /**
@@ -30,7 +31,7 @@ import org.wellcurb.screening.Tally;
  * @param setAsideLines rows set aside in input order, at most {@link Cap#SET_ASIDE_ON_PAGE}
  * @param inputs how each input was read, in the order read, at most {@link Cap#INPUTS_ON_PAGE}
  * @param notRead files met in folders that are no records, by path
- * @param crosschecks what only the whole batch shows; empty where it was not asked for
+ * @param cross what only the whole batch shows; null where it was not asked for
  * @param followUp what the run was told beside the records
  * @param cautions keys of cautions that apply to any record with a sheet
  * @param cuts where a cap cut
@@ -52,7 +53,7 @@ public record BatchView(
     List<SetAsideLine> setAsideLines,
     List<InputLine> inputs,
     List<String> notRead,
-    List<CrossLine> crosschecks,
+    @Nullable CrossView cross,
     FollowUp followUp,
     List<String> cautions,
     List<Cut> cuts,
@@ -66,7 +67,6 @@ public record BatchView(
     setAsideLines = List.copyOf(setAsideLines);
     inputs = List.copyOf(inputs);
     notRead = List.copyOf(notRead);
-    crosschecks = List.copyOf(crosschecks);
     cautions = List.copyOf(cautions);
     cuts = List.copyOf(cuts);
     files = List.copyOf(files);

@@ -25,6 +25,12 @@ public enum Cap {
   SINCE_ON_PAGE(1000, "since.csv"),
   /** Lines of a table given beside the records that match nothing. */
   SIDE_LINES_ON_PAGE(100, "the table given"),
+  /** Hints of each kind from the whole batch that the batch page shows. */
+  CROSS_ON_PAGE(50, "crosscheck.json"),
+  /** Groups, pairs and wells of each kind that crosscheck.json describes; all are counted. */
+  CROSS_IN_FILE(1000, "findings.csv"),
+  /** Records or entries that one such hint names. */
+  CROSS_NAMED(6, "crosscheck.json"),
   /** Letters of one cell that a page quotes. */
   QUOTED_LETTERS(200, "set-aside.csv"),
   /** Letters of a file name made from a record's number, before what makes it unique. */

@@ -7,8 +7,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.crosscheck.Share;
 import org.wellcurb.judgement.Outcome;
-import org.wellcurb.report.words.Numerals;
 import org.wellcurb.report.words.Words;
 import org.wellcurb.rulepack.FindingKind;
 import org.wellcurb.rulepack.Rule;
@@ -18,10 +19,12 @@ import org.wellcurb.screening.Tally;
 /** Makes what the batch page shows. */
 final class IndexMaker {
   private final BatchView batch;
+  private final PageStyle style;
   private final Words words;
 
   IndexMaker(BatchView batch, PageStyle style) {
     this.batch = batch;
+    this.style = style;
     words = Words.in(style.language());
   }
 
@@ -41,6 +44,7 @@ final class IndexMaker {
         cuts(),
         outcomes(),
         kinds(),
+        cross(),
         batch.files());
   }
 
@@ -65,7 +69,7 @@ final class IndexMaker {
   private RuleRow row(Tally tally, Rule rule, int i) {
     long meets = tally.count(i, Outcome.MEETS);
     long fails = tally.count(i, Outcome.FALLS_SHORT);
-    Rate rate = Rate.of(fails, meets + fails);
+    Share rate = Share.of(fails, meets + fails);
     return new RuleRow(
         tally.pack().id(),
         rule.id(),
@@ -80,27 +84,13 @@ final class IndexMaker {
         RateBar.of(rate));
   }
 
-  private String rate(Rate rate) {
-    return words.say(
-        "rate",
-        rate.hits(),
-        rate.of(),
-        percent(rate.share()),
-        percent(rate.lo()),
-        percent(rate.hi()));
+  private String rate(Share rate) {
+    return Rates.words(rate, words);
   }
 
-  /** In whole percent, with a decimal near the ends: only what is none or all is 0 or 100. */
-  private String percent(double share) {
-    double percent = 100 * share;
-    if (percent <= 0 || percent >= 100) {
-      return percent <= 0 ? "0" : "100";
-    }
-    if (percent < 1 || percent > 99) {
-      return Numerals.of(
-          Math.min(99.9, Math.max(0.1, Math.rint(percent * 10) / 10)), 3, words.language());
-    }
-    return Numerals.of(Math.rint(percent), 3, words.language());
+  private @Nullable CrossPage cross() {
+    CrossView cross = batch.cross();
+    return cross == null ? null : new CrossMaker(cross, style).page();
   }
 
   private List<Step> steps(List<RuleRow> rules) {

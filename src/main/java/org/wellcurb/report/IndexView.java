@@ -2,6 +2,7 @@ package org.wellcurb.report;
 
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the batch page shows, beside the {@link BatchView} that it is made from.
@@ -17,6 +18,7 @@ import java.util.Map;
  * @param cuts what each cap cut, as a sentence, by its name
  * @param outcomes outcomes of all rules on all records, by key of the bundle
  * @param kinds findings by key of the bundle
+ * @param cross what only the whole batch shows; null where it was not asked for
  * @param links files that stand beside the page, to be opened
  */
 public record IndexView(
@@ -31,4 +33,5 @@ public record IndexView(
     Map<String, String> cuts,
     Map<String, Long> outcomes,
     Map<String, Long> kinds,
+    @Nullable CrossPage cross,
     List<String> links) {}

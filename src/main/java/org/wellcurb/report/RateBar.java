@@ -1,6 +1,7 @@
 package org.wellcurb.report;
 
 import java.util.Locale;
+import org.wellcurb.crosscheck.Share;
 
 /** A share as a bar, with its interval as a whisker. Its numbers stand beside it in words. */
 final class RateBar {
@@ -8,7 +9,7 @@ final class RateBar {
 
   private RateBar() {}
 
-  static String of(Rate rate) {
+  static String of(Share rate) {
     if (rate.of() == 0) {
       return "";
     }

@@ -43,7 +43,7 @@
 <li><a href="#rules">${t("rules.title")}</a></li>
 <#if v.asks?has_content><li><a href="#ask">${t("ask.title")}</a></li></#if>
 <#if b.contractors?has_content><li><a href="#contractors">${t("contractors.title")}</a></li></#if>
-<#if b.crosschecks?has_content><li><a href="#cross">${t("cross.title")}</a></li></#if>
+<#if v.cross??><li><a href="#cross">${t("cross.title")}</a></li></#if>
 <#if b.setAside gt 0><li><a href="#aside">${t("aside.title")}</a></li></#if>
 <li><a href="#reading">${t("reading.title")}</a></li>
 <li><a href="#judged">${t("judged.title")}</a></li>
@@ -107,16 +107,7 @@
 </@l.section>
 </#if>
 
-<#if b.crosschecks?has_content>
-<@l.section id="cross" title=t("cross.title")>
-<p>${t("cross.lead")}</p>
-<#list b.crosschecks as c>
-<h3><@l.own c.title /></h3>
-<ul><#list c.sentences as s><li><@l.own s /></li></#list></ul>
-<#if c.records?has_content><p class="soft">${t("cross.records")} <#list c.records as r>${r}<#sep>, </#list>.</p></#if>
-</#list>
-</@l.section>
-</#if>
+<#include "cross.ftl">
 
 <#if b.setAside gt 0>
 <@l.section id="aside" title=t("aside.title")>

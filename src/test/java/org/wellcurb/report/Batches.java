@@ -74,7 +74,7 @@ public final class Batches {
                     "The column “pump.intake_dept” is no entry; the nearest is pump.intake_depth.")),
             new InputLine("old.csv", "CSV", "cd", 1, 0, 1, List.of())),
         List.of("readme.md"),
-        List.of(new CrossLine("Values copied", List.of("Two found."), List.of("FW-1", "FW-2"))),
+        Crosses.view(),
         new FollowUp(
             2,
             List.of(new Settlement(3, "FW-9", text, "ok", "A", LocalDate.of(2025, 5, 1), text)),

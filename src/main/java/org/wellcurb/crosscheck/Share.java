@@ -1,4 +1,4 @@
-package org.wellcurb.report;
+package org.wellcurb.crosscheck;
 
 /**
  * A share of a count with its 95 % interval by Wilson's score (E. B. Wilson, 1927, from memory;
@@ -10,13 +10,14 @@ package org.wellcurb.report;
  * @param lo lower end of the interval
  * @param hi upper end of the interval
  */
-public record Rate(long hits, long of, double share, double lo, double hi) {
+public record Share(long hits, long of, double share, double lo, double hi) {
   /** Normal quantile of 0.975. */
   private static final double Z = 1.959963984540054;
 
-  static Rate of(long hits, long of) {
+  /** The share of so many of so many. */
+  public static Share of(long hits, long of) {
     if (of == 0) {
-      return new Rate(0, 0, Double.NaN, 0, 1);
+      return new Share(0, 0, Double.NaN, 0, 1);
     }
     double n = of;
     double share = hits / n;
@@ -24,6 +25,6 @@ public record Rate(long hits, long of, double share, double lo, double hi) {
     double half = Z / (1 + Z * Z / n) * Math.sqrt(share * (1 - share) / n + Z * Z / (4 * n * n));
     double lo = hits == 0 ? 0 : Math.max(0, middle - half);
     double hi = hits == of ? 1 : Math.min(1, middle + half);
-    return new Rate(hits, of, share, lo, hi);
+    return new Share(hits, of, share, lo, hi);
   }
 }

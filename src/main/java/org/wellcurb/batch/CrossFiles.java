@@ -1,0 +1,79 @@
+package org.wellcurb.batch;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableSet;
+import java.util.TreeSet;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.wellcurb.crosscheck.CrossCheck;
+import org.wellcurb.crosscheck.CrossResult;
+import org.wellcurb.crosscheck.Duplicates;
+import org.wellcurb.crosscheck.Seen;
+import org.wellcurb.crosscheck.SurveyFile;
+import org.wellcurb.record.Catalogue;
+import org.wellcurb.report.Cap;
+import org.wellcurb.report.CrossView;
+import org.wellcurb.report.CrosscheckJson;
+import org.wellcurb.report.Outputs;
+
+/** Looks at the whole batch and writes {@code crosscheck.json}. */
+final class CrossFiles {
+  private static final CSVFormat FORMAT =
+      CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+
+  private CrossFiles() {}
+
+  static CrossView write(Path folder, SurveyFile survey) throws IOException {
+    CrossResult result =
+        new CrossCheck(survey, Catalogue.standard(), Cap.CROSS_IN_FILE.most()).run();
+    CrossView view = new CrossView(result, ids(folder, places(result)));
+    CrosscheckJson.write(Files.newOutputStream(folder.resolve(Outputs.CROSSCHECK_JSON)), view);
+    return view;
+  }
+
+  private static NavigableSet<Integer> places(CrossResult result) {
+    NavigableSet<Integer> places = new TreeSet<>();
+    for (Duplicates.SameNumber same : result.duplicates().sameNumbers()) {
+      same.records().forEach(seen -> places.add(seen.place()));
+    }
+    for (Duplicates.NearCopy near : result.duplicates().nearCopies()) {
+      places.addAll(List.of(near.first().place(), near.second().place()));
+    }
+    for (CrossResult.FigureHint hint : result.figures()) {
+      hint.seen().stream().map(Seen::place).forEach(places::add);
+    }
+    for (CrossResult.NeighbourHint hint : result.unlike()) {
+      places.add(hint.seen().place());
+    }
+    return places;
+  }
+
+  /** Numbers of records by their place: the lines of records.csv stand in the same order. */
+  private static Map<Integer, String> ids(Path folder, NavigableSet<Integer> places)
+      throws IOException {
+    Map<Integer, String> ids = new HashMap<>();
+    if (places.isEmpty()) {
+      return ids;
+    }
+    Path file = folder.resolve(Outputs.RECORDS_CSV);
+    try (CSVParser records = CSVParser.parse(file, StandardCharsets.UTF_8, FORMAT)) {
+      int place = 0;
+      for (CSVRecord record : records) {
+        if (places.contains(place)) {
+          ids.put(place, EarlierReport.plain(record.get("record_id")));
+        }
+        if (place++ == places.last()) {
+          break;
+        }
+      }
+    }
+    return ids;
+  }
+}

@@ -1,0 +1,104 @@
+package org.wellcurb.crosscheck;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Wells that are unlike their nearest neighbours, where these agree among themselves: depth, the
+ * height of the water above the sea where elevations are known, and yield.
+ *
+ * <p>Only positions that are written finely and shared by no other record are compared: a section
+ * centre says nothing of a neighbour.
+ */
+final class Neighbours {
+  /** Neighbours that are asked for. */
+  static final int NEAREST = 8;
+
+  /** Fewest that must be there. */
+  static final int LEAST = 5;
+
+  /** Metres within which wells are neighbours. */
+  static final double WITHIN = 2000;
+
+  /** Spreads from the median at which a well is unlike its neighbours. */
+  static final double FAR = 8;
+
+  private final float[] latitude;
+  private final float[] longitude;
+  private final Neighbourhood all;
+  private final boolean[] usable;
+
+  /**
+   * A well unlike its neighbours.
+   *
+   * @param place the record
+   * @param field what was measured
+   * @param value its value, in SI; for water levels its height above the sea
+   * @param median of its neighbours
+   * @param spread of its neighbours, comparable with a standard deviation
+   * @param neighbours how many
+   * @param score how many spreads away, never less than a floor for the spread
+   */
+  record Unlike(
+      int place,
+      Field field,
+      double value,
+      double median,
+      double spread,
+      int neighbours,
+      double score) {}
+
+  /** What was found on one field. */
+  record Found(List<Unlike> unlike, long lookedAt) {}
+
+  Neighbours(SurveyFile survey) throws IOException {
+    latitude = survey.floats(SurveyRow.LATITUDE);
+    longitude = survey.floats(SurveyRow.LONGITUDE);
+    byte[] flags = survey.flags();
+    usable = Positions.ownAndFine(latitude, longitude, flags);
+    all = new Neighbourhood(latitude, longitude, usable);
+  }
+
+  /**
+   * Looks at one field.
+   *
+   * @param values by record, comparable as they stand; NaN where not known
+   * @param floor least spread that is believed
+   * @param agree greatest spread at which neighbours agree, as a share of their median where {@code
+   *     isShare}
+   */
+  Found find(Field field, float[] values, double floor, double agree, boolean isShare) {
+    List<Unlike> unlike = new ArrayList<>();
+    long lookedAt = 0;
+    int[] near = new int[NEAREST];
+    double[] theirs = new double[NEAREST];
+    for (int i = 0; i < values.length; i++) {
+      if (!usable[i] || Float.isNaN(values[i])) {
+        continue;
+      }
+      int count = all.nearest(i, near, WITHIN, other -> !Float.isNaN(values[other]));
+      if (count < LEAST) {
+        continue;
+      }
+      for (int n = 0; n < count; n++) {
+        theirs[n] = values[near[n]];
+      }
+      double median = Spread.median(theirs, count);
+      double spread = Spread.of(theirs, count);
+      if (spread > (isShare ? agree * Math.abs(median) : agree)) {
+        continue;
+      }
+      lookedAt++;
+      double believed = Math.max(spread, isShare ? floor * Math.abs(median) : floor);
+      double score = Math.abs(values[i] - median) / believed;
+      if (score > FAR) {
+        unlike.add(new Unlike(i, field, values[i], median, spread, count, score));
+      }
+    }
+    unlike.sort(
+        Comparator.comparingDouble((Unlike each) -> -each.score()).thenComparingInt(Unlike::place));
+    return new Found(unlike, lookedAt);
+  }
+}

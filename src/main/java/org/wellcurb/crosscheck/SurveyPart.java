@@ -1,0 +1,98 @@
+package org.wellcurb.crosscheck;
+
+import java.nio.ByteBuffer;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.WellRecord;
+
+/** The rows of one part of a batch. Used again and again; not for several threads. */
+public final class SurveyPart {
+  private final Catalogue catalogue;
+  private final SurveyRow row;
+  private final int contractor;
+  private final int zone;
+  private ByteBuffer rows;
+  private final Names contractors = new Names();
+  private final Names zones = new Names();
+
+  public SurveyPart(Catalogue catalogue) {
+    this.catalogue = catalogue;
+    row = new SurveyRow(catalogue);
+    contractor = catalogue.index("driller.licence");
+    zone = catalogue.index("site.zone");
+    rows = ByteBuffer.allocate(0);
+  }
+
+  /** Names by the order in which they were met. */
+  static final class Names {
+    private final Map<String, Integer> places = new HashMap<>();
+    private final List<String> written = new ArrayList<>();
+
+    int place(String name) {
+      Integer place = places.putIfAbsent(name.strip().toLowerCase(Locale.ROOT), written.size());
+      if (place != null) {
+        return place;
+      }
+      written.add(name);
+      return written.size() - 1;
+    }
+
+    List<String> written() {
+      return written;
+    }
+
+    void clear() {
+      places.clear();
+      written.clear();
+    }
+  }
+
+  /**
+   * Adds a record.
+   *
+   * @param isDeficient whether a rule of the kind deficiency falls short
+   * @param isTold whether a rule of that kind could be told
+   */
+  public void add(WellRecord record, boolean isDeficient, boolean isTold) {
+    if (rows.remaining() < row.length()) {
+      ByteBuffer more = ByteBuffer.allocate(Math.max(64 * row.length(), 2 * rows.capacity()));
+      more.put(rows.flip());
+      rows = more;
+    }
+    int at = rows.position();
+    int flags = (isDeficient ? SurveyRow.DEFICIENT : 0) | (isTold ? SurveyRow.TOLD : 0);
+    row.put(rows, record, flags);
+    rows.putInt(at + SurveyRow.CONTRACTOR, contractors.place(written(record, contractor)));
+    rows.putInt(at + SurveyRow.ZONE, zones.place(written(record, zone)));
+  }
+
+  private static String written(WellRecord record, int entry) {
+    return record.isGiven(entry) ? record.written(entry) : "";
+  }
+
+  ByteBuffer rows() {
+    return rows;
+  }
+
+  int rowLength() {
+    return SurveyRow.length(catalogue);
+  }
+
+  Names contractors() {
+    return contractors;
+  }
+
+  Names zones() {
+    return zones;
+  }
+
+  public void clear() {
+    rows.clear();
+    contractors.clear();
+    zones.clear();
+  }
+}

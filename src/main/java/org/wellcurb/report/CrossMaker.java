@@ -1,0 +1,238 @@
+package org.wellcurb.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.wellcurb.crosscheck.Copying;
+import org.wellcurb.crosscheck.CrossResult;
+import org.wellcurb.crosscheck.Duplicates;
+import org.wellcurb.crosscheck.Field;
+import org.wellcurb.crosscheck.Seen;
+import org.wellcurb.crosscheck.Share;
+import org.wellcurb.quantity.Unit;
+import org.wellcurb.quantity.Units;
+import org.wellcurb.report.words.Amounts;
+import org.wellcurb.report.words.Numerals;
+import org.wellcurb.report.words.UnitsShown;
+import org.wellcurb.report.words.Words;
+
+/** Puts what only the whole batch shows into modest words. */
+final class CrossMaker {
+  private final CrossView view;
+  private final CrossResult result;
+  private final Words words;
+  private final Amounts amounts;
+  private final boolean isMetric;
+
+  CrossMaker(CrossView view, PageStyle style) {
+    this.view = view;
+    result = view.result();
+    words = Words.in(style.language());
+    amounts = new Amounts(words, style.units());
+    isMetric = style.units() == UnitsShown.METRIC;
+  }
+
+  CrossPage page() {
+    List<CrossPage.Part> parts = new ArrayList<>();
+    sameNumbers(parts);
+    nearCopies(parts);
+    figures(parts);
+    slips(parts);
+    neighbours(parts);
+    List<CrossPage.Table> tables = new ArrayList<>();
+    table(
+        tables,
+        "cross-contractors",
+        "cross.rates.contractors",
+        "col.licence",
+        result.contractors());
+    table(tables, "cross-zones", "cross.rates.zones", "cross.zone", result.zones());
+    table(tables, "cross-years", "cross.rates.years", "cross.year", result.years());
+    return new CrossPage(parts, tables);
+  }
+
+  private void add(
+      List<CrossPage.Part> parts, String title, String lead, List<String> sentences, long total) {
+    if (!sentences.isEmpty()) {
+      String cut =
+          sentences.size() < total
+              ? words.say("cut", sentences.size(), total, Outputs.CROSSCHECK_JSON)
+              : "";
+      parts.add(new CrossPage.Part(words.say(title), words.say(lead), sentences, cut));
+    }
+  }
+
+  private void sameNumbers(List<CrossPage.Part> parts) {
+    Duplicates.Found found = result.duplicates();
+    List<String> sentences = new ArrayList<>();
+    for (Duplicates.SameNumber same : first(found.sameNumbers())) {
+      String id = view.id(same.records().get(0));
+      String places = places(same.records());
+      sentences.add(
+          same.different().isEmpty()
+              ? words.say("cross.same.equal", id, places)
+              : words.say("cross.same.line", id, places, entries(same.different())));
+    }
+    add(parts, "cross.same", "cross.same.lead", sentences, found.sameNumberTotal());
+  }
+
+  private void nearCopies(List<CrossPage.Part> parts) {
+    Duplicates.Found found = result.duplicates();
+    List<String> sentences = new ArrayList<>();
+    for (Duplicates.NearCopy near : first(found.nearCopies())) {
+      sentences.add(
+          near.different().isEmpty()
+              ? words.say(
+                  "cross.near.equal", view.id(near.first()), view.id(near.second()), near.equal())
+              : words.say(
+                  "cross.near.line",
+                  view.id(near.first()),
+                  view.id(near.second()),
+                  near.equal(),
+                  entries(near.different())));
+    }
+    add(parts, "cross.near", "cross.near.lead", sentences, found.nearCopyTotal());
+  }
+
+  private void figures(List<CrossPage.Part> parts) {
+    List<String> sentences = new ArrayList<>();
+    for (CrossResult.FigureHint hint : first(result.figures())) {
+      String where =
+          hint.zone().isEmpty()
+              ? words.say("cross.figures.nowhere")
+              : words.say("cross.figures.where", hint.zone());
+      String what =
+          hint.kind() == Copying.Kind.RUN
+              ? words.say("cross.figures.run", number(hint.figure()), hint.hits(), hint.own())
+              : words.say(
+                  hint.kind() == Copying.Kind.ROUND
+                      ? "cross.figures.round"
+                      : "cross.figures.repeated",
+                  number(hint.figure()),
+                  share(hint.share()),
+                  percent(hint.othersShare()));
+      sentences.add(
+          words.say(
+              "cross.figures.line",
+              hint.licence(),
+              where,
+              words.entry(hint.field().key()),
+              what,
+              number(hint.q()),
+              names(hint.seen())));
+    }
+    add(parts, "cross.figures", "cross.figures.lead", sentences, result.figures().size());
+  }
+
+  private void slips(List<CrossPage.Part> parts) {
+    List<String> sentences = new ArrayList<>();
+    for (CrossResult.SlipHint hint : first(result.slips())) {
+      sentences.add(
+          words.say(
+              hint.ratio() < 1 ? "cross.slips.metres" : "cross.slips.feet",
+              hint.group(),
+              share(hint.share()),
+              number(hint.ratio()),
+              number(hint.q())));
+    }
+    add(parts, "cross.slips", "cross.slips.lead", sentences, result.slips().size());
+  }
+
+  private void neighbours(List<CrossPage.Part> parts) {
+    List<String> sentences = new ArrayList<>();
+    for (CrossResult.NeighbourHint hint : first(result.unlike())) {
+      sentences.add(
+          words.say(
+              "cross.unlike.line",
+              view.id(hint.seen()),
+              words.say(measured(hint.field())),
+              measured(hint.field(), hint.value()),
+              measured(hint.field(), hint.median()),
+              hint.neighbours(),
+              number(hint.score())));
+    }
+    add(parts, "cross.unlike", "cross.unlike.lead", sentences, result.unlikeTotal());
+  }
+
+  private static String measured(Field field) {
+    return switch (field) {
+      case DEPTH -> "cross.unlike.depth";
+      case STATIC_LEVEL -> "cross.unlike.static_level";
+      case YIELD -> "cross.unlike.yield";
+    };
+  }
+
+  private String measured(Field field, double value) {
+    if (field == Field.YIELD) {
+      Unit unit = isMetric ? Units.LITRE_PER_MINUTE : Units.GPM;
+      return amounts.amount(Math.pow(10, value) / unit.factor(), unit);
+    }
+    Unit unit = isMetric ? Units.METRE : Units.FOOT;
+    return amounts.amount(value / unit.factor(), unit);
+  }
+
+  private void table(
+      List<CrossPage.Table> tables,
+      String id,
+      String title,
+      String column,
+      List<CrossResult.GroupRate> rates) {
+    if (rates.size() < 2) {
+      return;
+    }
+    List<CrossPage.Row> rows = new ArrayList<>();
+    for (CrossResult.GroupRate rate : rates) {
+      if (rows.size() == Cap.CONTRACTORS_ON_PAGE.most()) {
+        break;
+      }
+      rows.add(
+          new CrossPage.Row(
+              rate.name().isEmpty() ? words.say("cross.none") : rate.name(),
+              RateBar.of(rate.share()),
+              share(rate.share()),
+              said(rate)));
+    }
+    tables.add(new CrossPage.Table(id, words.say(title), words.say(column), rows));
+  }
+
+  private String said(CrossResult.GroupRate rate) {
+    if (rate.isSmall()) {
+      return words.say("cross.rates.small");
+    }
+    return rate.q() <= CrossResult.ACCEPTED
+        ? words.say("cross.rates.apart", number(rate.q()))
+        : words.say("cross.rates.alike");
+  }
+
+  private static <T> List<T> first(List<T> all) {
+    return all.subList(0, Math.min(Cap.CROSS_ON_PAGE.most(), all.size()));
+  }
+
+  private String places(List<Seen> records) {
+    List<String> places = new ArrayList<>();
+    for (Seen seen : records.subList(0, Math.min(Cap.CROSS_NAMED.most(), records.size()))) {
+      places.add(words.say("place", seen.file(), seen.row()));
+    }
+    return String.join("; ", places) + (records.size() > places.size() ? "; " + Cap.ELLIPSIS : "");
+  }
+
+  private String names(List<Seen> records) {
+    return String.join(", ", records.stream().map(view::id).toList());
+  }
+
+  private String entries(List<String> keys) {
+    List<String> names = keys.stream().limit(Cap.CROSS_NAMED.most()).map(words::entry).toList();
+    return String.join(", ", names) + (keys.size() > names.size() ? ", " + Cap.ELLIPSIS : "");
+  }
+
+  private String share(Share share) {
+    return Rates.words(share, words);
+  }
+
+  private String percent(double share) {
+    return Rates.percent(share, words);
+  }
+
+  private String number(double number) {
+    return Numerals.of(number, 2, words.language());
+  }
+}

@@ -1,0 +1,177 @@
+package org.wellcurb.report;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.List;
+import java.util.Locale;
+import org.wellcurb.crosscheck.Copying;
+import org.wellcurb.crosscheck.CrossResult;
+import org.wellcurb.crosscheck.Duplicates;
+import org.wellcurb.crosscheck.Seen;
+import org.wellcurb.crosscheck.Share;
+
+/** {@code crosscheck.json}: what only the whole batch shows, with its statistics. */
+public final class CrosscheckJson {
+  private CrosscheckJson() {}
+
+  /** Writes the file and closes the stream. */
+  public static void write(OutputStream out, CrossView view) throws IOException {
+    CrossResult result = view.result();
+    try (JsonGenerator json = JsonText.file(out)) {
+      json.writeStartObject();
+      json.writeStringField("note", "Hints to look, not findings and not proof.");
+      json.writeNumberField("records", result.records());
+      JsonText.number(json, "falseDiscoveryRate", CrossResult.ACCEPTED);
+      json.writeNumberField("tests", result.tests());
+      sameNumbers(json, view);
+      nearCopies(json, view);
+      figures(json, view);
+      slips(json, result);
+      unlike(json, view);
+      rates(json, "contractors", result.contractors());
+      rates(json, "zones", result.zones());
+      rates(json, "years", result.years());
+      json.writeEndObject();
+      json.writeRaw('\n');
+    }
+  }
+
+  private static void seen(JsonGenerator json, CrossView view, Seen seen) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("record_id", view.id(seen));
+    json.writeStringField("file", seen.file());
+    json.writeNumberField("row", seen.row());
+    json.writeEndObject();
+  }
+
+  private static void seen(JsonGenerator json, CrossView view, List<Seen> all) throws IOException {
+    json.writeArrayFieldStart("records");
+    for (Seen each : all) {
+      seen(json, view, each);
+    }
+    json.writeEndArray();
+  }
+
+  private static void texts(JsonGenerator json, String name, List<String> texts)
+      throws IOException {
+    json.writeArrayFieldStart(name);
+    for (String text : texts) {
+      json.writeString(text);
+    }
+    json.writeEndArray();
+  }
+
+  private static void share(JsonGenerator json, Share share) throws IOException {
+    json.writeNumberField("hits", share.hits());
+    json.writeNumberField("of", share.of());
+    JsonText.number(json, "share", share.share());
+    JsonText.number(json, "low", share.lo());
+    JsonText.number(json, "high", share.hi());
+  }
+
+  private static void sameNumbers(JsonGenerator json, CrossView view) throws IOException {
+    Duplicates.Found found = view.result().duplicates();
+    json.writeObjectFieldStart("sameNumber");
+    json.writeNumberField("total", found.sameNumberTotal());
+    json.writeNumberField("rows", found.sameNumberRows());
+    json.writeArrayFieldStart("shown");
+    for (Duplicates.SameNumber same : found.sameNumbers()) {
+      json.writeStartObject();
+      seen(json, view, same.records());
+      texts(json, "different", same.different());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private static void nearCopies(JsonGenerator json, CrossView view) throws IOException {
+    Duplicates.Found found = view.result().duplicates();
+    json.writeObjectFieldStart("nearCopy");
+    json.writeNumberField("total", found.nearCopyTotal());
+    json.writeArrayFieldStart("shown");
+    for (Duplicates.NearCopy near : found.nearCopies()) {
+      json.writeStartObject();
+      seen(json, view, List.of(near.first(), near.second()));
+      json.writeNumberField("equal", near.equal());
+      texts(json, "different", near.different());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private static void figures(JsonGenerator json, CrossView view) throws IOException {
+    json.writeObjectFieldStart("figures");
+    json.writeNumberField("leastOfContractor", Copying.LEAST_OWN);
+    json.writeNumberField("leastOfOthers", Copying.LEAST_OTHERS);
+    json.writeArrayFieldStart("shown");
+    for (CrossResult.FigureHint hint : view.result().figures()) {
+      json.writeStartObject();
+      json.writeStringField("licence", hint.licence());
+      json.writeStringField("zone", hint.zone());
+      json.writeStringField("entry", hint.field().key());
+      json.writeStringField("kind", hint.kind().name().toLowerCase(Locale.ROOT));
+      JsonText.number(json, "figure", hint.figure());
+      share(json, hint.share());
+      JsonText.number(json, "othersShare", hint.othersShare());
+      JsonText.number(json, "p", hint.p());
+      JsonText.number(json, "q", hint.q());
+      seen(json, view, hint.seen());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private static void slips(JsonGenerator json, CrossResult result) throws IOException {
+    json.writeArrayFieldStart("unitSlips");
+    for (CrossResult.SlipHint hint : result.slips()) {
+      json.writeStartObject();
+      json.writeStringField(hint.isInput() ? "file" : "licence", hint.group());
+      share(json, hint.share());
+      JsonText.number(json, "ratio", hint.ratio());
+      JsonText.number(json, "p", hint.p());
+      JsonText.number(json, "q", hint.q());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private static void unlike(JsonGenerator json, CrossView view) throws IOException {
+    CrossResult result = view.result();
+    json.writeObjectFieldStart("unlikeNeighbours");
+    json.writeNumberField("compared", result.comparedWells());
+    json.writeNumberField("total", result.unlikeTotal());
+    json.writeArrayFieldStart("shown");
+    for (CrossResult.NeighbourHint hint : result.unlike()) {
+      json.writeStartObject();
+      seen(json, view, List.of(hint.seen()));
+      json.writeStringField("entry", hint.field().key());
+      JsonText.number(json, "value", hint.value());
+      JsonText.number(json, "median", hint.median());
+      JsonText.number(json, "spread", hint.spread());
+      json.writeNumberField("neighbours", hint.neighbours());
+      JsonText.number(json, "score", hint.score());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private static void rates(JsonGenerator json, String name, List<CrossResult.GroupRate> rates)
+      throws IOException {
+    json.writeArrayFieldStart(name);
+    for (CrossResult.GroupRate rate : rates) {
+      json.writeStartObject();
+      json.writeStringField("name", rate.name());
+      share(json, rate.share());
+      json.writeBooleanField("small", rate.isSmall());
+      JsonText.number(json, "p", rate.p());
+      JsonText.number(json, "q", rate.q());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+}

@@ -1,0 +1,219 @@
+package org.wellcurb.crosscheck;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.RecordReader;
+
+/**
+ * An invented region from a seed: wells over a smooth ground, drilled by contractors who each round
+ * in their own way, two thirds of the positions section centres, figures heaped on fives and rod
+ * lengths as real ones are. Faults can be planted, and are remembered.
+ */
+final class Area {
+  private static final int CONTRACTORS = 60;
+  private static final int ZONES = 8;
+  private static final double SIZE = 0.9;
+  private static final double SECTION = 0.0145;
+  private static final String[] YIELDS = {
+    "1", "2", "3", "4", "5", "6", "7.5", "8", "10", "12", "15", "20", "25", "30", "40", "50"
+  };
+
+  /** Pairs of places of near copies, the earlier in the upper half. */
+  final Set<Long> copies = new HashSet<>();
+
+  /** Licences whose static levels were copied. */
+  final Set<String> copyists = new HashSet<>();
+
+  /** Licences who write metres in a column of feet. */
+  final Set<String> slippers = new HashSet<>();
+
+  private final List<Map<String, String>> records = new ArrayList<>();
+  private final Random random;
+
+  Area(long seed, int wells) {
+    random = new Random(seed);
+    double[] tilt = {random.nextDouble(), random.nextDouble(), 2 + 3 * random.nextDouble()};
+    for (int i = 0; i < wells; i++) {
+      records.add(well(i, tilt));
+    }
+  }
+
+  private Map<String, String> well(int number, double[] tilt) {
+    int zone = random.nextInt(ZONES);
+    double x = (zone % 4 + random.nextDouble()) * SIZE / 4;
+    double y = (zone / 4 + random.nextDouble()) * SIZE / 2;
+    if (random.nextDouble() < 0.64) {
+      x = (Math.floor(x / SECTION) + 0.5) * SECTION;
+      y = (Math.floor(y / SECTION) + 0.5) * SECTION;
+    }
+    // A few contractors drill most of the wells, each mostly in one zone.
+    int contractor = (int) (CONTRACTORS * Math.pow(random.nextDouble(), 1.6));
+    if (random.nextDouble() < 0.8) {
+      contractor = contractor / ZONES * ZONES + zone;
+    }
+    double ground = 220 + 120 * Math.sin(tilt[2] * x + tilt[0] * 6) * Math.cos(4 * y + tilt[1]);
+    double depth = round(ground * Math.exp(0.1 * random.nextGaussian()), contractor);
+    double level = round(ground * 0.25 * Math.exp(0.25 * random.nextGaussian()), contractor + 1);
+    double drawdown = round(20 + 60 * random.nextDouble(), contractor + 2);
+    double casing = round(40 + 40 * random.nextDouble(), 3);
+    String yield = YIELDS[Math.min(YIELDS.length - 1, (int) (8 + 3 * random.nextGaussian()) & 15)];
+    Map<String, String> record = new LinkedHashMap<>();
+    record.put("record.id", "W-" + number);
+    record.put("record.datum", "ground");
+    record.put("site.zone", "zone " + zone);
+    record.put("driller.licence", "D-" + contractor);
+    record.put("dates.completed", day());
+    record.put("site.latitude", text(44 + y, 5));
+    record.put("site.longitude", text(-76 + x, 5));
+    if (random.nextBoolean()) {
+      record.put("site.elevation", text(900 - 0.2 * ground, 0));
+    }
+    record.put("well.depth", text(depth, 1));
+    record.put("well.drilled_depth", text(depth + random.nextInt(3), 1));
+    record.put("well.casing_depth", text(casing, 1));
+    record.put("well.casing_diameter", "6");
+    record.put("well.casing_material", "steel");
+    record.put("well.use", random.nextInt(9) == 0 ? "irrigation" : "household");
+    record.put("grout.bottom", text(Math.min(casing, round(20 + 20 * random.nextDouble(), 1)), 1));
+    record.put("water.static_level", text(level, 1));
+    record.put("water.pumping_level", text(level + drawdown, 1));
+    record.put("water.yield", yield);
+    record.put("water.test_rate", yield);
+    record.put("water.test_duration", "" + (1 + random.nextInt(4)));
+    record.put("pump.intake_depth", text(depth - 10 - random.nextInt(20), 1));
+    record.put("pressure.cut_in", random.nextBoolean() ? "30" : "40");
+    return record;
+  }
+
+  private String day() {
+    return String.format(
+        Locale.ROOT,
+        "%d-%02d-%02d",
+        2000 + random.nextInt(24),
+        1 + random.nextInt(12),
+        1 + random.nextInt(28));
+  }
+
+  /** As contractors round: most to fives, some to rod lengths, a few to the foot. */
+  private double round(double figure, int habit) {
+    double step =
+        switch (habit % 7) {
+          case 0 -> 1;
+          case 1 -> 20;
+          case 2 -> 21;
+          default -> random.nextInt(4) == 0 ? 10 : 5;
+        };
+    return Math.max(step, Math.rint(figure / step) * step);
+  }
+
+  private static String text(double number, int decimals) {
+    String text = String.format(Locale.ROOT, "%." + decimals + "f", number);
+    return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
+  }
+
+  /** Copies forms: another number, another day, another place, and at times one more entry. */
+  Area plantCopies(int count) {
+    int wells = records.size();
+    for (int i = 0; i < count; i++) {
+      int from = random.nextInt(wells);
+      Map<String, String> copy = new LinkedHashMap<>(records.get(from));
+      copy.put("record.id", "C-" + i);
+      switch (random.nextInt(3)) {
+        case 0 -> copy.put("dates.completed", day());
+        case 1 -> {
+          copy.put("site.latitude", text(44 + SIZE * random.nextDouble(), 5));
+          copy.put("site.longitude", text(-76 + SIZE * random.nextDouble(), 5));
+        }
+        default -> {
+          copy.put("dates.completed", day());
+          copy.put("well.depth", text(100 + random.nextInt(300), 0));
+          copy.put("well.use", "livestock");
+        }
+      }
+      copies.add(((long) from << 32) | records.size());
+      records.add(copy);
+    }
+    return this;
+  }
+
+  /** So many contractors write one level on a share of their forms. */
+  Area plantCopying(int contractors, double share) {
+    List<String> able = contractors(80);
+    for (int i = 0; i < contractors && !able.isEmpty(); i++) {
+      String licence = able.remove(random.nextInt(able.size()));
+      String level = "" + (23 + random.nextInt(60));
+      copyists.add(licence);
+      for (Map<String, String> record : records) {
+        if (licence.equals(record.get("driller.licence")) && random.nextDouble() < share) {
+          record.put("water.static_level", level);
+        }
+      }
+    }
+    return this;
+  }
+
+  /** So many contractors write metres in the column of feet. */
+  Area plantSlips(int contractors) {
+    List<String> able = contractors(25);
+    for (int i = 0; i < contractors && !able.isEmpty(); i++) {
+      String licence = able.remove(random.nextInt(able.size()));
+      slippers.add(licence);
+      for (Map<String, String> record : records) {
+        if (licence.equals(record.get("driller.licence"))) {
+          double feet = Double.parseDouble(record.getOrDefault("well.depth", "0"));
+          record.put("well.depth", text(feet * 0.3048, 1));
+        }
+      }
+    }
+    return this;
+  }
+
+  /** Licences with at least so many records that nothing was planted on. */
+  private List<String> contractors(int least) {
+    Map<String, Integer> counts = new java.util.TreeMap<>();
+    for (Map<String, String> record : records) {
+      counts.merge(record.getOrDefault("driller.licence", ""), 1, Integer::sum);
+    }
+    List<String> able = new ArrayList<>();
+    counts.forEach(
+        (licence, count) -> {
+          if (count >= least && !copyists.contains(licence) && !slippers.contains(licence)) {
+            able.add(licence);
+          }
+        });
+    return able;
+  }
+
+  int size() {
+    return records.size();
+  }
+
+  /** Looks at the region. */
+  CrossResult check(Path folder) throws IOException {
+    Path file = folder.resolve("survey");
+    Catalogue catalogue = Catalogue.standard();
+    SurveyPart part = new SurveyPart(catalogue);
+    try (SurveyFile survey = new SurveyFile(file, catalogue)) {
+      for (int i = 0; i < records.size(); i++) {
+        part.add(RecordReader.of(records.get(i)), random.nextInt(10) == 0, true);
+        if (i % 500 == 499 || i == records.size() - 1) {
+          survey.append(part, "region.csv");
+          part.clear();
+        }
+      }
+      return new CrossCheck(survey, catalogue, 100_000).run();
+    } finally {
+      Files.deleteIfExists(file);
+    }
+  }
+}
