@@ -38,6 +38,7 @@ public final class Main {
     CommandLine line = new CommandLine(new Root());
     line.addSubcommand("screen", new ScreenCommand(stop));
     line.addSubcommand("rehearse", new RehearseCommand(stop));
+    line.addSubcommand("headers", new HeadersCommand());
     line.addSubcommand("rulebook", new RulebookCommand());
     line.addSubcommand("prove", new ProveCommand());
     line.addSubcommand("blank", new BlankCommand());

@@ -38,6 +38,11 @@ final class TableOpening {
     return HeaderEntry.find(catalogue, HeaderKey.of(cell).key()) != null || map.namesColumn(cell);
   }
 
+  /** True if a header line was found, whatever it says. */
+  boolean isFound() {
+    return found != null;
+  }
+
   /** Why the table cannot be read; empty if nothing speaks against it. */
   String problem() {
     if (found == null || layout == null) {

@@ -1,0 +1,354 @@
+package org.wellcurb.intake;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.quantity.Interval;
+import org.wellcurb.quantity.Unit;
+import org.wellcurb.quantity.UnitSystem;
+import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.Entry;
+import org.wellcurb.record.Kind;
+import org.wellcurb.record.Nearest;
+
+/** Guesses which entry each column fills, from its header and from what stands in it. */
+final class ColumnGuesser {
+  /** Likeness of a header from which an entry is considered. */
+  private static final double LIKE = 0.66;
+
+  /** Share of cells that must be of the entry's kind. */
+  private static final double OF_KIND = 0.5;
+
+  private final Catalogue catalogue;
+  private final HeaderPhrases phrases;
+
+  ColumnGuesser(Catalogue catalogue) {
+    this.catalogue = catalogue;
+    phrases = new HeaderPhrases(catalogue);
+  }
+
+  /** A column and an entry, and how alike they are. */
+  private record Match(int column, Entry entry, double likeness) {}
+
+  /** Guesses of all columns; no entry is guessed twice. */
+  List<ColumnGuess> guess(List<ColumnSurvey> columns) {
+    List<HeaderWords> headers =
+        columns.stream().map(column -> HeaderWords.of(column.name())).toList();
+    List<Match> matches = new ArrayList<>();
+    for (int i = 0; i < headers.size(); i++) {
+      for (Entry entry : catalogue.entries()) {
+        double like = phrases.likeness(entry, headers.get(i));
+        boolean isKey = HeaderKey.of(columns.get(i).name()).key().equalsIgnoreCase(entry.key());
+        if ((isKey || like >= LIKE) && fits(entry, columns.get(i), headers.get(i))) {
+          matches.add(new Match(i, entry, isKey ? 2 : like));
+        }
+      }
+    }
+    matches.sort(
+        java.util.Comparator.comparingDouble((Match match) -> -match.likeness())
+            .thenComparingInt(Match::column)
+            .thenComparingInt(match -> match.entry().index()));
+    Map<Integer, Match> byColumn = new LinkedHashMap<>();
+    Map<Entry, Integer> byEntry = new LinkedHashMap<>();
+    for (Match match : matches) {
+      if (!byColumn.containsKey(match.column()) && !byEntry.containsKey(match.entry())) {
+        byColumn.put(match.column(), match);
+        byEntry.put(match.entry(), match.column());
+      }
+    }
+    identity(columns, byColumn, byEntry);
+    UnitSystem most = system(columns, headers);
+    List<ColumnGuess> guesses = new ArrayList<>();
+    for (int i = 0; i < columns.size(); i++) {
+      @Nullable Match match = byColumn.get(i);
+      guesses.add(
+          match == null
+              ? nothing(columns.get(i))
+              : described(columns.get(i), headers.get(i), match, most));
+    }
+    return guesses;
+  }
+
+  /** A table without a number of the record cannot be read: the first column of all different. */
+  private void identity(
+      List<ColumnSurvey> columns, Map<Integer, Match> byColumn, Map<Entry, Integer> byEntry) {
+    Entry id = catalogue.entry(0);
+    if (byEntry.containsKey(id)) {
+      return;
+    }
+    for (int i = 0; i < columns.size(); i++) {
+      ColumnSurvey column = columns.get(i);
+      if (!byColumn.containsKey(i) && column.isAllDifferent() && column.filled() == column.rows()) {
+        byColumn.put(i, new Match(i, id, 0));
+        return;
+      }
+    }
+  }
+
+  private static boolean fits(Entry entry, ColumnSurvey column, HeaderWords header) {
+    if (entry.kind() == Kind.LIST) {
+      return false;
+    }
+    Unit unit = header.unit();
+    if (unit != null && entry.kind().isAmount() && !HeaderEntry.fits(entry, unit)) {
+      return false;
+    }
+    if (column.filled() == 0) {
+      return true;
+    }
+    return switch (entry.kind()) {
+      case TEXT -> entry.index() != 0 || column.filled() >= OF_KIND * column.rows();
+      case CHOICE, YES_NO -> column.numeric() < OF_KIND || column.texts().size() <= 4;
+      case DATE -> column.dated() >= OF_KIND || column.numeric() >= OF_KIND || !hasDigits(column);
+      default -> column.dated() < OF_KIND && (column.numeric() >= OF_KIND || isSome(column));
+    };
+  }
+
+  private static boolean hasDigits(ColumnSurvey column) {
+    return column.samples().stream().anyMatch(text -> text.matches(".*\\d.*"));
+  }
+
+  /** Amounts may be written in ways that are no plain numbers. */
+  private static boolean isSome(ColumnSurvey column) {
+    long withDigits =
+        column.texts().keySet().stream().filter(text -> text.matches(".*\\d.*")).count();
+    return withDigits >= OF_KIND * column.texts().size();
+  }
+
+  /** The system of most units that headers name. */
+  private static UnitSystem system(List<ColumnSurvey> columns, List<HeaderWords> headers) {
+    int metric = 0;
+    int us = 0;
+    for (int i = 0; i < headers.size(); i++) {
+      Unit unit = headers.get(i).unit();
+      if (unit != null) {
+        metric += unit.system() == UnitSystem.METRIC ? 1 : 0;
+        us += unit.system() == UnitSystem.US ? 1 : 0;
+      }
+      for (Unit written : columns.get(i).units().keySet()) {
+        metric += written.system() == UnitSystem.METRIC ? 1 : 0;
+        us += written.system() == UnitSystem.US ? 1 : 0;
+      }
+    }
+    return metric > us ? UnitSystem.METRIC : UnitSystem.US;
+  }
+
+  private static ColumnGuess nothing(ColumnSurvey column) {
+    String why =
+        column.filled() == 0
+            ? "it is blank throughout, and its header is like no entry"
+            : "its header is like no entry of its kind";
+    return new ColumnGuess(column, null, null, "", 0, List.of(), Map.of(), why, List.of());
+  }
+
+  private ColumnGuess described(
+      ColumnSurvey column, HeaderWords header, Match match, UnitSystem most) {
+    Entry entry = match.entry();
+    List<String> doubts = new ArrayList<>();
+    StringBuilder why = new StringBuilder();
+    why.append(
+        match.likeness() >= 2
+            ? "the header is its key"
+            : match.likeness() == 0
+                ? "the first column whose cells are all different"
+                : "the header says " + String.join(" ", header.words()));
+    @Nullable Unit unit = null;
+    List<String> unknown = new ArrayList<>();
+    Map<String, String> words = new LinkedHashMap<>();
+    String dates = "";
+    int pivot = 0;
+    if (entry.kind() == Kind.DATE) {
+      dates = column.dateOrder();
+      pivot = column.hasTwoDigitYears() ? PIVOT : 0;
+      dateDoubts(column, dates, doubts);
+      dateSentinels(column, unknown);
+    } else if (entry.kind().isAmount()) {
+      unit = unit(entry, column, header, most, why, doubts);
+      numberSentinels(entry, column, unit, unknown, doubts);
+    } else if (entry.kind() == Kind.CHOICE || entry.kind() == Kind.YES_NO) {
+      choices(entry, column, words, unknown, doubts);
+    }
+    return new ColumnGuess(
+        column, entry, unit, dates, pivot, unknown, words, why.toString(), doubts);
+  }
+
+  /** Two-digit years are of the hundred years from this one on. */
+  private static final int PIVOT = 1930;
+
+  private static void dateDoubts(ColumnSurvey column, String dates, List<String> doubts) {
+    if (column.hasBothDateOrders()) {
+      doubts.add("days stand first in some dates and months in others; mend the export");
+    } else if (dates.isEmpty() && column.dated() > 0) {
+      doubts.add(
+          "no date shows whether the day or the month stands first; set dates to day first or"
+              + " month first");
+    }
+    if (column.hasTwoDigitYears()) {
+      doubts.add("years of two digits are taken from " + PIVOT + " on; set pivot otherwise");
+    }
+  }
+
+  private static void dateSentinels(ColumnSurvey column, List<String> unknown) {
+    for (String text : column.texts().keySet()) {
+      if (text.startsWith("1900-01-01")
+          || text.startsWith("1899-12-3")
+          || text.startsWith("9999-")
+          || text.startsWith("0000-")
+          || text.equals("1/1/1900")
+          || text.equals("01/01/1900")) {
+        unknown.add(text);
+      }
+    }
+  }
+
+  private static @Nullable Unit unit(
+      Entry entry,
+      ColumnSurvey column,
+      HeaderWords header,
+      UnitSystem most,
+      StringBuilder why,
+      List<String> doubts) {
+    Unit us = entry.unit(UnitSystem.US);
+    Unit metric = entry.unit(UnitSystem.METRIC);
+    if (us == null || metric == null || us.symbol().isEmpty()) {
+      return null;
+    }
+    if (column.units().keySet().stream().map(Unit::system).distinct().count() > 1) {
+      doubts.add("cells name units of both systems: " + symbols(column));
+    }
+    if (column.changesUnit()) {
+      doubts.add(
+          "the last figures lie a factor of about 3.28 from the first: feet above and metres"
+              + " below, or the other way?");
+    }
+    Unit stated = header.unit();
+    if (stated != null) {
+      why.append("; it states ").append(stated.symbol());
+      return stated;
+    }
+    if (us.equals(metric)) {
+      return us;
+    }
+    double inUs = plausible(entry, column, us);
+    double inMetric = plausible(entry, column, metric);
+    if (Math.abs(inUs - inMetric) > 0.2) {
+      Unit better = inUs > inMetric ? us : metric;
+      why.append("; its figures lie where they should only in ").append(better.symbol());
+      return better;
+    }
+    Unit guessed = most == UnitSystem.METRIC ? metric : us;
+    doubts.add("nothing states its unit; " + guessed.symbol() + " is a guess");
+    return guessed;
+  }
+
+  private static String symbols(ColumnSurvey column) {
+    List<String> symbols = new ArrayList<>();
+    column.units().forEach((unit, count) -> symbols.add(unit.symbol() + " (" + count + ")"));
+    return String.join(", ", symbols);
+  }
+
+  private static double plausible(Entry entry, ColumnSurvey column, Unit unit) {
+    double[] numbers = column.numbers();
+    if (numbers.length == 0 || unit.isReversed()) {
+      return 0;
+    }
+    int inside = 0;
+    for (double number : numbers) {
+      double si = number * unit.factor();
+      inside += si >= entry.plausible().lo() && si <= entry.plausible().hi() ? 1 : 0;
+    }
+    return (double) inside / numbers.length;
+  }
+
+  /** Figures outside the plausible range that stand there again and again, nines above all. */
+  private static void numberSentinels(
+      Entry entry,
+      ColumnSurvey column,
+      @Nullable Unit unit,
+      List<String> unknown,
+      List<String> doubts) {
+    Interval plausible = entry.plausible();
+    double factor = unit == null || unit.isReversed() ? 1 : unit.factor();
+    for (Map.Entry<String, Integer> text : column.mostCommon()) {
+      String written = text.getKey();
+      boolean isNines = written.matches("-?9{3,6}(\\.9*0*)?") || written.matches("-1(\\.0+)?");
+      if (written.matches("0+(\\.0+)?")) {
+        if (plausible.lo() > 0 && text.getValue() > 1) {
+          unknown.add(written);
+        } else if (text.getValue() > Math.max(3, column.filled() / 20)) {
+          doubts.add(
+              "0 stands in "
+                  + text.getValue()
+                  + " cells: where it means unknown, add it to unknown");
+        }
+      } else if (isNines && text.getValue() > 1) {
+        double value = Double.parseDouble(written) * factor;
+        if (value < plausible.lo() || value > plausible.hi() || written.startsWith("-")) {
+          unknown.add(written);
+        } else {
+          doubts.add(written + " stands in " + text.getValue() + " cells: a figure, or unknown?");
+        }
+      }
+    }
+  }
+
+  private static void choices(
+      Entry entry,
+      ColumnSurvey column,
+      Map<String, String> words,
+      List<String> unknown,
+      List<String> doubts) {
+    List<String> choices = entry.kind() == Kind.YES_NO ? List.of("yes", "no") : entry.choices();
+    for (Map.Entry<String, Integer> text : column.mostCommon()) {
+      String written = text.getKey();
+      if (isKnown(entry, written)) {
+        continue;
+      }
+      String lower = written.toLowerCase(java.util.Locale.ROOT);
+      if (lower.startsWith("select") || lower.startsWith("choose") || lower.equals("#value!")) {
+        unknown.add(written);
+        continue;
+      }
+      @Nullable String near = near(lower, entry, choices);
+      if (near != null) {
+        words.put(written, near);
+      } else if (doubts.size() < 4) {
+        doubts.add("'" + written + "' is none of its choices: " + String.join(", ", choices));
+      }
+    }
+  }
+
+  private static boolean isKnown(Entry entry, String written) {
+    return entry.kind() == Kind.YES_NO
+        ? written.toLowerCase(java.util.Locale.ROOT).matches("y|n|yes|no|true|false|1|0")
+        : entry.choice(written) >= 0;
+  }
+
+  /** The one choice that begins so, has these initials, or is a letter or two away. */
+  private static @Nullable String near(String written, Entry entry, List<String> choices) {
+    TreeSet<String> begins = new TreeSet<>();
+    TreeSet<String> initials = new TreeSet<>();
+    for (int i = 0; i < choices.size(); i++) {
+      List<String> ways = new ArrayList<>(List.of(choices.get(i)));
+      ways.addAll(entry.kind() == Kind.YES_NO ? List.of() : entry.spellings().get(i));
+      for (String way : ways) {
+        if (way.startsWith(written)) {
+          begins.add(choices.get(i));
+        }
+        if (written.length() > 1 && written.equals(way.replaceAll("(\\w)\\w*\\W*", "$1"))) {
+          initials.add(choices.get(i));
+        }
+      }
+    }
+    if (begins.size() == 1) {
+      return begins.first();
+    }
+    if (begins.isEmpty() && initials.size() == 1) {
+      return initials.first();
+    }
+    return written.length() < 4 ? null : Nearest.of(written, choices);
+  }
+}

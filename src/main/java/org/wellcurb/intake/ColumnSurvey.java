@@ -1,0 +1,255 @@
+package org.wellcurb.intake;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.wellcurb.quantity.PlainNumber;
+import org.wellcurb.quantity.Unit;
+import org.wellcurb.quantity.Units;
+
+/** What stands in one column of a table, counted cell by cell. */
+public final class ColumnSurvey {
+  /** Texts of a column that are counted one by one. */
+  private static final int MOST_TEXTS = 2000;
+
+  /** Texts that are shown. */
+  private static final int SHOWN = 4;
+
+  /** Numbers that are kept, from the first rows on: enough to see where they lie. */
+  private static final int MOST_NUMBERS = 200_000;
+
+  private final String name;
+  private final Map<String, Integer> texts = new LinkedHashMap<>();
+  private final Map<Unit, Integer> units = new LinkedHashMap<>();
+  private final PlainNumber plain = new PlainNumber();
+  private double[] numbers = new double[64];
+  private int numberCount;
+  private long rows;
+  private long filled;
+  private long textNumbers;
+  private boolean isManyTexts;
+  private long isoDates;
+  private long dayFirst;
+  private long monthFirst;
+  private long eitherFirst;
+  private long years;
+  private int mostTwoDigitYears;
+
+  ColumnSurvey(String name) {
+    this.name = name;
+  }
+
+  void add(String cell) {
+    rows++;
+    String text = HeaderKey.strip(cell);
+    if (text.isEmpty()) {
+      return;
+    }
+    filled++;
+    if (texts.size() < MOST_TEXTS || texts.containsKey(text)) {
+      texts.merge(text, 1, Integer::sum);
+    } else {
+      isManyTexts = true;
+    }
+    if (isNumber(text)) {
+      number(plain.value());
+    } else if (!date(text)) {
+      amount(text);
+    }
+  }
+
+  private boolean isNumber(String text) {
+    int from = text.charAt(0) == '-' ? 1 : 0;
+    if (!plain.read(text, from, text.length())) {
+      String point = text.replace(',', '.');
+      return text.indexOf(',') == text.lastIndexOf(',')
+          && text.indexOf('.') < 0
+          && plain.read(point, from, point.length());
+    }
+    return true;
+  }
+
+  private void number(double magnitude) {
+    if (numberCount == MOST_NUMBERS) {
+      return;
+    }
+    if (numberCount == numbers.length) {
+      numbers = Arrays.copyOf(numbers, 2 * numberCount);
+    }
+    numbers[numberCount++] = magnitude;
+  }
+
+  /** A number with a unit behind it. */
+  private void amount(String text) {
+    int at = 0;
+    while (at < text.length() && "0123456789.,- ".indexOf(text.charAt(at)) >= 0) {
+      at++;
+    }
+    if (at > 0 && at < text.length() && Character.isDigit(text.charAt(0))) {
+      Optional<Unit> unit = Units.named(HeaderKey.strip(text.substring(at)));
+      unit.ifPresent(
+          found -> {
+            units.merge(found, 1, Integer::sum);
+            textNumbers++;
+          });
+    }
+  }
+
+  /** Counts a date of three numbers, by which of them can be the day. */
+  private boolean date(String text) {
+    String[] parts = text.split("[-/.]", -1);
+    int end = parts.length == 3 ? parts[2].indexOf(' ') : -1;
+    if (parts.length != 3) {
+      return false;
+    }
+    int a = small(parts[0]);
+    int b = small(parts[1]);
+    int c = small(end < 0 ? parts[2] : parts[2].substring(0, end));
+    if (a < 0 || b < 0 || c < 0) {
+      return false;
+    }
+    if (a > 1000) {
+      isoDates++;
+    } else if (a > 12 && a <= 31 && b <= 12) {
+      dayFirst++;
+    } else if (b > 12 && b <= 31 && a <= 12) {
+      monthFirst++;
+    } else if (a <= 12 && b <= 12) {
+      eitherFirst++;
+    } else {
+      return false;
+    }
+    if (a <= 1000 && c < 100) {
+      years++;
+      mostTwoDigitYears = Math.max(mostTwoDigitYears, c);
+    }
+    return true;
+  }
+
+  private static int small(String text) {
+    if (text.isEmpty() || text.length() > 4) {
+      return -1;
+    }
+    int value = 0;
+    for (int i = 0; i < text.length(); i++) {
+      int digit = text.charAt(i) - '0';
+      if (digit < 0 || digit > 9) {
+        return -1;
+      }
+      value = 10 * value + digit;
+    }
+    return value;
+  }
+
+  /** Its header as written. */
+  public String name() {
+    return name;
+  }
+
+  public long rows() {
+    return rows;
+  }
+
+  /** Cells in which anything stands. */
+  public long filled() {
+    return filled;
+  }
+
+  /** The texts met most often, as many as a line takes. */
+  public List<String> samples() {
+    return mostCommon().stream().limit(SHOWN).map(Map.Entry::getKey).toList();
+  }
+
+  /** Texts by how often, most first, then as met. */
+  List<Map.Entry<String, Integer>> mostCommon() {
+    List<Map.Entry<String, Integer>> all = new ArrayList<>(texts.entrySet());
+    all.sort(Comparator.comparingInt(each -> -each.getValue()));
+    return all;
+  }
+
+  /** True where each text stands once, so far as they were counted. */
+  boolean isAllDifferent() {
+    return filled > 1 && (isManyTexts || texts.size() == filled);
+  }
+
+  /** Different texts, in the order met; not all where there are very many. */
+  Map<String, Integer> texts() {
+    return texts;
+  }
+
+  boolean isManyTexts() {
+    return isManyTexts;
+  }
+
+  /** Share of filled cells that are numbers, with or without a unit. */
+  double numeric() {
+    return filled == 0 ? 0 : (double) (numberCount + textNumbers) / filled;
+  }
+
+  /** Share of filled cells that are dates of three numbers. */
+  double dated() {
+    return filled == 0 ? 0 : (double) (isoDates + dayFirst + monthFirst + eitherFirst) / filled;
+  }
+
+  /** Plain numbers, in row order, without sign. */
+  double[] numbers() {
+    return Arrays.copyOf(numbers, numberCount);
+  }
+
+  /** The least plain number; NaN if there is none. */
+  public double least() {
+    return Arrays.stream(numbers()).min().orElse(Double.NaN);
+  }
+
+  /** The greatest plain number; NaN if there is none. */
+  public double most() {
+    return Arrays.stream(numbers()).max().orElse(Double.NaN);
+  }
+
+  /** Units written in cells, with how many cells. */
+  Map<Unit, Integer> units() {
+    return java.util.Collections.unmodifiableMap(units);
+  }
+
+  boolean hasBothDateOrders() {
+    return dayFirst > 0 && monthFirst > 0;
+  }
+
+  /** The order of its dates in words of a header map; empty where it cannot be told. */
+  String dateOrder() {
+    if (isoDates > 0 && dayFirst + monthFirst + eitherFirst == 0) {
+      return "iso";
+    }
+    if (hasBothDateOrders() || dayFirst + monthFirst == 0) {
+      return "";
+    }
+    return dayFirst > 0 ? "day first" : "month first";
+  }
+
+  boolean hasTwoDigitYears() {
+    return years > 0;
+  }
+
+  /** The numbers of the first and the last third lie a factor of feet to metres apart. */
+  boolean changesUnit() {
+    int third = numberCount / 3;
+    if (third < 10) {
+      return false;
+    }
+    double above = median(0, third);
+    double below = median(numberCount - third, numberCount);
+    double ratio = below > 0 ? above / below : 0;
+    double factor = ratio > 1 ? ratio : ratio > 0 ? 1 / ratio : 0;
+    return factor > 2.6 && factor < 4.1;
+  }
+
+  private double median(int from, int to) {
+    double[] sorted = Arrays.copyOfRange(numbers, from, to);
+    Arrays.sort(sorted);
+    return sorted[sorted.length / 2];
+  }
+}

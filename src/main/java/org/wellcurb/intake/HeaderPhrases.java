@@ -1,0 +1,60 @@
+package org.wellcurb.intake;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
+import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.Entry;
+
+/**
+ * What offices call an entry, in words of the trade: from {@code header-phrases.csv}, and the
+ * entry's own key.
+ */
+final class HeaderPhrases {
+  private final Map<Entry, List<List<String>>> phrases = new LinkedHashMap<>();
+
+  HeaderPhrases(Catalogue catalogue) {
+    for (Entry entry : catalogue.entries()) {
+      List<List<String>> own = new ArrayList<>();
+      own.add(HeaderWords.of(entry.key().replace('.', ' ')).words());
+      phrases.put(entry, own);
+    }
+    CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+    try (InputStream in =
+        Objects.requireNonNull(HeaderPhrases.class.getResourceAsStream("header-phrases.csv"))) {
+      for (CSVRecord line : format.parse(new InputStreamReader(in, StandardCharsets.UTF_8))) {
+        Entry entry = catalogue.entry(catalogue.index(line.get("entry")));
+        for (String phrase : line.get("phrases").split("\\|", -1)) {
+          List<List<String>> all = phrases.get(entry);
+          if (all != null) {
+            all.add(HeaderWords.of(phrase).words());
+          }
+        }
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /**
+   * How much a header is like what this entry is called, from 0 to 1.
+   *
+   * @param entry one of the catalogue
+   */
+  double likeness(Entry entry, HeaderWords header) {
+    double most = 0;
+    for (List<String> phrase : phrases.getOrDefault(entry, List.of())) {
+      most = Math.max(most, header.likeness(phrase));
+    }
+    return most;
+  }
+}

@@ -1,0 +1,133 @@
+package org.wellcurb.intake;
+
+import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.quantity.Unit;
+import org.wellcurb.quantity.Units;
+
+/**
+ * The words of a header: {@code TotDepth_FT} says total, depth, and its unit is ft. Capitals,
+ * accents, separators and the usual abbreviations of the trade do not matter.
+ *
+ * @param words its words in lower case, abbreviations written out, in order
+ * @param unit the unit that it states; null if it states none
+ */
+record HeaderWords(List<String> words, @Nullable Unit unit) {
+  private static final Map<String, String> SHORT =
+      Map.ofEntries(
+          Map.entry("no", "number"),
+          Map.entry("num", "number"),
+          Map.entry("nbr", "number"),
+          Map.entry("nr", "number"),
+          Map.entry("dia", "diameter"),
+          Map.entry("diam", "diameter"),
+          Map.entry("csg", "casing"),
+          Map.entry("csng", "casing"),
+          Map.entry("dpth", "depth"),
+          Map.entry("dep", "depth"),
+          Map.entry("tot", "total"),
+          Map.entry("lvl", "level"),
+          Map.entry("wtr", "water"),
+          Map.entry("stat", "static"),
+          Map.entry("lic", "licence"),
+          Map.entry("license", "licence"),
+          Map.entry("dt", "date"),
+          Map.entry("comp", "completed"),
+          Map.entry("compl", "completed"),
+          Map.entry("perm", "permit"),
+          Map.entry("btm", "bottom"),
+          Map.entry("bot", "bottom"),
+          Map.entry("mat", "material"),
+          Map.entry("matl", "material"),
+          Map.entry("len", "length"),
+          Map.entry("dist", "distance"),
+          Map.entry("elev", "elevation"),
+          Map.entry("temp", "temperature"),
+          Map.entry("inst", "installed"),
+          Map.entry("horse", "horsepower"),
+          Map.entry("hp", "horsepower"),
+          Map.entry("press", "pressure"),
+          Map.entry("est", "estimated"),
+          Map.entry("meth", "method"),
+          Map.entry("prof", "profondeur"),
+          Map.entry("recd", "received"),
+          Map.entry("rcvd", "received"));
+
+  /** Words that say nothing by themselves. */
+  private static final Set<String> EMPTY = Set.of("of", "the", "in", "at", "is", "de", "du", "la");
+
+  /** Texts that are units in a header though they are words elsewhere. */
+  private static final Map<String, String> UNITS =
+      Map.of("feet", "ft", "inches", "in", "inch", "in", "metres", "m", "meters", "m");
+
+  static HeaderWords of(String header) {
+    String plain =
+        Normalizer.normalize(HeaderKey.strip(header), Normalizer.Form.NFD)
+            .replaceAll("[\\p{M}'’.]", "")
+            .replaceAll("([a-z])([A-Z])", "$1 $2");
+    @Nullable Unit unit = bracketed(plain);
+    List<String> parts = new ArrayList<>();
+    for (String part : plain.split("[^A-Za-z0-9/]+", -1)) {
+      if (!part.isEmpty()) {
+        parts.add(part);
+      }
+    }
+    if (unit == null && parts.size() > 1) {
+      unit = unit(parts.get(parts.size() - 1));
+    }
+    List<String> words = new ArrayList<>();
+    for (String part : parts) {
+      String lower = part.toLowerCase(Locale.ROOT);
+      boolean isUnit = unit != null && unit.equals(unit(part)) && parts.size() > 1;
+      if (!isUnit && !EMPTY.contains(lower)) {
+        words.add(SHORT.getOrDefault(lower, lower));
+      }
+    }
+    return new HeaderWords(words, unit);
+  }
+
+  private static @Nullable Unit bracketed(String header) {
+    int open = Math.max(header.lastIndexOf('('), header.lastIndexOf('['));
+    int close = Math.max(header.lastIndexOf(')'), header.lastIndexOf(']'));
+    return open >= 0 && close > open ? unit(header.substring(open + 1, close).strip()) : null;
+  }
+
+  private static @Nullable Unit unit(String text) {
+    String known = UNITS.getOrDefault(text.toLowerCase(Locale.ROOT), text);
+    Optional<Unit> unit = Units.named(known);
+    return unit.isPresent() ? unit.get() : Units.named(known.toLowerCase(Locale.ROOT)).orElse(null);
+  }
+
+  /**
+   * How much of this header and a phrase agree: 1 where all words do, 0 where none does. Words of
+   * five letters and more may differ in one.
+   */
+  double likeness(List<String> phrase) {
+    Set<Integer> taken = new HashSet<>();
+    int common = 0;
+    for (String word : phrase) {
+      for (int i = 0; i < words.size(); i++) {
+        if (!taken.contains(i) && isAlike(word, words.get(i))) {
+          taken.add(i);
+          common++;
+          break;
+        }
+      }
+    }
+    return words.isEmpty() ? 0 : 2.0 * common / (words.size() + phrase.size());
+  }
+
+  private static boolean isAlike(String a, String b) {
+    return a.equals(b)
+        || (Math.min(a.length(), b.length()) >= 5
+            && Math.abs(a.length() - b.length()) <= 1
+            && org.wellcurb.record.Nearest.distance(a, b) <= 1);
+  }
+}

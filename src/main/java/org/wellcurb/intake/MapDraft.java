@@ -1,0 +1,91 @@
+package org.wellcurb.intake;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.quantity.Unit;
+import org.wellcurb.record.Entry;
+
+/** Drafts a header map from what a survey guessed. It runs as it stands; it is still a guess. */
+public final class MapDraft {
+  private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
+
+  private MapDraft() {}
+
+  /** The map, as JSON text that ends with a line feed. */
+  public static String of(HeaderSurvey survey) {
+    ObjectNode map = JSON.objectNode();
+    map.put(
+        "$comment",
+        "Drafted from what the columns look like. Every line is a guess: read them, mend them.");
+    map.put("title", "Export " + survey.file());
+    ArrayNode columns = map.putArray("columns");
+    List<String> left = new ArrayList<>();
+    for (int i = 0; i < survey.columns().size(); i++) {
+      ColumnGuess guess = survey.columns().get(i);
+      Entry entry = guess.entry();
+      if (entry == null) {
+        if (guess.survey().filled() > 0) {
+          left.add(guess.survey().name());
+        }
+      } else {
+        columns.add(column(guess, entry, place(survey, i)));
+      }
+    }
+    if (!left.isEmpty()) {
+      map.put(
+          "$comment",
+          map.path("$comment").asText()
+              + " No entry was found for these, which are kept with each record and reported: "
+              + String.join(", ", left)
+              + ".");
+    }
+    return map.toPrettyString().replace("\r\n", "\n") + "\n";
+  }
+
+  /** A column is named by its header where no other has the same, else by its place. */
+  private static @Nullable Integer place(HeaderSurvey survey, int column) {
+    String name = ColumnName.fold(survey.columns().get(column).survey().name());
+    long same =
+        survey.columns().stream()
+            .filter(other -> ColumnName.fold(other.survey().name()).equals(name))
+            .count();
+    return same > 1 || survey.layout().header().isEmpty() ? column + 1 : null;
+  }
+
+  private static ObjectNode column(ColumnGuess guess, Entry entry, @Nullable Integer place) {
+    ObjectNode column = JSON.objectNode();
+    if (place == null) {
+      column.put("column", guess.survey().name());
+    } else {
+      column.put("column", place);
+    }
+    column.put("entry", entry.key());
+    Unit unit = guess.unit();
+    if (unit != null) {
+      column.put("unit", unit.symbol());
+    }
+    if (!guess.dates().isEmpty()) {
+      column.put("dates", guess.dates());
+    }
+    if (guess.pivot() > 0) {
+      column.put("pivot", guess.pivot());
+    }
+    if (!guess.unknown().isEmpty()) {
+      ArrayNode unknown = column.putArray("unknown");
+      guess.unknown().forEach(unknown::add);
+    }
+    if (!guess.words().isEmpty()) {
+      ObjectNode words = column.putObject("words");
+      guess.words().forEach(words::put);
+    }
+    String why = "Because " + guess.why() + ".";
+    column.put(
+        "$comment",
+        guess.doubts().isEmpty() ? why : why + " Look: " + String.join("; ", guess.doubts()) + ".");
+    return column;
+  }
+}

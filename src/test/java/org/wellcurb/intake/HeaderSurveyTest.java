@@ -1,0 +1,221 @@
+package org.wellcurb.intake;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.wellcurb.quantity.Unit;
+import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.Entry;
+
+/** What a survey says of columns that it has never seen. */
+class HeaderSurveyTest {
+  private static final Catalogue CATALOGUE = Catalogue.standard();
+
+  @TempDir Path dir;
+
+  private HeaderSurvey survey(Path file) throws Exception {
+    Inputs inputs = Inputs.of(List.of(file.toString()), InputStream.nullInputStream());
+    return HeaderSurvey.of(inputs.inputs().get(0), CATALOGUE);
+  }
+
+  /** One column beside one of numbers. */
+  private ColumnGuess column(String header, String... cells) throws Exception {
+    StringBuilder text = new StringBuilder("WELL_NO;" + header + "\n");
+    for (int i = 0; i < cells.length; i++) {
+      text.append("w").append(i).append(';').append(cells[i]).append('\n');
+    }
+    return survey(Files.writeString(dir.resolve("t.csv"), text)).columns().get(1);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "TOT_DEPTH_FT | 120 | well.depth | ft",
+        "Total depth (m) | 36.5 | well.depth | m",
+        "profondeur_m | 36.5 | well.depth | m",
+        "CsgDia [in] | 6 | well.casing_diameter | in",
+        "Static Water Lvl ft | 31 | water.static_level | ft",
+        "SWL_M | 9.4 | water.static_level | m",
+        "Pump Setting (ft) | 140 | pump.intake_depth | ft",
+        "CUT-IN PSI | 40 | pressure.cut_in | psi",
+        "Cut-out (kPa) | 414 | pressure.cut_out | kPa",
+        "Dist. Septic Tank ft | 75 | setback.septic_tank | ft",
+        "YIELD_LPM | 30 | water.yield | L/min",
+        "Longitude | -76.4 | site.longitude | deg",
+        "pump.intake_depth | 140 | pump.intake_depth | ft",
+        "Casing Materail | steel | well.casing_material |",
+        "Driller License # | D-12 | driller.licence |",
+        "Date Rec'd | 2011-04-05 | dates.received |",
+      })
+  void tellsEntriesAndUnits(String header, String cell, String key, String unit) throws Exception {
+    ColumnGuess guess = column(header, cell, cell);
+    Entry entry = guess.entry();
+    assertNotNull(entry, guess.why());
+    assertEquals(key, entry.key(), guess.why());
+    Unit found = guess.unit();
+    assertEquals(unit == null ? "" : unit, found == null ? "" : found.symbol());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"REMARKS,dug by hand", "Box 7,1", "TOT_DEPTH,see file", "Depth (psi),40"})
+  void leavesAloneWhatIsLikeNothing(String header, String cell) throws Exception {
+    assertNull(column(header, cell, cell).entry());
+  }
+
+  @Test
+  void theRangeTellsTheUnitWhereOnlyOneFits() throws Exception {
+    Unit unit = column("well depth", "4500", "5200", "6100", "3900").unit();
+    assertNotNull(unit);
+    ColumnGuess bore = column("bore diameter", "150", "200", "152", "250");
+    Unit millimetres = bore.unit();
+    assertNotNull(millimetres);
+    assertEquals("mm", millimetres.symbol(), bore.why());
+  }
+
+  @Test
+  void nothingThatStatesAUnitIsADoubt() throws Exception {
+    ColumnGuess guess = column("well depth", "100", "120", "130");
+    assertTrue(guess.doubts().toString().contains("nothing states its unit"));
+  }
+
+  @Test
+  void ninesAndZerosMayMeanUnknown() throws Exception {
+    ColumnGuess guess = column("casing depth ft", "40", "-999", "0", "-999", "0", "60");
+    assertEquals(List.of("-999", "0"), guess.unknown());
+  }
+
+  @Test
+  void zerosWhereZeroIsPossibleAreADoubt() throws Exception {
+    String[] cells = {"0", "0", "0", "0", "0", "31", "28", "40"};
+    ColumnGuess guess = column("static level ft", cells);
+    assertEquals(List.of(), guess.unknown());
+    assertTrue(guess.doubts().toString().contains("0 stands in 5 cells"));
+  }
+
+  @Test
+  void feetAboveAndMetresBelowAreSeen() throws Exception {
+    String[] cells =
+        IntStream.range(0, 60)
+            .mapToObj(i -> i < 40 ? "" + (200 + i) : "" + (61 + i % 7))
+            .toArray(String[]::new);
+    assertTrue(column("well depth ft", cells).doubts().toString().contains("factor of about 3.28"));
+    String[] even = IntStream.range(0, 60).mapToObj(i -> "" + (200 + i)).toArray(String[]::new);
+    assertTrue(column("well depth ft", even).doubts().isEmpty());
+  }
+
+  @Test
+  void unitsOfBothSystemsInCellsAreSeen() throws Exception {
+    ColumnGuess guess = column("well depth", "100 ft", "30 m", "120 ft", "40 m");
+    assertTrue(guess.doubts().toString().contains("units of both systems: ft (2), m (2)"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "3/25/2001,4/2/2002,month first",
+    "25.3.2001,2.4.2002,day first",
+    "2001-03-25,2002-04-02,iso",
+    "3/5/2001,4/2/2002,''",
+    "25/3/2001,3/25/2001,''"
+  })
+  void theOrderOfDatesIsToldOrNot(String one, String two, String order) throws Exception {
+    ColumnGuess guess = column("date drilled", one, two);
+    assertEquals(order, guess.dates());
+    assertEquals(order.isEmpty(), !guess.doubts().isEmpty());
+  }
+
+  @Test
+  void codesAreLaidBesideChoices() throws Exception {
+    ColumnGuess guess = column("well use", "DOM", "IRR", "Select", "xyzzy");
+    assertEquals(Map.of("DOM", "household", "IRR", "irrigation"), guess.words());
+    assertEquals(List.of("Select"), guess.unknown());
+    assertTrue(guess.doubts().toString().contains("'xyzzy'"));
+  }
+
+  @Test
+  void noEntryIsGuessedTwice() throws Exception {
+    Path file =
+        Files.writeString(dir.resolve("t.csv"), "NO,Depth,Total Depth\nA,100,110\nB,90,95\n");
+    HeaderSurvey survey = survey(file);
+    long depths =
+        survey.columns().stream()
+            .map(ColumnGuess::entry)
+            .filter(entry -> entry != null && entry.key().equals("well.depth"))
+            .count();
+    assertEquals(1, depths);
+  }
+
+  @Test
+  void theDraftRunsAsItStands() throws Exception {
+    Path ledger = Path.of("src/test/resources/exports/ledger.csv");
+    HeaderSurvey survey = survey(ledger);
+    assertEquals(100, survey.columns().size());
+    assertEquals(240, survey.rows());
+    assertEquals(4, survey.layout().headerLine());
+    HeaderMap map = HeaderMaps.parse("draft", MapDraft.of(survey), CATALOGUE);
+    Sources sources = new Sources(CATALOGUE, map);
+    Inputs inputs =
+        sources.prepare(Inputs.of(List.of(ledger.toString()), InputStream.nullInputStream()));
+    try (RecordSource source = sources.open(inputs.inputs().get(0))) {
+      assertNull(source.unusable());
+      ChunkReader reader = new ChunkReader(CATALOGUE);
+      long[] records = {0};
+      for (Chunk chunk = source.next(); chunk != null; chunk = source.next()) {
+        ChunkTally tally =
+            reader.read(
+                chunk,
+                new RecordSink() {
+                  @Override
+                  public void record(org.wellcurb.record.WellRecord record, RawRow raw) {
+                    records[0]++;
+                    assertTrue(record.isGiven(CATALOGUE.index("well.depth")));
+                    assertTrue(record.isGiven(CATALOGUE.index("dates.received")));
+                  }
+
+                  @Override
+                  public void setAside(SetAside row) {
+                    assertEquals(245, row.row(), "only the line of the total");
+                  }
+                });
+        for (int column = 0; column < 100; column++) {
+          long cells = 0;
+          for (int state = 0; state < 5; state++) {
+            cells += tally.cells(column, state);
+          }
+          assertEquals(tally.records(), cells, "every cell of column " + column);
+        }
+      }
+      assertEquals(240, records[0]);
+    }
+  }
+
+  @Test
+  void twoColumnsOfOneNameAreNamedByPlace() throws Exception {
+    Path file =
+        Files.writeString(dir.resolve("t.csv"), "ID,Well Depth,Well Depth\nA,100,7\nB,90,8\n");
+    String draft = MapDraft.of(survey(file));
+    assertTrue(draft.contains("\"column\" : 2"), draft);
+    assertNotNull(HeaderMaps.parse("draft", draft, CATALOGUE));
+  }
+
+  @Test
+  void whatIsNoTableIsRefused() throws Exception {
+    Path json = Files.writeString(dir.resolve("t.json"), "{\"record\":{\"id\":\"A\"}}");
+    assertThrows(IntakeException.class, () -> survey(json));
+    Path empty = Files.writeString(dir.resolve("e.csv"), "");
+    assertThrows(IntakeException.class, () -> survey(empty));
+  }
+}
