@@ -41,9 +41,11 @@ final class Opening {
   static NoticePages notices(ScreenRequest request) throws RunFailure {
     Path template = request.notices().template();
     try {
-      return template == null
-          ? new Pages(request.style())
-          : new OfficeNotice(template, request.style());
+      if (template == null) {
+        Pages.readAhead();
+        return new Pages(request.style());
+      }
+      return new OfficeNotice(template, request.style());
     } catch (NoticeTemplateException e) {
       throw RunFailure.unusable(String.valueOf(e.getMessage()), e);
     }

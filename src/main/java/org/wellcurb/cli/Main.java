@@ -5,7 +5,11 @@ import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.function.Supplier;
 import org.wellcurb.batch.Stop;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
@@ -36,13 +40,13 @@ public final class Main {
 
   private static int run(String[] arguments, PrintStream out, PrintStream err, Stop stop) {
     CommandLine line = new CommandLine(new Root());
-    line.addSubcommand("screen", new ScreenCommand(stop));
-    line.addSubcommand("rehearse", new RehearseCommand(stop));
-    line.addSubcommand("headers", new HeadersCommand());
-    line.addSubcommand("rulebook", new RulebookCommand());
-    line.addSubcommand("prove", new ProveCommand());
-    line.addSubcommand("blank", new BlankCommand());
-    line.addSubcommand("desk", new DeskCommand());
+    Map<String, Supplier<Object>> commands = commands(stop);
+    // To read what a command takes is slow: only the one that is asked for is made, if it is known.
+    String asked = arguments.length > 0 ? arguments[0] : "";
+    if (commands.containsKey(asked)) {
+      commands.keySet().retainAll(List.of(asked));
+    }
+    commands.forEach((name, command) -> line.addSubcommand(name, command.get()));
     line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
     line.setCaseInsensitiveEnumValuesAllowed(false);
@@ -53,6 +57,18 @@ public final class Main {
     out.flush();
     err.flush();
     return code;
+  }
+
+  private static Map<String, Supplier<Object>> commands(Stop stop) {
+    Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
+    commands.put("screen", () -> new ScreenCommand(stop));
+    commands.put("rehearse", () -> new RehearseCommand(stop));
+    commands.put("headers", HeadersCommand::new);
+    commands.put("rulebook", RulebookCommand::new);
+    commands.put("prove", ProveCommand::new);
+    commands.put("blank", BlankCommand::new);
+    commands.put("desk", DeskCommand::new);
+    return commands;
   }
 
   /** A command line that cannot be read is said in one line. */

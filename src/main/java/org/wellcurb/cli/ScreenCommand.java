@@ -82,9 +82,9 @@ final class ScreenCommand implements Callable<Integer> {
   @Option(
       names = "--notices",
       paramLabel = "WHICH",
-      converter = NoticesOption.class,
+      converter = NoticesOption.Converter.class,
       description = "Correction notices: all or none (default: all).")
-  private boolean notices = true;
+  private NoticesOption notices = NoticesOption.ALL;
 
   @Option(
       names = "--most-notices",
@@ -187,7 +187,7 @@ final class ScreenCommand implements Callable<Integer> {
             workers,
             System.in,
             headers,
-            new NoticeOptions(notices, mostNotices, replyDays, notice),
+            new NoticeOptions(notices == NoticesOption.ALL, mostNotices, replyDays, notice),
             new LookOptions(crosscheck, answers, settled, earlier));
     ScreenSummary summary;
     try (ProgressLine line = ProgressLine.start(quiet)) {

@@ -2,6 +2,7 @@ package org.wellcurb.quantity;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The dimension of an amount: exponents over length, mass, time, current and temperature, and a tag
@@ -138,5 +139,24 @@ public record Dimension(int length, int mass, int time, int current, int tempera
         out.append('^').append(exponent);
       }
     }
+  }
+
+  // By hand: what records get by themselves is slow until it is warm, and packs ask often.
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return this == other
+        || (other instanceof Dimension d
+            && length == d.length
+            && mass == d.mass
+            && time == d.time
+            && current == d.current
+            && temperature == d.temperature
+            && scale == d.scale);
+  }
+
+  @Override
+  public int hashCode() {
+    int exponents = (((length * 31 + mass) * 31 + time) * 31 + current) * 31 + temperature;
+    return exponents * 31 + scale.ordinal();
   }
 }

@@ -54,4 +54,10 @@ public record Entry(
     }
     return -1;
   }
+
+  /** Of the key alone, which no other entry of a catalogue has: quick, where entries are kept. */
+  @Override
+  public int hashCode() {
+    return key.hashCode();
+  }
 }

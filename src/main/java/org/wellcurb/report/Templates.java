@@ -37,6 +37,15 @@ final class Templates {
     return out.toString();
   }
 
+  /** Reads a template, so that {@link #fill} finds it read. */
+  static void read(String template) {
+    try {
+      CONFIGURATION.getTemplate(template);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
   private static Configuration configuration() {
     Configuration configuration = new Configuration(VERSION);
     configuration.setClassForTemplateLoading(Templates.class, "/org/wellcurb/report");

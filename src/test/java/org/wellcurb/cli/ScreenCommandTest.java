@@ -51,6 +51,18 @@ class ScreenCommandTest {
   }
 
   @Test
+  void noticesAreLeftOutIfNoneAreAskedFor() throws Exception {
+    write("in.csv", "driller.licence," + HEADER + "D7," + BAD);
+    screen("in.csv");
+    assertTrue(Files.exists(dir.resolve("out/notices")));
+    Ran ran = screen("in.csv", "--notices", "none");
+    assertEquals(0, ran.code(), ran.err());
+    assertFalse(Files.exists(dir.resolve("out/notices")));
+    assertEquals(0, screen("in.csv", "--notices", "all").code());
+    assertTrue(Files.exists(dir.resolve("out/notices")));
+  }
+
+  @Test
   void quietSaysNothing() throws Exception {
     write("in.csv", HEADER + BAD);
     Ran ran = screen("in.csv", "--quiet");
