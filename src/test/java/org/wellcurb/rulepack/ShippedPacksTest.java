@@ -1,6 +1,7 @@
 package org.wellcurb.rulepack;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
 import java.io.IOException;
@@ -25,6 +26,14 @@ class ShippedPacksTest {
     } catch (PackException e) {
       fail(e.shown());
     }
+  }
+
+  /** Every limit on both sides, nothing doubtful: what an author is asked for, we do too. */
+  @ParameterizedTest
+  @MethodSource("shipped")
+  void provesClean(String name) throws PackException {
+    Proof proof = Proof.of(PackLoader.loadForAuthor(name));
+    assertTrue(proof.isClean(), () -> proof.statements().toString());
   }
 
   @Test
