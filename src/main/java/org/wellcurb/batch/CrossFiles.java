@@ -15,6 +15,7 @@ import org.apache.commons.csv.CSVRecord;
 import org.wellcurb.crosscheck.CrossCheck;
 import org.wellcurb.crosscheck.CrossResult;
 import org.wellcurb.crosscheck.Duplicates;
+import org.wellcurb.crosscheck.RuleSet;
 import org.wellcurb.crosscheck.Seen;
 import org.wellcurb.crosscheck.SurveyFile;
 import org.wellcurb.record.Catalogue;
@@ -22,6 +23,11 @@ import org.wellcurb.report.Cap;
 import org.wellcurb.report.CrossView;
 import org.wellcurb.report.CrosscheckJson;
 import org.wellcurb.report.Outputs;
+import org.wellcurb.report.RuleCount;
+import org.wellcurb.rulepack.FindingKind;
+import org.wellcurb.rulepack.Pack;
+import org.wellcurb.rulepack.Rule;
+import org.wellcurb.screening.Tally;
 
 /** Looks at the whole batch and writes {@code crosscheck.json}. */
 final class CrossFiles {
@@ -30,10 +36,33 @@ final class CrossFiles {
 
   private CrossFiles() {}
 
-  static CrossView write(Path folder, SurveyFile survey) throws IOException {
+  /** The rules of the packs, as the look at the whole batch needs them. */
+  static RuleSet rules(List<Pack> packs) {
+    return new RuleSet(
+        packs.stream()
+            .map(
+                pack ->
+                    new RuleSet.RulesOfPack(
+                        pack.id(),
+                        pack.rules().stream().map(Rule::id).toList(),
+                        pack.rules().stream().map(Rule::title).toList(),
+                        pack.rules().stream()
+                            .map(rule -> rule.kind() == FindingKind.DEFICIENCY)
+                            .toList()))
+            .toList());
+  }
+
+  static CrossView write(Path folder, SurveyFile survey, List<Tally> tallies, AskCounts asks)
+      throws IOException {
     CrossResult result =
         new CrossCheck(survey, Catalogue.standard(), Cap.CROSS_IN_FILE.most()).run();
-    CrossView view = new CrossView(result, ids(folder, places(result)));
+    CrossView view =
+        new CrossView(
+            result,
+            RuleCount.of(tallies),
+            asks.lines(Cap.ASKS_ON_PAGE.most()),
+            asks.records(),
+            ids(folder, places(result)));
     CrosscheckJson.write(Files.newOutputStream(folder.resolve(Outputs.CROSSCHECK_JSON)), view);
     return view;
   }
@@ -47,6 +76,9 @@ final class CrossFiles {
       places.addAll(List.of(near.first().place(), near.second().place()));
     }
     for (CrossResult.FigureHint hint : result.figures()) {
+      hint.seen().stream().map(Seen::place).forEach(places::add);
+    }
+    for (CrossResult.SlipHint hint : result.slips()) {
       hint.seen().stream().map(Seen::place).forEach(places::add);
     }
     for (CrossResult.NeighbourHint hint : result.unlike()) {

@@ -23,7 +23,7 @@ final class PartResult {
   final ByteText marks = new ByteText();
   final SinceLog since = new SinceLog();
 
-  final SurveyPart survey = new SurveyPart(Catalogue.standard());
+  final SurveyPart survey;
 
   /** Findings that wait for the notices. */
   final NoticeLog noticed = new NoticeLog();
@@ -55,7 +55,11 @@ final class PartResult {
   /** The first record of the part, which gets a sheet if it is the only one of the run. */
   @Nullable Flagged first;
 
-  PartResult(int mostLines, int mostSheets) {
+  /**
+   * @param mostRules rules of the longest pack
+   */
+  PartResult(int mostLines, int mostSheets, int mostRules) {
+    survey = new SurveyPart(Catalogue.standard(), mostRules);
     lines = new Worst<>(mostLines, RecordLine.WORST_FIRST);
     flagged = new Worst<>(mostSheets, Flagged.WORST_FIRST);
   }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.wellcurb.crosscheck.Told;
 import org.wellcurb.intake.ChunkReader;
 import org.wellcurb.intake.RawRow;
 import org.wellcurb.intake.RecordSink;
@@ -38,6 +39,7 @@ import org.wellcurb.screening.Tally;
 /** Screens parts, on one thread. Its tallies are merged when all parts are done. */
 final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
   private static final int FALLS_SHORT = Outcome.FALLS_SHORT.ordinal();
+  private static final int MEETS = Outcome.MEETS.ordinal();
   private static final int CANNOT_TELL = Outcome.CANNOT_TELL.ordinal();
 
   private final Plan plan;
@@ -46,6 +48,10 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
   private final List<Screener> screeners = new ArrayList<>();
   private final List<Tally> tallies = new ArrayList<>();
   private final List<byte[]> kindOfRule = new ArrayList<>();
+
+  /** What each rule said of the record at hand, by pack. */
+  private final List<byte[]> told = new ArrayList<>();
+
 
   /** Each pack's rules are objects of its own, so one map holds the rules of all. */
   private final IdentityHashMap<Rule, Integer> placeOfRule = new IdentityHashMap<>();
@@ -59,7 +65,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
 
   PartWork(Plan plan) {
     this.plan = plan;
-    this.result = new PartResult(0, 0);
+    this.result = new PartResult(0, 0, 0);
     for (Pack pack : plan.packs()) {
       screeners.add(new Screener(pack, plan.request().asOf()));
       tallies.add(new Tally(pack));
@@ -69,6 +75,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
         placeOfRule.put(pack.rules().get(i), i);
       }
       kindOfRule.add(kindOf);
+      told.add(new byte[kindOf.length]);
     }
   }
 
@@ -131,7 +138,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     long mark = RecordMark.of(record);
     result.marks.hex(mark).put('\n');
     if (plan.request().looks().crosscheck()) {
-      result.survey.add(record, kinds[FindingKind.DEFICIENCY.ordinal()] > 0, isTold(judged, pack));
+      survey(record, pack, judged);
     }
     if (plan.earlier() != null) {
       result.since.record(record, mark);
@@ -153,6 +160,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     List<Finding> open = findings;
     if (!findings.isEmpty()) {
       write(record, packId, findings);
+      countNear(pack, findings);
       open = open(findings);
       found(record, pack, open);
     }
@@ -160,16 +168,19 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     place++;
   }
 
-  /** Whether a rule of the kind deficiency could be told. */
-  private boolean isTold(byte[] judged, int pack) {
+  /** Keeps what the look at the whole batch needs. */
+  private void survey(WellRecord record, int pack, byte[] judged) {
     byte[] kindOf = kindOfRule.get(pack);
+    byte[] said = told.get(pack);
+    boolean isTold = false;
     for (int i = 0; i < judged.length; i++) {
-      if (kindOf[i] == FindingKind.DEFICIENCY.ordinal()
-          && (judged[i] == FALLS_SHORT || judged[i] == Outcome.MEETS.ordinal())) {
-        return true;
-      }
+      boolean isShort = judged[i] == FALLS_SHORT;
+      boolean isSaid = isShort || judged[i] == MEETS;
+      said[i] = (byte) (isShort ? Told.FALLS_SHORT : isSaid ? Told.MEETS : Told.NOT);
+      isTold |= isSaid && kindOf[i] == FindingKind.DEFICIENCY.ordinal();
     }
-    return false;
+    boolean isDeficient = kinds[FindingKind.DEFICIENCY.ordinal()] > 0;
+    result.survey.add(record, isDeficient, isTold, pack, said);
   }
 
   private void count(byte[] judged, byte[] kindOf) {
@@ -213,6 +224,15 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
       result.open[i] += kinds[i];
     }
     return open;
+  }
+
+  /** Counts findings that are within a hair of their limit. */
+  private void countNear(int pack, List<Finding> findings) {
+    for (Finding finding : findings) {
+      if (finding.isNear()) {
+        tallies.get(pack).addNear(Objects.requireNonNull(placeOfRule.get(finding.rule())));
+      }
+    }
   }
 
   private void write(WellRecord record, String packId, List<Finding> findings) {

@@ -26,4 +26,9 @@ record Plan(
   Plan {
     packs = List.copyOf(packs);
   }
+
+  /** Rules of the longest pack. */
+  int mostRules() {
+    return packs.stream().mapToInt(pack -> pack.rules().size()).max().orElse(0);
+  }
 }

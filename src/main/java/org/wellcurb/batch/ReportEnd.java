@@ -89,7 +89,7 @@ final class ReportEnd {
     List<InputLine> lines = inputLines();
     findCuts(sheets, lines.size());
     SinceCounts since = since();
-    CrossView cross = crosscheck();
+    CrossView cross = crosscheck(tallies);
     BatchView view = view(tallies, sheets, notices, lines, cross, since);
     Files.write(
         folder.resolve(Outputs.INDEX),
@@ -178,12 +178,12 @@ final class ReportEnd {
         written());
   }
 
-  private @Nullable CrossView crosscheck() throws IOException {
+  private @Nullable CrossView crosscheck(List<Tally> tallies) throws IOException {
     SurveyFile survey = merged.survey;
     if (survey == null) {
       return null;
     }
-    CrossView view = CrossFiles.write(folder, survey);
+    CrossView view = CrossFiles.write(folder, survey, tallies, merged.asks);
     survey.close();
     Files.delete(folder.resolve(ScreenRun.SURVEY));
     return view;

@@ -92,7 +92,7 @@ public final class ScreenRun {
             new Merged(
                 files,
                 new SetAsideFiles(folder),
-                survey(folder),
+                survey(folder, plan.packs()),
                 request.mostSheets(),
                 plan.bars(),
                 stop,
@@ -106,7 +106,7 @@ public final class ScreenRun {
             works.add(work);
             return work;
           },
-          () -> new PartResult(Cap.RECORDS_ON_PAGE.most(), request.mostSheets()),
+          () -> new PartResult(Cap.RECORDS_ON_PAGE.most(), request.mostSheets(), plan.mostRules()),
           merged);
       files.finish();
       refuseIfNothingWasRead(merged, inputs);
@@ -115,9 +115,9 @@ public final class ScreenRun {
     }
   }
 
-  private @Nullable SurveyFile survey(Path folder) throws IOException {
+  private @Nullable SurveyFile survey(Path folder, List<Pack> packs) throws IOException {
     return request.looks().crosscheck()
-        ? new SurveyFile(folder.resolve(SURVEY), Catalogue.standard())
+        ? new SurveyFile(folder.resolve(SURVEY), Catalogue.standard(), CrossFiles.rules(packs))
         : null;
   }
 

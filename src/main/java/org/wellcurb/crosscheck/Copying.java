@@ -357,12 +357,13 @@ public final class Copying {
     return spread(squares, squares.length);
   }
 
-  private static double square(int hits, int of, double share) {
+  static double square(int hits, int of, double share) {
     double away = hits - of * share;
     return away * away / (of * share * (1 - share));
   }
 
-  private static double spread(double[] squares, int count) {
+  /** How much more than by chance; 1 where there are too few to say. */
+  static double spread(double[] squares, int count) {
     return count < 5 ? 1 : Math.max(1, Spread.median(squares, count) / MEDIAN_OF_SQUARE);
   }
 }

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.IntFunction;
 import org.wellcurb.record.Catalogue;
 
 /** Looks at a whole batch. */
@@ -40,8 +39,8 @@ public final class CrossCheck {
         survey.files().size() < 2 ? List.of() : unitSlips.tried(survey.ints(SurveyRow.FILE), -1);
     double[] q = q(figures, byContractor, byInput);
     List<CrossResult.SlipHint> slips = new ArrayList<>();
-    slips(slips, byContractor, false, survey.contractors()::get, q, figures.size());
-    slips(slips, byInput, true, survey.files()::get, q, figures.size() + byContractor.size());
+    slips(slips, byContractor, false, q, figures.size(), unitSlips);
+    slips(slips, byInput, true, q, figures.size() + byContractor.size(), unitSlips);
     slips.sort(
         Comparator.comparingDouble(CrossResult.SlipHint::q)
             .thenComparing(CrossResult.SlipHint::group));
@@ -59,19 +58,25 @@ public final class CrossCheck {
               each.neighbours(),
               each.score()));
     }
-    byte[] flags = survey.flags();
+    Groups groups = new Groups(survey);
+    List<CrossResult.RuleHint> rules = new ArrayList<>();
+    long ruleTests = groups.hints(rules);
     return new CrossResult(
         survey.rows(),
         duplicates,
         hints(figures, q),
+        rules.subList(0, Math.min(most, rules.size())),
+        rules.size(),
+        ruleTests,
+        groups.leftOut(),
         slips,
         q.length,
         shown,
         unlike.size(),
         compared,
-        rates(survey.ints(SurveyRow.CONTRACTOR), flags, survey.contractors()::get),
-        rates(survey.ints(SurveyRow.ZONE), flags, survey.zones()::get),
-        years(flags));
+        groups.rates(CrossResult.By.CONTRACTOR),
+        groups.rates(CrossResult.By.ZONE),
+        groups.rates(CrossResult.By.YEAR));
   }
 
   private float[] written(Field field) throws IOException {
@@ -143,25 +148,33 @@ public final class CrossCheck {
     return seen;
   }
 
-  private static void slips(
+  private void slips(
       List<CrossResult.SlipHint> into,
       List<UnitSlips.Tried> tried,
       boolean isInput,
-      IntFunction<String> name,
       double[] q,
-      int from) {
+      int from,
+      UnitSlips all)
+      throws IOException {
+    List<String> names = isInput ? survey.files() : survey.contractors();
     for (int i = 0; i < tried.size(); i++) {
       UnitSlips.Tried each = tried.get(i);
       if (each.isMarked() && q[from + i] <= CrossResult.ACCEPTED) {
+        int[] groups = survey.ints(isInput ? SurveyRow.FILE : SurveyRow.CONTRACTOR);
+        List<Seen> seen = new ArrayList<>();
+        for (int place : all.records(groups, each.group(), each.isShallow(), NAMED)) {
+          seen.add(survey.seen(place));
+        }
         into.add(
             new CrossResult.SlipHint(
-                name.apply(each.group()),
+                names.get(each.group()),
                 isInput,
                 each.hits(),
                 Share.of(each.hits(), each.of()),
                 each.ratio(),
                 each.p(),
-                q[from + i]));
+                q[from + i],
+                seen));
       }
     }
   }
@@ -187,37 +200,5 @@ public final class CrossCheck {
         Comparator.comparingDouble((Neighbours.Unlike each) -> -each.score())
             .thenComparingInt(Neighbours.Unlike::place));
     return depths.lookedAt() + levels.lookedAt() + yields.lookedAt();
-  }
-
-  private List<CrossResult.GroupRate> years(byte[] flags) throws IOException {
-    short[] years = survey.years();
-    int[] groups = new int[years.length];
-    for (int i = 0; i < groups.length; i++) {
-      groups[i] = years[i] <= 0 ? 0 : years[i];
-    }
-    return rates(groups, flags, year -> year == 0 ? "" : String.valueOf(year)).stream()
-        .sorted(Comparator.comparing(CrossResult.GroupRate::name))
-        .toList();
-  }
-
-  private static List<CrossResult.GroupRate> rates(
-      int[] groups, byte[] flags, IntFunction<String> name) {
-    List<Rates.Rate> rates = Rates.of(groups, flags);
-    double[] tested =
-        rates.stream().mapToDouble(Rates.Rate::p).filter(p -> !Double.isNaN(p)).toArray();
-    double[] q = FalseDiscovery.q(tested);
-    List<CrossResult.GroupRate> all = new ArrayList<>();
-    int at = 0;
-    for (Rates.Rate rate : rates) {
-      boolean isSmall = Double.isNaN(rate.p());
-      all.add(
-          new CrossResult.GroupRate(
-              name.apply(rate.group()),
-              rate.share(),
-              isSmall,
-              rate.p(),
-              isSmall ? Double.NaN : q[at++]));
-    }
-    return all;
   }
 }

@@ -8,6 +8,11 @@ import java.util.List;
  * @param records records of the batch
  * @param duplicates records that stand more than once
  * @param figures figures repeated, rounded or in a row, least q first
+ * @param rules rules that a group falls short of far more often than all others, least q first, at
+ *     most so many
+ * @param rulesTotal how many there are
+ * @param rulesTests tests tried on rules and groups, over which their q is reckoned
+ * @param groupsLeftOut groups that were too many to be counted rule by rule; the largest were
  * @param slips groups whose depths are in another unit, least q first
  * @param tests tests tried on figures and slips together, over which q is reckoned
  * @param unlike wells unlike their neighbours, farthest first, at most so many
@@ -21,6 +26,10 @@ public record CrossResult(
     long records,
     Duplicates.Found duplicates,
     List<FigureHint> figures,
+    List<RuleHint> rules,
+    long rulesTotal,
+    long rulesTests,
+    long groupsLeftOut,
     List<SlipHint> slips,
     long tests,
     List<NeighbourHint> unlike,
@@ -33,8 +42,12 @@ public record CrossResult(
   /** The rate of false discoveries that is accepted among hints that rest on tests. */
   public static final double ACCEPTED = 0.05;
 
+  /** Records of a group below which nothing is said of its rates. */
+  public static final int LEAST_OF_GROUP = Rates.SMALL;
+
   public CrossResult {
     figures = List.copyOf(figures);
+    rules = List.copyOf(rules);
     slips = List.copyOf(slips);
     unlike = List.copyOf(unlike);
     contractors = List.copyOf(contractors);
@@ -49,7 +62,7 @@ public record CrossResult(
    * @param zone the zone; may be empty
    * @param field what was measured
    * @param kind what stands out
-   * @param figure the figure as written; NaN where it is about multiples of ten
+   * @param figure the figure as written; NaN where it is about multiples of fifty
    * @param hits how often it stands there, or how many in a row
    * @param own figures of the contractor there
    * @param share its share among them, with the interval
@@ -86,9 +99,52 @@ public record CrossResult(
    * @param ratio median of depth over that of the neighbours
    * @param p how likely that would be by chance
    * @param q the least rate of false discoveries at which it would be called one
+   * @param seen some of the wells, in input order
    */
   public record SlipHint(
-      String group, boolean isInput, int hits, Share share, double ratio, double p, double q) {}
+      String group,
+      boolean isInput,
+      int hits,
+      Share share,
+      double ratio,
+      double p,
+      double q,
+      List<Seen> seen) {
+    public SlipHint {
+      seen = List.copyOf(seen);
+    }
+  }
+
+  /** By what records are grouped. */
+  public enum By {
+    CONTRACTOR,
+    ZONE,
+    YEAR
+  }
+
+  /**
+   * A rule that the records of a group fall short of far more often than all others.
+   *
+   * @param by what makes the group
+   * @param group its name
+   * @param pack id of the pack
+   * @param rule id of the rule
+   * @param title title of the rule
+   * @param share the share that falls short, of the records of which it could be told
+   * @param othersShare the same share among all others
+   * @param p how likely that would be by chance
+   * @param q the least rate of false discoveries at which it would be called one
+   */
+  public record RuleHint(
+      By by,
+      String group,
+      String pack,
+      String rule,
+      String title,
+      Share share,
+      double othersShare,
+      double p,
+      double q) {}
 
   /**
    * A well unlike its neighbours.
@@ -115,9 +171,21 @@ public record CrossResult(
    *
    * @param name the group; empty for records that name none
    * @param share the rate, with its interval
+   * @param expected the rate that was to be expected of the rules that could be told
+   * @param low lower limit of the funnel around the expected rate: 99.8 % of groups that are like
+   *     all others lie within
+   * @param high upper limit of it
    * @param isSmall whether there are too few records to say anything
    * @param p how likely a rate as far from the batch's is by chance; NaN where it is small
    * @param q the same over all groups that were tested; NaN where it is small
    */
-  public record GroupRate(String name, Share share, boolean isSmall, double p, double q) {}
+  public record GroupRate(
+      String name,
+      Share share,
+      double expected,
+      double low,
+      double high,
+      boolean isSmall,
+      double p,
+      double q) {}
 }

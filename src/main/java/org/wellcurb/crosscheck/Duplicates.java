@@ -39,6 +39,7 @@ public final class Duplicates {
   private final SurveyFile survey;
   private final Entry[] entries;
   private final int most;
+  private boolean isCut;
 
   /**
    * @param most groups and pairs that are described; all are counted
@@ -83,14 +84,16 @@ public final class Duplicates {
    * @param sameNumberTotal how many such numbers there are
    * @param sameNumberRows on how many rows
    * @param nearCopies near copies, in input order, at most so many
-   * @param nearCopyTotal how many there are
+   * @param nearCopyTotal how many there are among those compared
+   * @param isCut whether so many forms are alike that not all of them were compared
    */
   public record Found(
       List<SameNumber> sameNumbers,
       long sameNumberTotal,
       long sameNumberRows,
       List<NearCopy> nearCopies,
-      long nearCopyTotal) {
+      long nearCopyTotal,
+      boolean isCut) {
     public Found {
       sameNumbers = List.copyOf(sameNumbers);
       nearCopies = List.copyOf(nearCopies);
@@ -131,7 +134,7 @@ public final class Duplicates {
         }
       }
     }
-    return new Found(same, groups.size(), rows, near, total);
+    return new Found(same, groups.size(), rows, near, total, isCut);
   }
 
   /** Places of the records of each number that stands more than once, by first place. */
@@ -210,13 +213,16 @@ public final class Duplicates {
       }
       Arrays.sort(keyed, 0, count);
       for (int i = 0; i < count; i++) {
-        for (int j = i + 1; j <= i + WINDOW && j < count; j++) {
-          if (keyed[i] >>> 32 != keyed[j] >>> 32) {
+        for (int j = i + 1; j < count && keyed[i] >>> 32 == keyed[j] >>> 32; j++) {
+          if (j > i + WINDOW) {
+            isCut = true;
             break;
           }
           int a = (int) keyed[i];
           int b = (int) keyed[j];
-          if (ids[a] != ids[b] && size < room) {
+          if (ids[a] != ids[b] && size == room) {
+            isCut = true;
+          } else if (ids[a] != ids[b]) {
             if (size == pairs.length) {
               pairs = Arrays.copyOf(pairs, 2 * size);
             }

@@ -6,15 +6,21 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * How often a deficiency was found in each group, among records where it could be told, beside the
- * whole batch: with Wilson's interval, and with how likely a share as far from the batch's would be
+ * How often a deficiency was found in each group, among records where it could be told, beside what
+ * the rules that could be told of those records would lead one to expect: with Wilson's interval,
+ * the limits of a funnel around the expected share, and with how likely a share as far off would be
  * by chance alone, widened by as much as groups differ anyway.
+ *
+ * <p>Funnel limits: D. J. Spiegelhalter, Funnel plots for comparing institutional performance,
+ * Statistics in Medicine 24 (2005), 1185-1202 (from memory): 99.8 % limits, widened by the square
+ * root of the spread between groups.
  */
 final class Rates {
   /** Records below which a group is shown as small, and not tested. */
   static final int SMALL = 20;
 
-  private static final double MEDIAN_OF_SQUARE = 0.45494;
+  /** Normal quantile of 0.999: 99.8 % lies between the limits. */
+  private static final double Z = 3.090232306167813;
 
   private Rates() {}
 
@@ -23,61 +29,58 @@ final class Rates {
    *
    * @param group its code
    * @param share its share, with the interval
+   * @param expected the share that was to be expected
+   * @param low lower limit of the funnel
+   * @param high upper limit of the funnel
    * @param p how likely a share as far off is; NaN where the group is too small to be tested
    */
-  record Rate(int group, Share share, double p) {}
+  record Rate(int group, Share share, double expected, double low, double high, double p) {}
 
   /**
    * Rates by group, most records first.
    *
    * @param groups code by record; negative for none
    * @param flags of the records
+   * @param likely how likely a deficiency is on each record, up to a common factor
    */
-  static List<Rate> of(int[] groups, byte[] flags) {
+  static List<Rate> of(int[] groups, byte[] flags, float[] likely) {
     int most = -1;
     for (int group : groups) {
       most = Math.max(most, group);
     }
     long[] told = new long[most + 1];
     long[] deficient = new long[most + 1];
+    double[] expected = new double[most + 1];
+    long all = 0;
     long allTold = 0;
-    long allShort = 0;
+    double allLikely = 0;
     for (int i = 0; i < groups.length; i++) {
       if (groups[i] >= 0 && (flags[i] & SurveyRow.TOLD) != 0) {
+        int isDeficient = (flags[i] & SurveyRow.DEFICIENT) != 0 ? 1 : 0;
         told[groups[i]]++;
+        deficient[groups[i]] += isDeficient;
+        expected[groups[i]] += likely[i];
+        all += isDeficient;
         allTold++;
-        if ((flags[i] & SurveyRow.DEFICIENT) != 0) {
-          deficient[groups[i]]++;
-          allShort++;
-        }
+        allLikely += likely[i];
       }
     }
+    // Never quite 0 nor 1: half a record in all.
+    double least = 0.5 / (allTold + 1.0);
     double[] squares = new double[told.length];
     int count = 0;
     for (int g = 0; g < told.length; g++) {
-      double rest = rest(allShort - deficient[g], allTold - told[g]);
+      double share = expected[g] * all / Math.max(allLikely * told[g], 1e-9);
+      expected[g] = Math.min(1 - least, Math.max(least, share));
       if (told[g] >= SMALL) {
-        double away = deficient[g] - told[g] * rest;
-        squares[count++] = away * away / (told[g] * rest * (1 - rest));
+        squares[count++] = Copying.square((int) deficient[g], (int) told[g], expected[g]);
       }
     }
-    double spread =
-        count < 5
-            ? 1
-            : Math.max(1, Spread.median(Arrays.copyOf(squares, count), count) / MEDIAN_OF_SQUARE);
+    double spread = Copying.spread(squares, count);
     List<Rate> rates = new ArrayList<>();
     for (int g = 0; g < told.length; g++) {
       if (told[g] > 0) {
-        double p = Double.NaN;
-        if (told[g] >= SMALL && allTold > told[g]) {
-          double rest = rest(allShort - deficient[g], allTold - told[g]);
-          int of = (int) told[g];
-          int hits = (int) deficient[g];
-          double above = Copying.tail(hits, of, rest, spread);
-          double below = Copying.tail(of - hits, of, 1 - rest, spread);
-          p = Math.min(1, 2 * Math.min(above, below));
-        }
-        rates.add(new Rate(g, Share.of(deficient[g], told[g]), p));
+        rates.add(rate(g, (int) deficient[g], (int) told[g], expected[g], spread, allTold));
       }
     }
     rates.sort(
@@ -85,7 +88,21 @@ final class Rates {
     return rates;
   }
 
-  private static double rest(long hits, long of) {
-    return (hits + 0.5) / (of + 1.0);
+  private static Rate rate(
+      int group, int hits, int of, double expected, double spread, long allTold) {
+    double p = Double.NaN;
+    if (of >= SMALL && allTold > of) {
+      double above = Copying.tail(hits, of, expected, spread);
+      double below = Copying.tail(of - hits, of, 1 - expected, spread);
+      p = Math.min(1, 2 * Math.min(above, below));
+    }
+    double half = Z * Math.sqrt(expected * (1 - expected) / of * spread);
+    return new Rate(
+        group,
+        Share.of(hits, of),
+        expected,
+        Math.max(0, expected - half),
+        Math.min(1, expected + half),
+        p);
   }
 }

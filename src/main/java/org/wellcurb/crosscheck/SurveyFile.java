@@ -22,11 +22,19 @@ public final class SurveyFile implements Closeable {
   private final SurveyPart.Names contractors = new SurveyPart.Names();
   private final SurveyPart.Names zones = new SurveyPart.Names();
   private final List<String> files = new ArrayList<>();
+  private final RuleSet rules;
+  private final int saidAt;
   private int rows;
 
-  /** Makes the file; it is removed by whoever owns its folder. */
-  public SurveyFile(Path path, Catalogue catalogue) throws IOException {
-    rowLength = SurveyRow.length(catalogue);
+  /**
+   * Makes the file; it is removed by whoever owns its folder.
+   *
+   * @param rules what judges the batch
+   */
+  public SurveyFile(Path path, Catalogue catalogue, RuleSet rules) throws IOException {
+    this.rules = rules;
+    saidAt = SurveyRow.HEAD + catalogue.size();
+    rowLength = SurveyRow.length(catalogue, rules.most());
     channel =
         FileChannel.open(
             path, StandardOpenOption.CREATE_NEW, StandardOpenOption.READ, StandardOpenOption.WRITE);
@@ -141,6 +149,27 @@ public final class SurveyFile implements Closeable {
     byte[] flags = new byte[rows];
     all((place, bytes, at) -> flags[place] = bytes.get(at + SurveyRow.FLAGS));
     return flags;
+  }
+
+  /** What is done with what the rules said of a record. */
+  interface EachSaid {
+    void record(int place, int pack, byte[] bytes, int at);
+  }
+
+  /** Goes through what the rules said, in input order. */
+  void outcomes(EachSaid each) throws IOException {
+    if (rules.packs().isEmpty()) {
+      return;
+    }
+    all(
+        (place, bytes, at) ->
+            each.record(
+                place, bytes.getShort(at + SurveyRow.PACK) & 0xFFFF, bytes.array(), at + saidAt));
+  }
+
+  /** What judged the batch. */
+  public RuleSet rules() {
+    return rules;
   }
 
   /** The marks of the entries of one record. */

@@ -11,7 +11,6 @@ import org.wellcurb.record.WellRecord;
 
 /** The rows of one part of a batch. Used again and again; not for several threads. */
 public final class SurveyPart {
-  private final Catalogue catalogue;
   private final SurveyRow row;
   private final int contractor;
   private final int zone;
@@ -19,9 +18,11 @@ public final class SurveyPart {
   private final Names contractors = new Names();
   private final Names zones = new Names();
 
-  public SurveyPart(Catalogue catalogue) {
-    this.catalogue = catalogue;
-    row = new SurveyRow(catalogue);
+  /**
+   * @param rules rules of the longest pack
+   */
+  public SurveyPart(Catalogue catalogue, int rules) {
+    row = new SurveyRow(catalogue, rules);
     contractor = catalogue.index("driller.licence");
     zone = catalogue.index("site.zone");
     rows = ByteBuffer.allocate(0);
@@ -56,8 +57,11 @@ public final class SurveyPart {
    *
    * @param isDeficient whether a rule of the kind deficiency falls short
    * @param isTold whether a rule of that kind could be told
+   * @param pack place of the pack that judged
+   * @param told what each of its rules said, as {@link Told} has it
    */
-  public void add(WellRecord record, boolean isDeficient, boolean isTold) {
+  public void add(
+      WellRecord record, boolean isDeficient, boolean isTold, int pack, byte[] told) {
     if (rows.remaining() < row.length()) {
       ByteBuffer more = ByteBuffer.allocate(Math.max(64 * row.length(), 2 * rows.capacity()));
       more.put(rows.flip());
@@ -66,6 +70,7 @@ public final class SurveyPart {
     int at = rows.position();
     int flags = (isDeficient ? SurveyRow.DEFICIENT : 0) | (isTold ? SurveyRow.TOLD : 0);
     row.put(rows, record, flags);
+    row.told(rows, at, pack, told);
     rows.putInt(at + SurveyRow.CONTRACTOR, contractors.place(written(record, contractor)));
     rows.putInt(at + SurveyRow.ZONE, zones.place(written(record, zone)));
   }
@@ -79,7 +84,7 @@ public final class SurveyPart {
   }
 
   int rowLength() {
-    return SurveyRow.length(catalogue);
+    return row.length();
   }
 
   Names contractors() {

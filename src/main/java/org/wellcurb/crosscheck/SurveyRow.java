@@ -1,6 +1,7 @@
 package org.wellcurb.crosscheck;
 
 import java.nio.ByteBuffer;
+import java.util.Arrays;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.record.Catalogue;
@@ -13,7 +14,7 @@ import org.wellcurb.record.WellRecord;
  * that the memory needed while records are screened does not grow with the batch.
  *
  * <p>The head of a row holds numbers at the places named here; after it comes one byte for each
- * entry of the catalogue, a mark of its value, 0 where nothing is given.
+ * entry of the catalogue, a mark of its value, 0 where nothing is given; then what the rules said.
  */
 final class SurveyRow {
   static final int ID = 0;
@@ -30,7 +31,8 @@ final class SurveyRow {
   static final int LINE = 72;
   static final int YEAR = 76;
   static final int FLAGS = 78;
-  static final int HEAD = 80;
+  static final int PACK = 80;
+  static final int HEAD = 82;
 
   /** A rule of the kind deficiency falls short. */
   static final int DEFICIENT = 1;
@@ -51,6 +53,7 @@ final class SurveyRow {
   private static final int FEW = 3;
 
   private final Entry[] entries;
+  private final byte[] said;
   private final int[] values;
   private final int latitude;
   private final int longitude;
@@ -58,7 +61,11 @@ final class SurveyRow {
   private final int accuracy;
   private final int completed;
 
-  SurveyRow(Catalogue catalogue) {
+  /**
+   * @param rules rules of the longest pack
+   */
+  SurveyRow(Catalogue catalogue, int rules) {
+    said = new byte[Told.bytes(rules)];
     entries = catalogue.entries().toArray(Entry[]::new);
     values = new int[Field.values().length];
     for (Field field : Field.values()) {
@@ -73,12 +80,12 @@ final class SurveyRow {
 
   /** Bytes of a row. */
   int length() {
-    return HEAD + entries.length;
+    return HEAD + entries.length + said.length;
   }
 
-  /** Bytes of a row of records of this catalogue. */
-  static int length(Catalogue catalogue) {
-    return HEAD + catalogue.size();
+  /** Bytes of a row of records of this catalogue, judged by at most so many rules. */
+  static int length(Catalogue catalogue, int rules) {
+    return HEAD + catalogue.size() + Told.bytes(rules);
   }
 
   /** Puts a record at the buffer's position, all but the codes of its groups. */
@@ -103,6 +110,16 @@ final class SurveyRow {
             && !(record.isGiven(accuracy) && record.hi(accuracy) > ACCURATE);
     into.put(at + FLAGS, (byte) (flags | (fine ? PLACED : 0)));
     into.position(at + length());
+  }
+
+  /** Puts what the rules of a pack said into the row that begins there. */
+  void told(ByteBuffer into, int at, int pack, byte[] told) {
+    Arrays.fill(said, (byte) 0);
+    for (int rule = 0; rule < told.length; rule++) {
+      Told.put(said, 0, rule, told[rule]);
+    }
+    into.putShort(at + PACK, (short) pack);
+    into.put(at + HEAD + entries.length, said);
   }
 
   /** A byte for each entry, and hashes of four groups of entries. */

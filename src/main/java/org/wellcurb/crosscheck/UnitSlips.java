@@ -42,13 +42,14 @@ final class UnitSlips {
    * @param group its code
    * @param hits wells whose depth is off by the factor
    * @param of wells with neighbours of others
+   * @param isShallow whether the factor looked for is 0.3048, and not 3.2808
    * @param ratio median of depth over that of the neighbours
    * @param othersShare share of such wells in all other groups
    * @param p how likely as many would be if the group were like all others
    * @param isMarked whether it is great enough to be worth saying, whatever p is
    */
   record Tried(
-      int group, int hits, int of, double ratio, double othersShare, double p, boolean isMarked) {}
+      int group, int hits, int of, boolean isShallow, double ratio, double othersShare, double p, boolean isMarked) {}
 
   UnitSlips(SurveyFile survey) throws IOException {
     latitude = survey.floats(SurveyRow.LATITUDE);
@@ -61,6 +62,38 @@ final class UnitSlips {
     all = new Neighbourhood(latitude, longitude, usable);
   }
 
+  /** The first records of a group, at most so many, that are off by the factor that way. */
+  List<Integer> records(int[] groups, int group, boolean isShallow, int most) {
+    List<Integer> records = new ArrayList<>();
+    int[] near = new int[NEAREST];
+    for (int i = 0; i < groups.length && records.size() < most; i++) {
+      if (groups[i] == group) {
+        double ratio = ratio(i, groups, near);
+        if (Math.abs(ratio + (isShallow ? FACTOR : -FACTOR)) < NEAR) {
+          records.add(i);
+        }
+      }
+    }
+    return records;
+  }
+
+  /** Logarithm of a depth over that of wells of other groups around it; NaN where too few are. */
+  private double ratio(int i, int[] groups, int[] near) {
+    if (Float.isNaN(latitude[i]) || Float.isNaN(longitude[i]) || !(depth[i] > 0)) {
+      return Double.NaN;
+    }
+    int group = groups[i];
+    int count = all.nearest(i, near, WITHIN, other -> groups[other] != group);
+    if (count < LEAST_NEIGHBOURS) {
+      return Double.NaN;
+    }
+    double[] theirs = new double[count];
+    for (int n = 0; n < count; n++) {
+      theirs[n] = depth[near[n]];
+    }
+    return Math.log(depth[i] / Spread.median(theirs, count));
+  }
+
   /**
    * Tests on each group.
    *
@@ -71,23 +104,12 @@ final class UnitSlips {
     Map<Integer, double[]> ratios = new HashMap<>();
     Map<Integer, Integer> sizes = new HashMap<>();
     int[] near = new int[NEAREST];
-    double[] theirs = new double[NEAREST];
     for (int i = 0; i < groups.length; i++) {
       int group = groups[i];
-      if (group == none || Float.isNaN(latitude[i]) || Float.isNaN(longitude[i])) {
+      double ratio = group == none ? Double.NaN : ratio(i, groups, near);
+      if (Double.isNaN(ratio)) {
         continue;
       }
-      if (!(depth[i] > 0)) {
-        continue;
-      }
-      int count = all.nearest(i, near, WITHIN, other -> groups[other] != group);
-      if (count < LEAST_NEIGHBOURS) {
-        continue;
-      }
-      for (int n = 0; n < count; n++) {
-        theirs[n] = depth[near[n]];
-      }
-      double ratio = Math.log(depth[i] / Spread.median(theirs, count));
       int size = sizes.merge(group, 1, Integer::sum);
       double[] list = ratios.computeIfAbsent(group, g -> new double[16]);
       if (size > list.length) {
@@ -128,7 +150,7 @@ final class UnitSlips {
         double p =
             own == 0 ? 1 : BinomialDistribution.of(size, others).survivalProbability(own - 1);
         double ratio = Math.exp(Spread.median(list, size));
-        tried.add(new Tried(codes[g], own, size, ratio, others, p, own >= LEAST_SHARE * size));
+        tried.add(new Tried(codes[g], own, size, way == 0, ratio, others, p, own >= LEAST_SHARE * size));
       }
     }
     return tried;

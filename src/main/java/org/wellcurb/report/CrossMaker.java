@@ -36,6 +36,8 @@ final class CrossMaker {
     sameNumbers(parts);
     nearCopies(parts);
     figures(parts);
+    rules(parts);
+    nearLimits(parts);
     slips(parts);
     neighbours(parts);
     List<CrossPage.Table> tables = new ArrayList<>();
@@ -123,6 +125,37 @@ final class CrossMaker {
     add(parts, "cross.figures", "cross.figures.lead", sentences, result.figures().size());
   }
 
+  private void rules(List<CrossPage.Part> parts) {
+    List<String> sentences = new ArrayList<>();
+    for (CrossResult.RuleHint hint : first(result.rules())) {
+      String group =
+          switch (hint.by()) {
+            case CONTRACTOR -> "cross.rules.contractor";
+            case ZONE -> "cross.rules.zone";
+            case YEAR -> "cross.rules.year";
+          };
+      sentences.add(
+          words.say(
+              "cross.rules.line",
+              words.say(group, hint.group()),
+              hint.title(),
+              share(hint.share()),
+              percent(hint.othersShare()),
+              number(hint.q())));
+    }
+    add(parts, "cross.rules", "cross.rules.lead", sentences, result.rulesTotal());
+  }
+
+  private void nearLimits(List<CrossPage.Part> parts) {
+    List<RuleCount> near = RuleCount.near(view.rules());
+    List<String> sentences = new ArrayList<>();
+    for (RuleCount rule : first(near)) {
+      sentences.add(
+          words.say("cross.hair.line", rule.title(), rule.near(), rule.share().hits(), rule.pack()));
+    }
+    add(parts, "cross.hair", "cross.hair.lead", sentences, near.size());
+  }
+
   private void slips(List<CrossPage.Part> parts) {
     List<String> sentences = new ArrayList<>();
     for (CrossResult.SlipHint hint : first(result.slips())) {
@@ -132,7 +165,8 @@ final class CrossMaker {
               hint.group(),
               share(hint.share()),
               number(hint.ratio()),
-              number(hint.q())));
+              number(hint.q()),
+              names(hint.seen())));
     }
     add(parts, "cross.slips", "cross.slips.lead", sentences, result.slips().size());
   }
@@ -198,9 +232,14 @@ final class CrossMaker {
     if (rate.isSmall()) {
       return words.say("cross.rates.small");
     }
-    return rate.q() <= CrossResult.ACCEPTED
-        ? words.say("cross.rates.apart", number(rate.q()))
-        : words.say("cross.rates.alike");
+    String expected = percent(rate.expected());
+    if (rate.q() > CrossResult.ACCEPTED) {
+      return words.say("cross.rates.alike", expected);
+    }
+    return words.say(
+        rate.share().share() > rate.expected() ? "cross.rates.more" : "cross.rates.less",
+        expected,
+        number(rate.q()));
   }
 
   private static <T> List<T> first(List<T> all) {

@@ -27,8 +27,12 @@ public final class CrosscheckJson {
       sameNumbers(json, view);
       nearCopies(json, view);
       figures(json, view);
-      slips(json, result);
+      slips(json, view);
       unlike(json, view);
+      ruleHints(json, result);
+      rules(json, view);
+      asks(json, view);
+      json.writeNumberField("leastOfGroup", CrossResult.LEAST_OF_GROUP);
       rates(json, "contractors", result.contractors());
       rates(json, "zones", result.zones());
       rates(json, "years", result.years());
@@ -90,6 +94,7 @@ public final class CrosscheckJson {
     Duplicates.Found found = view.result().duplicates();
     json.writeObjectFieldStart("nearCopy");
     json.writeNumberField("total", found.nearCopyTotal());
+    json.writeBooleanField("searchCut", found.isCut());
     json.writeArrayFieldStart("shown");
     for (Duplicates.NearCopy near : found.nearCopies()) {
       json.writeStartObject();
@@ -125,15 +130,16 @@ public final class CrosscheckJson {
     json.writeEndObject();
   }
 
-  private static void slips(JsonGenerator json, CrossResult result) throws IOException {
+  private static void slips(JsonGenerator json, CrossView view) throws IOException {
     json.writeArrayFieldStart("unitSlips");
-    for (CrossResult.SlipHint hint : result.slips()) {
+    for (CrossResult.SlipHint hint : view.result().slips()) {
       json.writeStartObject();
       json.writeStringField(hint.isInput() ? "file" : "licence", hint.group());
       share(json, hint.share());
       JsonText.number(json, "ratio", hint.ratio());
       JsonText.number(json, "p", hint.p());
       JsonText.number(json, "q", hint.q());
+      seen(json, view, hint.seen());
       json.writeEndObject();
     }
     json.writeEndArray();
@@ -160,6 +166,56 @@ public final class CrosscheckJson {
     json.writeEndObject();
   }
 
+  private static void ruleHints(JsonGenerator json, CrossResult result) throws IOException {
+    json.writeObjectFieldStart("rulesByGroup");
+    json.writeNumberField("tests", result.rulesTests());
+    json.writeNumberField("groupsLeftOut", result.groupsLeftOut());
+    json.writeNumberField("total", result.rulesTotal());
+    json.writeArrayFieldStart("shown");
+    for (CrossResult.RuleHint hint : result.rules()) {
+      json.writeStartObject();
+      json.writeStringField(hint.by().name().toLowerCase(Locale.ROOT), hint.group());
+      json.writeStringField("pack", hint.pack());
+      json.writeStringField("rule", hint.rule());
+      share(json, hint.share());
+      JsonText.number(json, "othersShare", hint.othersShare());
+      JsonText.number(json, "p", hint.p());
+      JsonText.number(json, "q", hint.q());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private static void rules(JsonGenerator json, CrossView view) throws IOException {
+    json.writeArrayFieldStart("rules");
+    for (RuleCount rule : view.rules()) {
+      json.writeStartObject();
+      json.writeStringField("pack", rule.pack());
+      json.writeStringField("rule", rule.rule());
+      json.writeStringField("kind", rule.kind());
+      share(json, rule.share());
+      json.writeNumberField("nearLimit", rule.near());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private static void asks(JsonGenerator json, CrossView view) throws IOException {
+    json.writeObjectFieldStart("askFor");
+    json.writeNumberField("countedOver", view.askedOf());
+    json.writeArrayFieldStart("entries");
+    for (AskLine ask : view.asks()) {
+      json.writeStartObject();
+      json.writeStringField("entry", ask.entry());
+      json.writeNumberField("outcomes", ask.outcomes());
+      json.writeNumberField("records", ask.records());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
   private static void rates(JsonGenerator json, String name, List<CrossResult.GroupRate> rates)
       throws IOException {
     json.writeArrayFieldStart(name);
@@ -167,6 +223,9 @@ public final class CrosscheckJson {
       json.writeStartObject();
       json.writeStringField("name", rate.name());
       share(json, rate.share());
+      JsonText.number(json, "expected", rate.expected());
+      JsonText.number(json, "funnelLow", rate.low());
+      JsonText.number(json, "funnelHigh", rate.high());
       json.writeBooleanField("small", rate.isSmall());
       JsonText.number(json, "p", rate.p());
       JsonText.number(json, "q", rate.q());

@@ -27,4 +27,15 @@ public record Finding(
   /** Stands where no comparison decided. */
   public static final Deciding NOTHING =
       new Deciding("", "", Double.NaN, null, Double.NaN, Double.NaN, "", "", false);
+
+  /** As a share of the limit; of dates in days: so near that rounding or a slip may be all. */
+  private static final double HAIR = 0.02;
+
+  private static final double HAIR_IN_DAYS = 1;
+
+  /** Whether the value is within a hair of its limit: 2 % of it, or a day. */
+  public boolean isNear() {
+    double hair = deciding.isDate() ? HAIR_IN_DAYS : HAIR * Math.abs(deciding.limit());
+    return Math.abs(deciding.margin()) <= hair;
+  }
 }

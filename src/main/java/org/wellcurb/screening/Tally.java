@@ -9,11 +9,13 @@ public final class Tally {
 
   private final Pack pack;
   private final long[] counts;
+  private final long[] near;
   private long records;
 
   public Tally(Pack pack) {
     this.pack = pack;
     counts = new long[pack.rules().size() * OUTCOMES];
+    near = new long[pack.rules().size()];
   }
 
   public Pack pack() {
@@ -28,6 +30,16 @@ public final class Tally {
     }
   }
 
+  /** Counts a finding on this rule that is within a hair of the limit. */
+  public void addNear(int rule) {
+    near[rule]++;
+  }
+
+  /** How many records fall short of the rule at this place by no more than a hair. */
+  public long near(int rule) {
+    return near[rule];
+  }
+
   /** Adds the counts of another part of the batch, judged by the same pack. */
   public void add(Tally other) {
     if (other.counts.length != counts.length) {
@@ -36,6 +48,9 @@ public final class Tally {
     records += other.records;
     for (int i = 0; i < counts.length; i++) {
       counts[i] += other.counts[i];
+    }
+    for (int i = 0; i < near.length; i++) {
+      near[i] += other.near[i];
     }
   }
 

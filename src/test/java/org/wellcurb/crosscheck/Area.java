@@ -21,6 +21,7 @@ import org.wellcurb.record.RecordReader;
  */
 final class Area {
   private static final int CONTRACTORS = 60;
+  private static final byte[] NONE = {};
   private static final int ZONES = 8;
   private static final double SIZE = 0.9;
   private static final double SECTION = 0.0145;
@@ -202,10 +203,10 @@ final class Area {
   CrossResult check(Path folder) throws IOException {
     Path file = folder.resolve("survey");
     Catalogue catalogue = Catalogue.standard();
-    SurveyPart part = new SurveyPart(catalogue);
-    try (SurveyFile survey = new SurveyFile(file, catalogue)) {
+    SurveyPart part = new SurveyPart(catalogue, 0);
+    try (SurveyFile survey = new SurveyFile(file, catalogue, RuleSet.NONE)) {
       for (int i = 0; i < records.size(); i++) {
-        part.add(RecordReader.of(records.get(i)), random.nextInt(10) == 0, true);
+        part.add(RecordReader.of(records.get(i)), random.nextInt(10) == 0, true, 0, NONE);
         if (i % 500 == 499 || i == records.size() - 1) {
           survey.append(part, "region.csv");
           part.clear();

@@ -26,14 +26,22 @@ public final class Crosses {
                 2,
                 4,
                 List.of(new Duplicates.NearCopy(a, b, 31, List.of("site.latitude"))),
-                1),
+                1,
+                true),
             List.of(
                 figure(Copying.Kind.REPEATED, 40),
                 figure(Copying.Kind.ROUND, Double.NaN),
                 figure(Copying.Kind.RUN, 40)),
             List.of(
-                new CrossResult.SlipHint("D-2", false, 18, Share.of(18, 20), 0.31, 1e-9, 1e-7),
-                new CrossResult.SlipHint("old.csv", true, 18, Share.of(18, 20), 3.3, 1e-9, 1e-7)),
+                rule(CrossResult.By.CONTRACTOR, "D-1"),
+                rule(CrossResult.By.ZONE, "hill"),
+                rule(CrossResult.By.YEAR, "2004")),
+            3,
+            40,
+            1,
+            List.of(
+                new CrossResult.SlipHint("D-2", false, 18, Share.of(18, 20), 0.31, 1e-9, 1e-7, List.of(a, b)),
+                new CrossResult.SlipHint("old.csv", true, 18, Share.of(18, 20), 3.3, 1e-9, 1e-7, List.of(b))),
             90,
             List.of(
                 new CrossResult.NeighbourHint(a, Field.DEPTH, 300, 60, 4, 8, 40),
@@ -42,12 +50,24 @@ public final class Crosses {
             5,
             200,
             List.of(
-                new CrossResult.GroupRate("D-1", Share.of(5, 50), false, 0.5, 0.7),
-                new CrossResult.GroupRate("D-2", Share.of(25, 50), false, 1e-6, 1e-5),
-                new CrossResult.GroupRate("", Share.of(1, 5), true, Double.NaN, Double.NaN)),
+                new CrossResult.GroupRate("D-1", Share.of(5, 50), 0.11, 0, 0.3, false, 0.5, 0.7),
+                new CrossResult.GroupRate("D-2", Share.of(25, 50), 0.2, 0.1, 0.4, false, 1e-6, 1e-5),
+                new CrossResult.GroupRate("D-3", Share.of(1, 50), 0.2, 0.1, 0.4, false, 1e-6, 1e-5),
+                new CrossResult.GroupRate(
+                    "", Share.of(1, 5), 0.2, 0, 0.7, true, Double.NaN, Double.NaN)),
             List.of(),
             List.of()),
+        List.of(
+            new RuleCount(
+                "demo", "relief", "The relief valve opens", "deficiency", Share.of(20, 50), 9)),
+        List.of(new AskLine("well.depth", 9, 4)),
+        40,
         Map.of(0, "FW-1", 7, "FW-2"));
+  }
+
+  private static CrossResult.RuleHint rule(CrossResult.By by, String group) {
+    return new CrossResult.RuleHint(
+        by, group, "demo", "relief", "The relief valve opens", Share.of(20, 50), 0.1, 1e-6, 1e-4);
   }
 
   private static CrossResult.FigureHint figure(Copying.Kind kind, double figure) {

@@ -1,0 +1,138 @@
+package org.wellcurb.crosscheck;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+
+/** How the groups of a batch stand to all others: contractors, zones and years of completion. */
+final class Groups {
+  private final SurveyFile survey;
+  private final RuleRates rules;
+  private final byte[] flags;
+  private final float[] likely;
+
+  Groups(SurveyFile survey) throws IOException {
+    this.survey = survey;
+    flags = survey.flags();
+    rules = new RuleRates(survey);
+    for (CrossResult.By by : CrossResult.By.values()) {
+      rules.by(codes(by));
+    }
+    rules.count();
+    likely = rules.expected();
+    if (survey.rules().packs().isEmpty()) {
+      Arrays.fill(likely, 1);
+    }
+  }
+
+  private int[] codes(CrossResult.By by) throws IOException {
+    return switch (by) {
+      case CONTRACTOR -> survey.ints(SurveyRow.CONTRACTOR);
+      case ZONE -> survey.ints(SurveyRow.ZONE);
+      case YEAR -> years();
+    };
+  }
+
+  private int[] years() throws IOException {
+    short[] years = survey.years();
+    int[] codes = new int[years.length];
+    for (int i = 0; i < codes.length; i++) {
+      codes[i] = Math.max(0, years[i]);
+    }
+    return codes;
+  }
+
+  /** The name of a group; empty for records that name none. */
+  private String name(CrossResult.By by, int code) {
+    return switch (by) {
+      case CONTRACTOR -> survey.contractors().get(code);
+      case ZONE -> survey.zones().get(code);
+      case YEAR -> code == 0 ? "" : String.valueOf(code);
+    };
+  }
+
+  /** The group of records that name none; -1 if there is none. */
+  private int nobody(CrossResult.By by) {
+    return switch (by) {
+      case CONTRACTOR -> survey.contractors().indexOf("");
+      case ZONE -> survey.zones().indexOf("");
+      case YEAR -> 0;
+    };
+  }
+
+  /** Rates of deficiency; of years in their order, of others most records first. */
+  List<CrossResult.GroupRate> rates(CrossResult.By by) throws IOException {
+    List<Rates.Rate> rates = Rates.of(codes(by), flags, likely);
+    double[] tested =
+        rates.stream().mapToDouble(Rates.Rate::p).filter(p -> !Double.isNaN(p)).toArray();
+    double[] q = FalseDiscovery.q(tested);
+    List<CrossResult.GroupRate> all = new ArrayList<>();
+    int at = 0;
+    for (Rates.Rate rate : rates) {
+      boolean isSmall = Double.isNaN(rate.p());
+      all.add(
+          new CrossResult.GroupRate(
+              name(by, rate.group()),
+              rate.share(),
+              rate.expected(),
+              rate.low(),
+              rate.high(),
+              isSmall,
+              rate.p(),
+              isSmall ? Double.NaN : q[at++]));
+    }
+    if (by == CrossResult.By.YEAR) {
+      all.sort(Comparator.comparing(CrossResult.GroupRate::name));
+    }
+    return all;
+  }
+
+  /** Groups with enough records that are not counted rule by rule. */
+  long leftOut() {
+    return rules.leftOut();
+  }
+
+  /**
+   * Rules that groups fall short of far more often than all others, least q first.
+   *
+   * @return how many tests were tried
+   */
+  long hints(List<CrossResult.RuleHint> into) {
+    List<RuleRates.Tried> tried = new ArrayList<>();
+    List<CrossResult.By> kinds = new ArrayList<>();
+    for (CrossResult.By by : CrossResult.By.values()) {
+      for (RuleRates.Tried each : rules.tried(by.ordinal(), nobody(by))) {
+        tried.add(each);
+        kinds.add(by);
+      }
+    }
+    double[] q = FalseDiscovery.q(tried.stream().mapToDouble(RuleRates.Tried::p).toArray());
+    for (int i = 0; i < q.length; i++) {
+      RuleRates.Tried each = tried.get(i);
+      if (each.isMarked() && q[i] <= CrossResult.ACCEPTED) {
+        RuleSet.RulesOfPack pack = survey.rules().packs().get(each.pack());
+        into.add(
+            new CrossResult.RuleHint(
+                kinds.get(i),
+                name(kinds.get(i), each.group()),
+                pack.pack(),
+                pack.ids().get(each.rule()),
+                pack.titles().get(each.rule()),
+                Share.of(each.fallsShort(), each.told()),
+                each.othersShare(),
+                each.p(),
+                q[i]));
+      }
+    }
+    into.sort(
+        Comparator.comparingDouble(CrossResult.RuleHint::q)
+            .thenComparingDouble(CrossResult.RuleHint::p)
+            .thenComparing(CrossResult.RuleHint::by)
+            .thenComparing(CrossResult.RuleHint::group)
+            .thenComparing(CrossResult.RuleHint::pack)
+            .thenComparing(CrossResult.RuleHint::rule));
+    return q.length;
+  }
+}

@@ -1,0 +1,229 @@
+package org.wellcurb.crosscheck;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * How often records fall short of each rule, by contractor, zone or year, over the records of which
+ * the rule could be told; and what that would lead one to expect of each record. One reading of the
+ * survey counts all; counts by group are kept for the largest groups only.
+ */
+final class RuleRates {
+  /** Groups of one kind, the largest, that are counted rule by rule. */
+  static final int MOST_GROUPS = 4000;
+
+  /** Fewest records of a group of which a rule could be told. */
+  static final int LEAST = 20;
+
+  /** Fewest records of all others of which it could be told. */
+  static final int LEAST_OTHERS = 60;
+
+  /** Fewest shortfalls. */
+  static final int LEAST_SHORT = 5;
+
+  /** By how much its share must be greater than that of all others, to be worth saying. */
+  static final double LEAST_MORE = 0.1;
+
+  /** How many times the share of all others it must be. */
+  static final double LEAST_RATIO = 2;
+
+  private final SurveyFile survey;
+  private final int[] starts;
+  private final int rules;
+  private final List<Groups> kinds = new ArrayList<>();
+  private final long[] told;
+  private final long[] fallsShort;
+
+  /** Groups of one kind, with the place of each that is counted. */
+  private static final class Groups {
+    final int[] codes;
+    final int[] counted;
+    final int[] place;
+    final int leftOut;
+    int[] told = new int[0];
+    int[] fallsShort = new int[0];
+
+    Groups(int[] codes) {
+      this.codes = codes;
+      int most = Arrays.stream(codes).max().orElse(-1);
+      int[] size = new int[most + 1];
+      for (int code : codes) {
+        if (code >= 0) {
+          size[code]++;
+        }
+      }
+      long[] largest = new long[size.length];
+      int able = 0;
+      for (int code = 0; code < size.length; code++) {
+        if (size[code] >= LEAST) {
+          largest[able++] = ((long) -size[code] << 32) | code;
+        }
+      }
+      Arrays.sort(largest, 0, able);
+      counted = new int[Math.min(able, MOST_GROUPS)];
+      leftOut = able - counted.length;
+      place = new int[size.length];
+      Arrays.fill(place, -1);
+      for (int i = 0; i < counted.length; i++) {
+        counted[i] = (int) largest[i];
+        place[counted[i]] = i;
+      }
+    }
+  }
+
+  /**
+   * A test of one rule in one group.
+   *
+   * @param group its code
+   * @param pack place of the pack
+   * @param rule place of the rule in it
+   * @param fallsShort records that fall short
+   * @param told records of which it could be told
+   * @param othersShare share that falls short among all others of which it could be told
+   * @param p how likely as many, or more, would be if the group were like all others
+   * @param isMarked whether it is great enough to be worth saying, whatever p is
+   */
+  record Tried(
+      int group,
+      int pack,
+      int rule,
+      int fallsShort,
+      int told,
+      double othersShare,
+      double p,
+      boolean isMarked) {}
+
+  RuleRates(SurveyFile survey) {
+    this.survey = survey;
+    starts = survey.rules().starts();
+    rules = starts[starts.length - 1];
+    told = new long[rules];
+    fallsShort = new long[rules];
+  }
+
+  /**
+   * Asks for the counts of groups of one kind, before {@link #count}.
+   *
+   * @param codes by record; negative for none
+   * @return the number of this kind, to ask with
+   */
+  int by(int[] codes) {
+    kinds.add(new Groups(codes));
+    return kinds.size() - 1;
+  }
+
+  /** Groups with enough records that are not counted rule by rule. */
+  long leftOut() {
+    return kinds.stream().mapToLong(groups -> groups.leftOut).sum();
+  }
+
+  /** Reads the survey. */
+  void count() throws IOException {
+    for (Groups groups : kinds) {
+      groups.told = new int[groups.counted.length * rules];
+      groups.fallsShort = new int[groups.counted.length * rules];
+    }
+    survey.outcomes(
+        (place, pack, bytes, at) -> {
+          for (int r = starts[pack]; r < starts[pack + 1]; r++) {
+            int said = Told.get(bytes, at, r - starts[pack]);
+            if (said == Told.NOT) {
+              continue;
+            }
+            told[r]++;
+            fallsShort[r] += said == Told.FALLS_SHORT ? 1 : 0;
+            for (Groups groups : kinds) {
+              int code = groups.codes[place];
+              int group = code < 0 ? -1 : groups.place[code];
+              if (group >= 0) {
+                groups.told[group * rules + r]++;
+                groups.fallsShort[group * rules + r] += said == Told.FALLS_SHORT ? 1 : 0;
+              }
+            }
+          }
+        });
+  }
+
+  /**
+   * How likely a deficiency is to be found on each record, by what could be told of it and by how
+   * often all records fall short of those rules. So a full form is not laid beside an empty one.
+   */
+  float[] expected() throws IOException {
+    double[] misses = new double[rules];
+    List<RuleSet.RulesOfPack> packs = survey.rules().packs();
+    for (int pack = 0; pack < packs.size(); pack++) {
+      for (int r = starts[pack]; r < starts[pack + 1]; r++) {
+        boolean counts = packs.get(pack).isDeficiency().get(r - starts[pack]) && told[r] > 0;
+        misses[r] = counts ? 1 - (double) fallsShort[r] / told[r] : 1;
+      }
+    }
+    float[] expected = new float[survey.rows()];
+    survey.outcomes(
+        (place, pack, bytes, at) -> {
+          double none = 1;
+          for (int r = starts[pack]; r < starts[pack + 1]; r++) {
+            none *= Told.get(bytes, at, r - starts[pack]) == Told.NOT ? 1 : misses[r];
+          }
+          expected[place] = (float) (1 - none);
+        });
+    return expected;
+  }
+
+  /** All tests on groups of one kind but one, which may be the records that name none. */
+  List<Tried> tried(int kind, int but) {
+    Groups groups = kinds.get(kind);
+    List<Tried> tried = new ArrayList<>();
+    for (int pack = 0; pack + 1 < starts.length; pack++) {
+      for (int r = starts[pack]; r < starts[pack + 1]; r++) {
+        double spread = spread(groups, r);
+        for (int g = 0; g < groups.counted.length; g++) {
+          if (groups.counted[g] != but && isAble(groups, g, r)) {
+            tried.add(test(groups, g, r, pack, spread));
+          }
+        }
+      }
+    }
+    return tried;
+  }
+
+  /** A rule that nothing falls short of needs no test. */
+  private boolean isAble(Groups groups, int group, int r) {
+    int own = groups.told[group * rules + r];
+    return own >= LEAST && told[r] - own >= LEAST_OTHERS && fallsShort[r] > 0;
+  }
+
+  private Tried test(Groups groups, int group, int r, int pack, double spread) {
+    int own = groups.told[group * rules + r];
+    int hits = groups.fallsShort[group * rules + r];
+    double others = others(groups, group, r);
+    double share = (double) hits / own;
+    boolean isMarked =
+        hits >= LEAST_SHORT && share - others >= LEAST_MORE && share >= LEAST_RATIO * others;
+    double p = Copying.tail(hits, own, others, spread);
+    return new Tried(
+        groups.counted[group], pack, r - starts[pack], hits, own, others, p, isMarked);
+  }
+
+  private double others(Groups groups, int group, int r) {
+    long own = groups.told[group * rules + r];
+    long hits = groups.fallsShort[group * rules + r];
+    return (fallsShort[r] - hits + 0.5) / (told[r] - own + 1.0);
+  }
+
+  /** How much more than by chance groups differ on a rule anyway. */
+  private double spread(Groups groups, int r) {
+    double[] squares = new double[groups.counted.length];
+    int count = 0;
+    for (int g = 0; g < groups.counted.length; g++) {
+      if (isAble(groups, g, r)) {
+        double others = others(groups, g, r);
+        squares[count++] =
+            Copying.square(
+                groups.fallsShort[g * rules + r], groups.told[g * rules + r], others);
+      }
+    }
+    return Copying.spread(squares, count);
+  }
+}

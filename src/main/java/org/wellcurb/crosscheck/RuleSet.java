@@ -1,0 +1,48 @@
+package org.wellcurb.crosscheck;
+
+import java.util.List;
+
+/**
+ * The rules of a batch: those of each pack, in its order.
+ *
+ * @param packs one for each pack, in the order given
+ */
+public record RuleSet(List<RulesOfPack> packs) {
+  /** A batch that was judged by nothing. */
+  static final RuleSet NONE = new RuleSet(List.of());
+
+  public RuleSet {
+    packs = List.copyOf(packs);
+  }
+
+  /**
+   * The rules of one pack.
+   *
+   * @param pack its id
+   * @param ids of its rules
+   * @param titles of its rules
+   * @param isDeficiency whether falling short of it is a deficiency
+   */
+  public record RulesOfPack(
+      String pack, List<String> ids, List<String> titles, List<Boolean> isDeficiency) {
+    public RulesOfPack {
+      ids = List.copyOf(ids);
+      titles = List.copyOf(titles);
+      isDeficiency = List.copyOf(isDeficiency);
+    }
+  }
+
+  /** Rules of the longest pack. */
+  int most() {
+    return packs.stream().mapToInt(pack -> pack.ids().size()).max().orElse(0);
+  }
+
+  /** Where the rules of each pack begin, if all stood in one row; the last is how many there are. */
+  int[] starts() {
+    int[] starts = new int[packs.size() + 1];
+    for (int i = 0; i < packs.size(); i++) {
+      starts[i + 1] = starts[i] + packs.get(i).ids().size();
+    }
+    return starts;
+  }
+}
