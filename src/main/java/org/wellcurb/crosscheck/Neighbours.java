@@ -25,6 +25,9 @@ final class Neighbours {
   /** Spreads from the median at which a well is unlike its neighbours. */
   static final double FAR = 8;
 
+  /** Distance from the neighbours as a share of that from all wells, both in the middle. */
+  private static final double MOST_AWAY = 0.7;
+
   private final float[] latitude;
   private final float[] longitude;
   private final Neighbourhood all;
@@ -62,6 +65,18 @@ final class Neighbours {
   }
 
   /**
+   * Whether neighbours tell anything of a well in this batch: wells must be clearly nearer to the
+   * middle of their neighbours than to the middle of all wells.
+   */
+  private static boolean isTold(float[] compared, float[] away, int count) {
+    float middle = Spread.middle(compared, count);
+    for (int i = 0; i < count; i++) {
+      compared[i] = Math.abs(compared[i] - middle);
+    }
+    return Spread.middle(away, count) <= MOST_AWAY * Spread.middle(compared, count);
+  }
+
+  /**
    * Looks at one field.
    *
    * @param values by record, comparable as they stand; NaN where not known
@@ -71,7 +86,9 @@ final class Neighbours {
    */
   Found find(Field field, float[] values, double floor, double agree, boolean isShare) {
     List<Unlike> unlike = new ArrayList<>();
-    long lookedAt = 0;
+    float[] away = new float[values.length];
+    float[] compared = new float[values.length];
+    int lookedAt = 0;
     int[] near = new int[NEAREST];
     double[] theirs = new double[NEAREST];
     for (int i = 0; i < values.length; i++) {
@@ -90,12 +107,16 @@ final class Neighbours {
       if (spread > (isShare ? agree * Math.abs(median) : agree)) {
         continue;
       }
-      lookedAt++;
+      compared[lookedAt] = values[i];
+      away[lookedAt++] = (float) Math.abs(values[i] - median);
       double believed = Math.max(spread, isShare ? floor * Math.abs(median) : floor);
       double score = Math.abs(values[i] - median) / believed;
       if (score > FAR) {
         unlike.add(new Unlike(i, field, values[i], median, spread, count, score));
       }
+    }
+    if (!isTold(compared, away, lookedAt)) {
+      return new Found(List.of(), 0);
     }
     unlike.sort(
         Comparator.comparingDouble((Unlike each) -> -each.score()).thenComparingInt(Unlike::place));

@@ -22,6 +22,12 @@ final class Rates {
   /** Normal quantile of 0.999: 99.8 % lies between the limits. */
   private static final double Z = 3.090232306167813;
 
+  /**
+   * The most that groups are taken to differ anyway, in variances: where they differ more, some of
+   * them are apart, and are said to be.
+   */
+  static final double MOST_SPREAD = 9;
+
   private Rates() {}
 
   /**
@@ -76,7 +82,7 @@ final class Rates {
         squares[count++] = Copying.square((int) deficient[g], (int) told[g], expected[g]);
       }
     }
-    double spread = Copying.spread(squares, count);
+    double spread = Math.min(MOST_SPREAD, Copying.spread(squares, count));
     List<Rate> rates = new ArrayList<>();
     for (int g = 0; g < told.length; g++) {
       if (told[g] > 0) {

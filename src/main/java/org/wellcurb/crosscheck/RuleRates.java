@@ -224,6 +224,6 @@ final class RuleRates {
                 groups.fallsShort[g * rules + r], groups.told[g * rules + r], others);
       }
     }
-    return Copying.spread(squares, count);
+    return Math.min(Rates.MOST_SPREAD, Copying.spread(squares, count));
   }
 }

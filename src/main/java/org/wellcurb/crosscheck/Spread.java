@@ -20,6 +20,12 @@ public final class Spread {
     return count % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
   }
 
+  /** The upper of the middle ones, in place: the values are sorted. 0 of none. */
+  static float middle(float[] values, int count) {
+    Arrays.sort(values, 0, count);
+    return count == 0 ? 0 : values[count / 2];
+  }
+
   /**
    * The median of the distances from the median, made comparable with a standard deviation.
    *
