@@ -153,7 +153,7 @@ public final class SurveyFile implements Closeable {
 
   /** What is done with what the rules said of a record. */
   interface EachSaid {
-    void record(int place, int pack, byte[] bytes, int at);
+    void record(int place, int pack, ByteBuffer bytes, int at);
   }
 
   /** Goes through what the rules said, in input order. */
@@ -164,7 +164,7 @@ public final class SurveyFile implements Closeable {
     all(
         (place, bytes, at) ->
             each.record(
-                place, bytes.getShort(at + SurveyRow.PACK) & 0xFFFF, bytes.array(), at + saidAt));
+                place, bytes.getShort(at + SurveyRow.PACK) & 0xFFFF, bytes, at + saidAt));
   }
 
   /** What judged the batch. */

@@ -116,7 +116,7 @@ final class SurveyRow {
   void told(ByteBuffer into, int at, int pack, byte[] told) {
     Arrays.fill(said, (byte) 0);
     for (int rule = 0; rule < told.length; rule++) {
-      Told.put(said, 0, rule, told[rule]);
+      Told.put(said, rule, told[rule]);
     }
     into.putShort(at + PACK, (short) pack);
     into.put(at + HEAD + entries.length, said);

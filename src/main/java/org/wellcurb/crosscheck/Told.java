@@ -1,5 +1,7 @@
 package org.wellcurb.crosscheck;
 
+import java.nio.ByteBuffer;
+
 /**
  * What each rule said of a record, two bits a rule: only whether it could be told, and whether the
  * record falls short. Rules stand in the order of the pack that judged.
@@ -21,12 +23,12 @@ public final class Told {
   }
 
   /** Puts what one rule said into bytes that are 0 before. */
-  static void put(byte[] into, int at, int rule, int told) {
-    into[at + rule / IN_BYTE] |= (byte) (told << 2 * (rule % IN_BYTE));
+  static void put(byte[] into, int rule, int told) {
+    into[rule / IN_BYTE] |= (byte) (told << 2 * (rule % IN_BYTE));
   }
 
   /** What one rule said. */
-  static int get(byte[] from, int at, int rule) {
-    return from[at + rule / IN_BYTE] >>> 2 * (rule % IN_BYTE) & 3;
+  static int get(ByteBuffer from, int at, int rule) {
+    return from.get(at + rule / IN_BYTE) >>> 2 * (rule % IN_BYTE) & 3;
   }
 }
