@@ -52,7 +52,6 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
   /** What each rule said of the record at hand, by pack. */
   private final List<byte[]> told = new ArrayList<>();
 
-
   /** Each pack's rules are objects of its own, so one map holds the rules of all. */
   private final IdentityHashMap<Rule, Integer> placeOfRule = new IdentityHashMap<>();
 

@@ -1,7 +1,6 @@
 package org.wellcurb.crosscheck;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 

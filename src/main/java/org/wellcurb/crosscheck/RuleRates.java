@@ -202,8 +202,7 @@ final class RuleRates {
     boolean isMarked =
         hits >= LEAST_SHORT && share - others >= LEAST_MORE && share >= LEAST_RATIO * others;
     double p = Copying.tail(hits, own, others, spread);
-    return new Tried(
-        groups.counted[group], pack, r - starts[pack], hits, own, others, p, isMarked);
+    return new Tried(groups.counted[group], pack, r - starts[pack], hits, own, others, p, isMarked);
   }
 
   private double others(Groups groups, int group, int r) {
@@ -220,8 +219,7 @@ final class RuleRates {
       if (isAble(groups, g, r)) {
         double others = others(groups, g, r);
         squares[count++] =
-            Copying.square(
-                groups.fallsShort[g * rules + r], groups.told[g * rules + r], others);
+            Copying.square(groups.fallsShort[g * rules + r], groups.told[g * rules + r], others);
       }
     }
     return Math.min(Rates.MOST_SPREAD, Copying.spread(squares, count));

@@ -37,7 +37,9 @@ public record RuleSet(List<RulesOfPack> packs) {
     return packs.stream().mapToInt(pack -> pack.ids().size()).max().orElse(0);
   }
 
-  /** Where the rules of each pack begin, if all stood in one row; the last is how many there are. */
+  /**
+   * Where the rules of each pack begin, if all stood in one row; the last is how many there are.
+   */
   int[] starts() {
     int[] starts = new int[packs.size() + 1];
     for (int i = 0; i < packs.size(); i++) {

@@ -163,8 +163,7 @@ public final class SurveyFile implements Closeable {
     }
     all(
         (place, bytes, at) ->
-            each.record(
-                place, bytes.getShort(at + SurveyRow.PACK) & 0xFFFF, bytes, at + saidAt));
+            each.record(place, bytes.getShort(at + SurveyRow.PACK) & 0xFFFF, bytes, at + saidAt));
   }
 
   /** What judged the batch. */

@@ -60,8 +60,7 @@ public final class SurveyPart {
    * @param pack place of the pack that judged
    * @param told what each of its rules said, as {@link Told} has it
    */
-  public void add(
-      WellRecord record, boolean isDeficient, boolean isTold, int pack, byte[] told) {
+  public void add(WellRecord record, boolean isDeficient, boolean isTold, int pack, byte[] told) {
     if (rows.remaining() < row.length()) {
       ByteBuffer more = ByteBuffer.allocate(Math.max(64 * row.length(), 2 * rows.capacity()));
       more.put(rows.flip());

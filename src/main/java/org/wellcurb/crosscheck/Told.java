@@ -24,11 +24,11 @@ public final class Told {
 
   /** Puts what one rule said into bytes that are 0 before. */
   static void put(byte[] into, int rule, int told) {
-    into[rule / IN_BYTE] |= (byte) (told << 2 * (rule % IN_BYTE));
+    into[rule / IN_BYTE] |= (byte) (told << (2 * (rule % IN_BYTE)));
   }
 
   /** What one rule said. */
   static int get(ByteBuffer from, int at, int rule) {
-    return from.get(at + rule / IN_BYTE) >>> 2 * (rule % IN_BYTE) & 3;
+    return (from.get(at + rule / IN_BYTE) >>> (2 * (rule % IN_BYTE))) & 3;
   }
 }

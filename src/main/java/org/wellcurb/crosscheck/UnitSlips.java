@@ -49,7 +49,14 @@ final class UnitSlips {
    * @param isMarked whether it is great enough to be worth saying, whatever p is
    */
   record Tried(
-      int group, int hits, int of, boolean isShallow, double ratio, double othersShare, double p, boolean isMarked) {}
+      int group,
+      int hits,
+      int of,
+      boolean isShallow,
+      double ratio,
+      double othersShare,
+      double p,
+      boolean isMarked) {}
 
   UnitSlips(SurveyFile survey) throws IOException {
     latitude = survey.floats(SurveyRow.LATITUDE);
@@ -150,7 +157,8 @@ final class UnitSlips {
         double p =
             own == 0 ? 1 : BinomialDistribution.of(size, others).survivalProbability(own - 1);
         double ratio = Math.exp(Spread.median(list, size));
-        tried.add(new Tried(codes[g], own, size, way == 0, ratio, others, p, own >= LEAST_SHARE * size));
+        tried.add(
+            new Tried(codes[g], own, size, way == 0, ratio, others, p, own >= LEAST_SHARE * size));
       }
     }
     return tried;

@@ -151,7 +151,8 @@ final class CrossMaker {
     List<String> sentences = new ArrayList<>();
     for (RuleCount rule : first(near)) {
       sentences.add(
-          words.say("cross.hair.line", rule.title(), rule.near(), rule.share().hits(), rule.pack()));
+          words.say(
+              "cross.hair.line", rule.title(), rule.near(), rule.share().hits(), rule.pack()));
     }
     add(parts, "cross.hair", "cross.hair.lead", sentences, near.size());
   }

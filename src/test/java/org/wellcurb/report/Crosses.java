@@ -40,8 +40,10 @@ public final class Crosses {
             40,
             1,
             List.of(
-                new CrossResult.SlipHint("D-2", false, 18, Share.of(18, 20), 0.31, 1e-9, 1e-7, List.of(a, b)),
-                new CrossResult.SlipHint("old.csv", true, 18, Share.of(18, 20), 3.3, 1e-9, 1e-7, List.of(b))),
+                new CrossResult.SlipHint(
+                    "D-2", false, 18, Share.of(18, 20), 0.31, 1e-9, 1e-7, List.of(a, b)),
+                new CrossResult.SlipHint(
+                    "old.csv", true, 18, Share.of(18, 20), 3.3, 1e-9, 1e-7, List.of(b))),
             90,
             List.of(
                 new CrossResult.NeighbourHint(a, Field.DEPTH, 300, 60, 4, 8, 40),
@@ -51,7 +53,8 @@ public final class Crosses {
             200,
             List.of(
                 new CrossResult.GroupRate("D-1", Share.of(5, 50), 0.11, 0, 0.3, false, 0.5, 0.7),
-                new CrossResult.GroupRate("D-2", Share.of(25, 50), 0.2, 0.1, 0.4, false, 1e-6, 1e-5),
+                new CrossResult.GroupRate(
+                    "D-2", Share.of(25, 50), 0.2, 0.1, 0.4, false, 1e-6, 1e-5),
                 new CrossResult.GroupRate("D-3", Share.of(1, 50), 0.2, 0.1, 0.4, false, 1e-6, 1e-5),
                 new CrossResult.GroupRate(
                     "", Share.of(1, 5), 0.2, 0, 0.7, true, Double.NaN, Double.NaN)),
