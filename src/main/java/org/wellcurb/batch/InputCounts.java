@@ -12,6 +12,7 @@ import org.wellcurb.intake.RecordSource;
 import org.wellcurb.intake.SetAside;
 import org.wellcurb.intake.TableLayout;
 import org.wellcurb.intake.TableSource;
+import org.wellcurb.report.ColumnLine;
 import org.wellcurb.report.InputLine;
 
 /** What one input came to. Of its source only what the report says is kept. */
@@ -20,6 +21,8 @@ final class InputCounts {
   private final String file;
   private final String format;
   private final List<String> notes = new ArrayList<>();
+  private final List<Column> columns = new ArrayList<>();
+  private final boolean isJson;
   private @Nullable ChunkTally cells;
   private long screened;
   private long setAside;
@@ -27,6 +30,7 @@ final class InputCounts {
   InputCounts(int place, RecordSource source) {
     this.place = place;
     this.file = source.file();
+    isJson = source instanceof JsonSource;
     SetAside unusable = source.unusable();
     if (unusable != null) {
       format = "not read";
@@ -69,7 +73,15 @@ final class InputCounts {
     if (cells != null && cells.rowsJoined() > 0) {
       notes.add(cells.rowsJoined() + " rows went into the record of another row.");
     }
-    return new InputLine(file, format, sha256, screened + setAside, screened, setAside, notes);
+    return new InputLine(
+        file, format, sha256, screened + setAside, screened, setAside, notes, lines());
+  }
+
+  private List<ColumnLine> lines() {
+    if (cells == null) {
+      return List.of();
+    }
+    return isJson ? ColumnCounts.ofJson(cells) : ColumnCounts.of(columns, cells);
   }
 
   private static String format(TableLayout layout) {
@@ -77,6 +89,7 @@ final class InputCounts {
   }
 
   private void note(TableLayout layout) {
+    columns.addAll(layout.columns());
     if (layout.headerLine() > 1) {
       notes.add(
           "The header is line " + layout.headerLine() + "; what stands above was passed over.");

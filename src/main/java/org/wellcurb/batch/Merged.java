@@ -10,6 +10,7 @@ import org.wellcurb.crosscheck.SurveyFile;
 import org.wellcurb.intake.ChunkTally;
 import org.wellcurb.intake.SetAside;
 import org.wellcurb.report.Cap;
+import org.wellcurb.report.Maps;
 import org.wellcurb.report.RecordLine;
 
 /** What the parts of a batch come to, merged in input order. */
@@ -19,6 +20,7 @@ final class Merged implements Pipeline.Merge<PartResult>, Closeable {
   final AskCounts asks = new AskCounts();
   final SinceLog since = new SinceLog();
   final @Nullable SurveyFile survey;
+  final Maps maps;
   final Worst<RecordLine> lines = new Worst<>(Cap.RECORDS_ON_PAGE.most(), RecordLine.WORST_FIRST);
   final Worst<Flagged> flagged;
   final List<InputCounts> inputs = new ArrayList<>();
@@ -36,6 +38,7 @@ final class Merged implements Pipeline.Merge<PartResult>, Closeable {
       SetAsideFiles setAsideFiles,
       @Nullable SurveyFile survey,
       int mostSheets,
+      Maps maps,
       Bars bars,
       Stop stop,
       Progress progress) {
@@ -43,6 +46,7 @@ final class Merged implements Pipeline.Merge<PartResult>, Closeable {
     this.setAsideFiles = setAsideFiles;
     this.survey = survey;
     this.flagged = new Worst<>(mostSheets, Flagged.WORST_FIRST);
+    this.maps = maps;
     this.bars = bars;
     this.stop = stop;
     this.progress = progress;
@@ -83,6 +87,7 @@ final class Merged implements Pipeline.Merge<PartResult>, Closeable {
     totals.add(result);
     licences.add(result.licences);
     since.add(result.since);
+    maps.add(result.maps);
     if (survey != null) {
       survey.append(result.survey, part.source().file());
     }

@@ -8,6 +8,7 @@ import org.wellcurb.intake.ChunkTally;
 import org.wellcurb.judgement.Outcome;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.report.ByteText;
+import org.wellcurb.report.Maps;
 import org.wellcurb.report.RecordLine;
 import org.wellcurb.report.SetAsideLine;
 import org.wellcurb.rulepack.FindingKind;
@@ -23,6 +24,7 @@ final class PartResult {
   final ByteText marks = new ByteText();
   final SinceLog since = new SinceLog();
 
+  final Maps maps;
   final SurveyPart survey;
 
   /** Findings that wait for the notices. */
@@ -57,9 +59,11 @@ final class PartResult {
 
   /**
    * @param mostRules rules of the longest pack
+   * @param maps empty maps, one for each pack
    */
-  PartResult(int mostLines, int mostSheets, int mostRules) {
+  PartResult(int mostLines, int mostSheets, int mostRules, Maps maps) {
     survey = new SurveyPart(Catalogue.standard(), mostRules);
+    this.maps = maps;
     lines = new Worst<>(mostLines, RecordLine.WORST_FIRST);
     flagged = new Worst<>(mostSheets, Flagged.WORST_FIRST);
   }
@@ -74,6 +78,7 @@ final class PartResult {
     marks.clear();
     since.clear();
     survey.clear();
+    maps.clear();
     settled = 0;
     java.util.Arrays.fill(open, 0);
     rawRows.clear();

@@ -22,6 +22,7 @@ import org.wellcurb.report.Cap;
 import org.wellcurb.report.FindingsCsv;
 import org.wellcurb.report.FindingsGeoJson;
 import org.wellcurb.report.KindCounts;
+import org.wellcurb.report.MapCells;
 import org.wellcurb.report.OutcomesCsv;
 import org.wellcurb.report.Place;
 import org.wellcurb.report.RecordLine;
@@ -64,7 +65,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
 
   PartWork(Plan plan) {
     this.plan = plan;
-    this.result = new PartResult(0, 0, 0);
+    this.result = new PartResult(0, 0, 0, plan.maps());
     for (Pack pack : plan.packs()) {
       screeners.add(new Screener(pack, plan.request().asOf()));
       tallies.add(new Tally(pack));
@@ -163,6 +164,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
       open = open(findings);
       found(record, pack, open);
     }
+    place(record, pack, open);
     keep(record, pack, open, !findings.isEmpty(), driller, installer);
     place++;
   }
@@ -244,6 +246,20 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
         packId,
         findings,
         Place.of(record, plan.request().positionAccuracy()));
+  }
+
+  /** Puts the record on the map, by the gravest of its open findings. */
+  private void place(WellRecord record, int pack, List<Finding> findings) {
+    @Nullable Place where = Place.of(record, plan.request().positionAccuracy());
+    int gravest = MapCells.NONE;
+    for (Finding finding : findings) {
+      gravest = Math.min(gravest, finding.rule().kind().ordinal());
+    }
+    if (where != null) {
+      result.maps.of(pack).add(where, gravest);
+    } else if (gravest < MapCells.NONE) {
+      result.maps.of(pack).unplaced();
+    }
   }
 
   private void found(WellRecord record, int pack, List<Finding> findings) {

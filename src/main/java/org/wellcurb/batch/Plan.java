@@ -2,6 +2,7 @@ package org.wellcurb.batch;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.wellcurb.report.Maps;
 import org.wellcurb.rulepack.Pack;
 
 /**
@@ -30,5 +31,10 @@ record Plan(
   /** Rules of the longest pack. */
   int mostRules() {
     return packs.stream().mapToInt(pack -> pack.rules().size()).max().orElse(0);
+  }
+
+  /** Empty maps, one for each pack. */
+  Maps maps() {
+    return new Maps(packs.size(), request.positionAccuracy());
   }
 }

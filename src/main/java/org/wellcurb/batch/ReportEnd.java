@@ -87,7 +87,8 @@ final class ReportEnd {
       cut(Cap.NOTICES, notices.written(), asked);
     }
     List<InputLine> lines = inputLines();
-    findCuts(sheets, lines.size());
+    int columns = lines.stream().mapToInt(line -> line.columns().size()).sum();
+    findCuts(sheets, lines.size(), columns);
     SinceCounts since = since();
     CrossView cross = crosscheck(tallies);
     BatchView view = view(tallies, sheets, notices, lines, cross, since);
@@ -114,7 +115,7 @@ final class ReportEnd {
     return lines;
   }
 
-  private void findCuts(SheetFiles sheets, int inputCount) {
+  private void findCuts(SheetFiles sheets, int inputCount, int columnCount) {
     long wanted =
         switch (request.sheets()) {
           case FLAGGED -> totals.withFindings();
@@ -125,6 +126,7 @@ final class ReportEnd {
     cut(Cap.RECORDS_ON_PAGE, Cap.RECORDS_ON_PAGE.most(), totals.withFindings());
     cut(Cap.SET_ASIDE_ON_PAGE, Cap.SET_ASIDE_ON_PAGE.most(), totals.setAsideLines());
     cut(Cap.INPUTS_ON_PAGE, Cap.INPUTS_ON_PAGE.most(), inputCount);
+    cut(Cap.COLUMNS_ON_PAGE, Cap.COLUMNS_ON_PAGE.most(), columnCount);
     int licences = merged.licences.lines().size();
     cut(Cap.CONTRACTORS_ON_PAGE, Cap.CONTRACTORS_ON_PAGE.most(), licences);
     cut(Cap.ASKS_COUNTED, merged.asks.records(), totals.screened());
@@ -171,6 +173,7 @@ final class ReportEnd {
         totals.setAsideShown(),
         first(lines, Cap.INPUTS_ON_PAGE),
         new ArrayList<>(notRead().keySet()),
+        merged.maps,
         cross,
         followUp(since),
         sheets.cautions(),

@@ -94,6 +94,7 @@ public final class ScreenRun {
                 new SetAsideFiles(folder),
                 survey(folder, plan.packs()),
                 request.mostSheets(),
+                plan.maps(),
                 plan.bars(),
                 stop,
                 progress);
@@ -106,7 +107,9 @@ public final class ScreenRun {
             works.add(work);
             return work;
           },
-          () -> new PartResult(Cap.RECORDS_ON_PAGE.most(), request.mostSheets(), plan.mostRules()),
+          () ->
+              new PartResult(
+                  Cap.RECORDS_ON_PAGE.most(), request.mostSheets(), plan.mostRules(), plan.maps()),
           merged);
       files.finish();
       refuseIfNothingWasRead(merged, inputs);

@@ -31,6 +31,7 @@ import org.wellcurb.screening.Tally;
  * @param setAsideLines rows set aside in input order, at most {@link Cap#SET_ASIDE_ON_PAGE}
  * @param inputs how each input was read, in the order read, at most {@link Cap#INPUTS_ON_PAGE}
  * @param notRead files met in folders that are no records, by path
+ * @param maps where records stand, in the order of the tallies
  * @param cross what only the whole batch shows; null where it was not asked for
  * @param followUp what the run was told beside the records
  * @param cautions keys of cautions that apply to any record with a sheet
@@ -53,6 +54,7 @@ public record BatchView(
     List<SetAsideLine> setAsideLines,
     List<InputLine> inputs,
     List<String> notRead,
+    Maps maps,
     @Nullable CrossView cross,
     FollowUp followUp,
     List<String> cautions,

@@ -17,6 +17,8 @@ public enum Cap {
   SET_ASIDE_ON_PAGE(200, "set-aside.csv"),
   /** Inputs that the batch page describes. */
   INPUTS_ON_PAGE(200, "run.json"),
+  /** Columns of inputs that the batch page describes. */
+  COLUMNS_ON_PAGE(2000, "run.json"),
   /** Findings in one correction notice. */
   FINDINGS_IN_NOTICE(500, "findings.csv"),
   /** Outcomes that change, listed in a rehearsal. */

@@ -10,6 +10,8 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.crosscheck.Share;
 import org.wellcurb.judgement.Outcome;
+import org.wellcurb.report.drawing.BatchMap;
+import org.wellcurb.report.drawing.Drawing;
 import org.wellcurb.report.words.Words;
 import org.wellcurb.rulepack.FindingKind;
 import org.wellcurb.rulepack.Rule;
@@ -44,6 +46,8 @@ final class IndexMaker {
         cuts(),
         outcomes(),
         kinds(),
+        ReadingPart.of(batch.inputs(), words),
+        maps(),
         cross(),
         batch.files());
   }
@@ -86,6 +90,18 @@ final class IndexMaker {
 
   private String rate(Share rate) {
     return Rates.words(rate, words);
+  }
+
+  private List<Drawing> maps() {
+    List<Drawing> maps = new ArrayList<>();
+    for (int i = 0; i < batch.tallies().size(); i++) {
+      String pack = batch.tallies().size() == 1 ? "" : batch.tallies().get(i).pack().title();
+      @Nullable Drawing map = BatchMap.of("map-" + (i + 1), pack, batch.maps().of(i), words);
+      if (map != null) {
+        maps.add(map);
+      }
+    }
+    return maps;
   }
 
   private @Nullable CrossPage cross() {

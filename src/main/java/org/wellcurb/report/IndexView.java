@@ -3,6 +3,7 @@ package org.wellcurb.report;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.wellcurb.report.drawing.Drawing;
 
 /**
  * What the batch page shows, beside the {@link BatchView} that it is made from.
@@ -18,6 +19,8 @@ import org.jspecify.annotations.Nullable;
  * @param cuts what each cap cut, as a sentence, by its name
  * @param outcomes outcomes of all rules on all records, by key of the bundle
  * @param kinds findings by key of the bundle
+ * @param reading how the columns of each input were read
+ * @param maps where records stand; empty where none gives a position
  * @param cross what only the whole batch shows; null where it was not asked for
  * @param links files that stand beside the page, to be opened
  */
@@ -33,5 +36,7 @@ public record IndexView(
     Map<String, String> cuts,
     Map<String, Long> outcomes,
     Map<String, Long> kinds,
+    List<ReadingPart> reading,
+    List<Drawing> maps,
     @Nullable CrossPage cross,
     List<String> links) {}

@@ -13,6 +13,7 @@ import java.util.List;
  * @param setAside rows set aside
  * @param notes whole sentences: columns that no entry names with the nearest key, two headers for
  *     one entry, what was decided about encoding
+ * @param columns what was understood of each column, and what became of its cells
  */
 public record InputLine(
     String file,
@@ -21,9 +22,11 @@ public record InputLine(
     long rowsRead,
     long screened,
     long setAside,
-    List<String> notes) {
+    List<String> notes,
+    List<ColumnLine> columns) {
 
   public InputLine {
     notes = List.copyOf(notes);
+    columns = List.copyOf(columns);
   }
 }

@@ -98,8 +98,47 @@ public final class RunJson {
         json.writeString(note);
       }
       json.writeEndArray();
+      columns(json, input);
       json.writeEndObject();
     }
     json.writeEndArray();
+  }
+
+  private static void columns(JsonGenerator json, InputLine input) throws IOException {
+    json.writeArrayFieldStart("columns");
+    for (ColumnLine column : input.columns()) {
+      json.writeStartObject();
+      json.writeStringField("name", column.name());
+      text(json, "entry", column.entry());
+      text(json, "unit", column.unit());
+      text(json, "said", column.said());
+      json.writeNumberField("given", column.given());
+      json.writeNumberField("blank", column.blank());
+      json.writeNumberField("unknown", column.unknown());
+      json.writeNumberField("notApplicable", column.notApplicable());
+      json.writeNumberField("unreadable", column.unreadable());
+      counts(json, "units", column.units());
+      counts(json, "notes", column.notes());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private static void text(JsonGenerator json, String name, String text) throws IOException {
+    if (!text.isEmpty()) {
+      json.writeStringField(name, text);
+    }
+  }
+
+  private static void counts(JsonGenerator json, String name, Map<String, Long> counts)
+      throws IOException {
+    if (!counts.isEmpty()) {
+      json.writeObjectFieldStart(name);
+      for (Map.Entry<String, Long> count : counts.entrySet()) {
+        String key = count.getKey();
+        json.writeNumberField(key.substring(key.indexOf('.') + 1), count.getValue());
+      }
+      json.writeEndObject();
+    }
   }
 }

@@ -43,6 +43,7 @@
 <li><a href="#rules">${t("rules.title")}</a></li>
 <#if v.asks?has_content><li><a href="#ask">${t("ask.title")}</a></li></#if>
 <#if b.contractors?has_content><li><a href="#contractors">${t("contractors.title")}</a></li></#if>
+<#if v.maps?has_content><li><a href="#where">${t("map.heading")}</a></li></#if>
 <#if v.cross??><li><a href="#cross">${t("cross.title")}</a></li></#if>
 <#if b.setAside gt 0><li><a href="#aside">${t("aside.title")}</a></li></#if>
 <li><a href="#reading">${t("reading.title")}</a></li>
@@ -107,6 +108,12 @@
 </@l.section>
 </#if>
 
+<#if v.maps?has_content>
+<@l.section id="where" title=t("map.heading")>
+<div class="drawings"><#list v.maps as map><@l.drawing map /></#list></div>
+</@l.section>
+</#if>
+
 <#include "cross.ftl">
 
 <#if b.setAside gt 0>
@@ -143,6 +150,7 @@
 </#list>
 </@l.table>
 </#if>
+<#include "reading.ftl">
 <#if b.notRead?has_content><p>${t("reading.not")} <#list b.notRead as f>${f}<#sep>, </#list>.</p></#if>
 </@l.section>
 

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -55,6 +57,35 @@ class HeaderMapRunTest {
     String json = Files.readString(dir.resolve("out/run.json"));
     assertTrue(json.contains("\"headers\""), json);
     assertTrue(Files.readString(dir.resolve("out/set-aside.csv")).contains("layers.csv,3"));
+  }
+
+  /** A hundred columns that nobody here has seen: each cell of each column is accounted for. */
+  @Test
+  void theReadingReportAccountsForEveryCell() throws Exception {
+    Path ledger = Path.of("src/test/resources/exports/ledger.csv");
+    ScreenSummary summary =
+        run(
+            "{'title':'t','unknown':['-999'],'columns':["
+                + "{'column':'PERMIT_NO','entry':'record.id'},"
+                + "{'column':'SWL','entry':'water.static_level','unit':'ft'},"
+                + "{'column':'CSG_MATL','entry':'well.casing_material'},"
+                + "{'column':'WELL_USE','entry':'well.use','words':{'DOM':'household'}}]}",
+            ledger);
+    JsonNode run = new ObjectMapper().readTree(dir.resolve("out/run.json").toFile());
+    JsonNode columns = run.path("inputs").path(0).path("columns");
+    assertEquals(100, columns.size());
+    int sentinels = 0;
+    for (JsonNode column : columns) {
+      long cells = 0;
+      for (String state : List.of("given", "blank", "unknown", "notApplicable", "unreadable")) {
+        cells += column.path(state).asLong();
+      }
+      assertEquals(summary.screened(), cells, column.toString());
+      sentinels += column.path("notes").path("sentinel").asInt();
+    }
+    assertTrue(sentinels > 0, "-999 was met");
+    String page = Files.readString(dir.resolve("out/index.html"));
+    assertTrue(page.contains("100 columns, 4 of them fill an entry"), page);
   }
 
   @Test

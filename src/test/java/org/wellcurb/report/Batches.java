@@ -71,9 +71,35 @@ public final class Batches {
                 records,
                 1,
                 List.of(
-                    "The column “pump.intake_dept” is no entry; the nearest is pump.intake_depth.")),
-            new InputLine("old.csv", "CSV", "cd", 1, 0, 1, List.of())),
+                    "The column “pump.intake_dept” is no entry; the nearest is pump.intake_depth."),
+                List.of(
+                    new ColumnLine(
+                        "DEPTH",
+                        "well.depth",
+                        "ft",
+                        "",
+                        30,
+                        5,
+                        2,
+                        1,
+                        2,
+                        java.util.Map.of("m", 2L),
+                        java.util.Map.of("note.not_a_number", 2L)),
+                    new ColumnLine(
+                        text,
+                        "",
+                        "",
+                        "nearest: pump.intake_depth",
+                        30,
+                        10,
+                        0,
+                        0,
+                        0,
+                        java.util.Map.of(),
+                        java.util.Map.of()))),
+            new InputLine("old.csv", "CSV", "cd", 1, 0, 1, List.of(), List.of())),
         List.of("readme.md"),
+        maps(),
         Crosses.view(),
         new FollowUp(
             2,
@@ -89,6 +115,16 @@ public final class Batches {
             ? List.of(new Cut(Cap.RECORDS_ON_PAGE, Cap.RECORDS_ON_PAGE.most(), records))
             : List.of(),
         List.of("findings.csv", "records.csv", "rules.csv", "run.json", "set-aside.csv"));
+  }
+
+  private static Maps maps() {
+    Maps maps = new Maps(1, 100);
+    MapCells map = maps.of(0);
+    for (int i = 0; i < 60; i++) {
+      map.add(new Place(44 + (i * 7 % 13) / 20.0, -76 + (i * 5 % 17) / 20.0, 100), i % 5);
+    }
+    map.unplaced();
+    return maps;
   }
 
   /** A notice to one licence. */

@@ -1,0 +1,122 @@
+package org.wellcurb.batch;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.wellcurb.intake.ChunkTally;
+import org.wellcurb.intake.Column;
+import org.wellcurb.quantity.Note;
+import org.wellcurb.quantity.Unit;
+import org.wellcurb.quantity.Units;
+import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.Entry;
+import org.wellcurb.report.ColumnLine;
+
+/** Puts the counts of cells of one input beside its columns. */
+final class ColumnCounts {
+  private ColumnCounts() {}
+
+  /** The columns of a table. */
+  static List<ColumnLine> of(List<Column> columns, ChunkTally cells) {
+    List<ColumnLine> lines = new ArrayList<>();
+    for (Column column : columns) {
+      Entry entry = column.entry();
+      Unit unit = column.unit();
+      String nearest = column.nearest();
+      String said =
+          !column.problem().isEmpty()
+              ? column.problem()
+              : nearest != null ? "nearest: " + nearest : column.use();
+      lines.add(
+          line(
+              column.name(),
+              entry == null ? "" : entry.key(),
+              unit == null ? "" : unit.symbol(),
+              said,
+              column.index(),
+              cells.cells(column.index(), ChunkTally.BLANK),
+              cells));
+    }
+    return lines;
+  }
+
+  /** The entries that any record of a JSON input names, and the names that no entry has. */
+  static List<ColumnLine> ofJson(ChunkTally cells) {
+    List<ColumnLine> lines = new ArrayList<>();
+    for (Entry entry : Catalogue.standard().entries()) {
+      long named = 0;
+      for (int state = ChunkTally.UNKNOWN; state <= ChunkTally.UNREADABLE; state++) {
+        named += cells.cells(entry.index(), state);
+      }
+      if (named > 0) {
+        long blank = cells.records() - named;
+        lines.add(line(entry.key(), entry.key(), "", "", entry.index(), blank, cells));
+      }
+    }
+    cells
+        .unknownNames()
+        .forEach(
+            (name, count) ->
+                lines.add(
+                    new ColumnLine(
+                        name,
+                        "",
+                        "",
+                        "",
+                        count,
+                        Math.max(0, cells.records() - count),
+                        0,
+                        0,
+                        0,
+                        Map.of(),
+                        Map.of())));
+    return lines;
+  }
+
+  private static ColumnLine line(
+      String name,
+      String entry,
+      String unit,
+      String said,
+      int column,
+      long blank,
+      ChunkTally cells) {
+    return new ColumnLine(
+        name,
+        entry,
+        unit,
+        said,
+        cells.cells(column, ChunkTally.GIVEN),
+        blank,
+        cells.cells(column, ChunkTally.UNKNOWN),
+        cells.cells(column, ChunkTally.NOT_APPLICABLE),
+        cells.cells(column, ChunkTally.UNREADABLE),
+        units(column, cells),
+        notes(column, cells));
+  }
+
+  /** Units in which values were written; nothing where all were in one. */
+  private static Map<String, Long> units(int column, ChunkTally cells) {
+    Map<String, Long> units = new LinkedHashMap<>();
+    for (Unit unit : Units.all()) {
+      long count = cells.units(column, unit);
+      if (count > 0 && !unit.symbol().isEmpty()) {
+        units.put(unit.symbol(), count);
+      }
+    }
+    return units.size() > 1 ? units : Map.of();
+  }
+
+  private static Map<String, Long> notes(int column, ChunkTally cells) {
+    Map<String, Long> notes = new LinkedHashMap<>();
+    for (Note note : Note.values()) {
+      long count = note == Note.NONE ? 0 : cells.notes(column, note);
+      if (count > 0) {
+        notes.put("note." + note.name().toLowerCase(Locale.ROOT), count);
+      }
+    }
+    return notes;
+  }
+}

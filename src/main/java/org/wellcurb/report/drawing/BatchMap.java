@@ -1,0 +1,177 @@
+package org.wellcurb.report.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.report.MapCells;
+import org.wellcurb.report.words.Words;
+import org.wellcurb.rulepack.FindingKind;
+
+/**
+ * Where the records of a batch stand: a mark for each square, by the gravest finding in it. Shapes
+ * tell the kinds apart, not colours.
+ */
+public final class BatchMap {
+  private static final int WIDTH = 640;
+  private static final int EDGE = 22;
+  private static final int MOST_HEIGHT = 560;
+  private static final int LEAST_HEIGHT = 120;
+
+  /** Kilometres of one degree of latitude on a sphere of the Earth's mean size. */
+  private static final double DEGREE = 111.195;
+
+  private BatchMap() {}
+
+  /**
+   * The map; null where no record has a position.
+   *
+   * @param id its place on the page
+   * @param pack title of the pack that judged the records; empty where one judged all
+   */
+  public static @Nullable Drawing of(String id, String pack, MapCells cells, Words words) {
+    String title = pack.isEmpty() ? words.say("map.title") : words.say("map.title.pack", pack);
+    List<MapCells.Cell> all = cells.all();
+    if (all.isEmpty()) {
+      return null;
+    }
+    double step = cells.step();
+    double south = 90;
+    double north = -90;
+    double west = 180;
+    double east = -180;
+    for (MapCells.Cell cell : all) {
+      south = Math.min(south, cell.south());
+      north = Math.max(north, cell.south() + step);
+      west = Math.min(west, cell.west());
+      east = Math.max(east, cell.west() + step);
+    }
+    double narrow = Math.max(0.05, Math.cos(Math.toRadians((south + north) / 2)));
+    double wide = (east - west) * narrow;
+    double scale = Math.min((WIDTH - 2 * EDGE) / wide, (MOST_HEIGHT - 2 * EDGE) / (north - south));
+    double height = Math.max(LEAST_HEIGHT, (north - south) * scale + 2 * EDGE);
+    Svg svg = new Svg(id, WIDTH, title);
+    svg.box("rule", 1, 1, height - 1, WIDTH - 2);
+    long[] sums = new long[MapCells.NONE + 1];
+    // Squares without a finding first, so that they hide none with one.
+    for (int kind = MapCells.NONE; kind >= 0; kind--) {
+      for (MapCells.Cell cell : all) {
+        if (gravest(cell) == kind) {
+          double x = (WIDTH - wide * scale) / 2 + (cell.west() + step / 2 - west) * narrow * scale;
+          double y = height / 2 + ((north + south) / 2 - cell.south() - step / 2) * scale;
+          mark(svg, kind, x, y, size(cell));
+          sums[kind]++;
+        }
+      }
+    }
+    double bottom = ruler(svg, scale, height);
+    return new Drawing(
+        id,
+        title,
+        svg.close(bottom),
+        legend(words, sums),
+        said(words, all, cells, new double[] {south, north, west, east}),
+        List.of());
+  }
+
+  private static int gravest(MapCells.Cell cell) {
+    int kind = 0;
+    while (kind < MapCells.NONE && cell.counts().get(kind) == 0) {
+      kind++;
+    }
+    return kind;
+  }
+
+  private static double size(MapCells.Cell cell) {
+    long records = 0;
+    for (long count : cell.counts()) {
+      records += count;
+    }
+    return Math.min(11, 3.5 + 2 * Math.log10((double) records));
+  }
+
+  private static void mark(Svg svg, int kind, double x, double y, double r) {
+    if (kind == FindingKind.DEFICIENCY.ordinal()) {
+      svg.path("hub", shape(x, y, 0, -r, r, 0, 0, r, -r, 0));
+    } else if (kind == FindingKind.DISCREPANCY.ordinal()) {
+      svg.path("seal", shape(x, y, 0, -r, r, r, -r, r));
+    } else if (kind == FindingKind.OMISSION.ordinal()) {
+      svg.box("seal", x - r * 0.8, y - r * 0.8, y + r * 0.8, 1.6 * r);
+    } else if (kind == FindingKind.ADVISORY.ordinal()) {
+      svg.circle("seal", x, y, r * 0.9);
+    } else {
+      svg.circle("dot", x, y, 1.6);
+    }
+  }
+
+  private static String shape(double x, double y, double... points) {
+    StringBuilder data = new StringBuilder();
+    for (int i = 0; i < points.length; i += 2) {
+      data.append(i == 0 ? 'M' : 'L');
+      data.append(Svg.number(x + points[i])).append(' ').append(Svg.number(y + points[i + 1]));
+    }
+    return data.append('Z').toString();
+  }
+
+  /** A length that can be read off, and the way to the north. */
+  private static double ruler(Svg svg, double scale, double height) {
+    double most = 160 / (scale / DEGREE);
+    double power = Math.pow(10, Math.floor(Math.log10(most)));
+    double km = most >= 5 * power ? 5 * power : most >= 2 * power ? 2 * power : power;
+    double length = km * scale / DEGREE;
+    double y = height + 22;
+    svg.line("setting", 12, y, 12 + length, y);
+    String text =
+        km >= 1
+            ? String.format(Locale.ROOT, "%.0f km", km)
+            : String.format(Locale.ROOT, "%.0f m", 1000 * km);
+    svg.text("label", 20 + length, y + 4, text);
+    double x = WIDTH - 20;
+    svg.line("cut", x, y + 6, x, y - 14);
+    svg.path("cut", shape(x, y - 16, 0, 0, 4, 8, -4, 8));
+    svg.text("label", x - 16, y + 4, "N");
+    return height + 34;
+  }
+
+  private static List<String> legend(Words words, long[] sums) {
+    List<String> legend = new ArrayList<>();
+    String[] keys = {
+      "map.deficiency", "map.discrepancy", "map.omission", "map.advisory", "map.none"
+    };
+    for (int kind = 0; kind < sums.length; kind++) {
+      if (sums[kind] > 0) {
+        legend.add(words.say(keys[kind]));
+      }
+    }
+    return legend;
+  }
+
+  private static List<String> said(
+      Words words, List<MapCells.Cell> all, MapCells cells, double[] edges) {
+    long[] records = new long[MapCells.NONE + 1];
+    for (MapCells.Cell cell : all) {
+      for (int kind = 0; kind < records.length; kind++) {
+        records[kind] += cell.counts().get(kind);
+      }
+    }
+    List<String> said = new ArrayList<>();
+    said.add(
+        words.say("map.said.counts", records[0], records[1], records[2], records[3], records[4]));
+    said.add(
+        words.say(
+            "map.said.edges",
+            degrees(edges[0]),
+            degrees(edges[1]),
+            degrees(edges[2]),
+            degrees(edges[3])));
+    said.add(words.say("map.said.square", Math.round(1000 * cells.step() * DEGREE)));
+    if (cells.withoutPlace() > 0) {
+      said.add(words.count("map.said.without", cells.withoutPlace()));
+    }
+    return said;
+  }
+
+  private static String degrees(double degrees) {
+    return String.format(Locale.ROOT, "%.3f", degrees);
+  }
+}
