@@ -6,19 +6,20 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import org.apache.commons.statistics.distribution.BinomialDistribution;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
  * Figures that one contractor repeats, rounds, or writes in a row far more than all others in the
- * same zone. That is worth a look and no proof: wells of one street are alike.
+ * same areas, and last digits that it prefers. That is worth a look and no proof: wells of one
+ * street are alike, so that the same figure at one place counts once.
  *
- * <p>What others write is the measure. A contractor who rounds to a step of fives, tens or rod
- * lengths is measured by how many of all others' figures that step would bring to the same figure,
- * so that honest rounding raises nothing; only multiples of fifty are looked at as such. Each
- * p-value is the greater of an exact binomial tail and a normal one whose variance is widened by as
- * much as contractors differ from one another anyway.
+ * <p>What others write is the measure, in each area as much as the contractor works there. A
+ * contractor who rounds to a step of fives, tens or rod lengths is measured by how many of all
+ * others' figures that step would bring to the same figure, so that honest rounding raises nothing;
+ * only multiples of fifty are looked at as such. Each p-value is the greater of an exact binomial
+ * tail and a normal one whose variance is widened by as much as contractors differ from one another
+ * anyway, and by what is not known of all others.
  */
 public final class Copying {
   /** Fewest figures of a contractor in a zone. */
@@ -39,19 +40,11 @@ public final class Copying {
   /** By how much a share of round figures must be greater than that of all others. */
   static final double LEAST_MORE_ROUND = 0.35;
 
+  /** By how much the share of a last digit must be greater than that of all others. */
+  static final double LEAST_MORE_DIGIT = 0.2;
+
   /** What counts as a round figure. */
   static final float ROUND = 50;
-
-  /** Steps that contractors honestly round to: feet, fives, tens, rods of 20 and 21 feet, ... */
-  private static final float[] STEPS = {100, 50, 25, 21, 20, 10, 5, 2, 1};
-
-  /** Share of figures that are multiples of a step by which it is told. */
-  private static final double OF_STEP = 0.6;
-
-  /** How far around a figure others' figures are spread out, at most, and as a share of it. */
-  private static final float MOST_AROUND = 10;
-
-  private static final float SHARE_AROUND = 0.25f;
 
   /** Fewest equal figures in a row. */
   static final int LEAST_RUN = 5;
@@ -59,12 +52,16 @@ public final class Copying {
   /** The median of the square of a standard normal. */
   private static final double MEDIAN_OF_SQUARE = 0.45494;
 
+  /** The median of chi-square with seven degrees of freedom. */
+  private static final double MEDIAN_OF_DIGITS = 6.34581;
+
   /** Fewest expected repeats from which the spread between contractors is told. */
   private static final double EXPECTED = 4;
 
   private final int[] contractor;
   private final int[] zone;
   private final int nobody;
+  private final Areas areas;
 
   /** What was looked at. */
   public enum Kind {
@@ -73,7 +70,9 @@ public final class Copying {
     /** Multiples of fifty. */
     ROUND,
     /** The same figure in a row of records. */
-    RUN
+    RUN,
+    /** One last digit, of figures that no rounding makes. */
+    DIGIT
   }
 
   /**
@@ -83,7 +82,7 @@ public final class Copying {
    * @param zone code of the zone
    * @param field what was measured
    * @param kind what was looked at
-   * @param figure the figure; NaN where it is about multiples of fifty
+   * @param figure the figure, or the last digit; NaN where it is about multiples of fifty
    * @param hits how often it stands there, or how long the row is
    * @param own figures of the contractor there
    * @param othersShare share of it among the figures of all others there
@@ -106,108 +105,89 @@ public final class Copying {
     contractor = survey.ints(SurveyRow.CONTRACTOR);
     zone = survey.ints(SurveyRow.ZONE);
     nobody = survey.contractors().indexOf("");
+    areas = Areas.of(survey, zone);
   }
 
-  /** A contractor in a zone: figures by how often, in the order of records. */
-  private static final class Group {
-    final int contractor;
-    final int zone;
-    final TreeMap<Float, int[]> counts = new TreeMap<>();
-    int size;
-    int round;
-    float last = Float.NaN;
-    int run;
-    int longest;
-    float longestFigure = Float.NaN;
-
-    Group(int contractor, int zone) {
-      this.contractor = contractor;
-      this.zone = zone;
-    }
-
-    /** The coarsest step of which most of its figures are multiples; 0 if there is none. */
-    float step() {
-      for (float step : STEPS) {
-        int of = 0;
-        for (Map.Entry<Float, int[]> each : counts.entrySet()) {
-          of += isMultiple(each.getKey(), step) ? each.getValue()[0] : 0;
-        }
-        if (of >= OF_STEP * size) {
-          return step;
-        }
-      }
-      return 0;
-    }
-
-    void add(float figure) {
-      counts.computeIfAbsent(figure, f -> new int[1])[0]++;
-      size++;
-      round += isRound(figure) ? 1 : 0;
-      run = figure == last ? run + 1 : 1;
-      last = figure;
-      if (run > longest) {
-        longest = run;
-        longestFigure = figure;
-      }
-    }
-  }
-
-  private static boolean isMultiple(float figure, float step) {
-    return Math.abs(figure - Math.rint(figure / step) * step) < 0.01;
-  }
-
-  private static boolean isRound(float figure) {
-    return figure % ROUND == 0;
-  }
-
-  /** All tests on one field. */
+  /**
+   * All tests on one field.
+   *
+   * @param written by record; figures that do not count become NaN
+   */
   List<Tried> tried(Field field, float[] written) {
-    Map<Long, Group> groups = new HashMap<>();
-    Map<Integer, Group> zones = new HashMap<>();
-    for (int i = 0; i < written.length; i++) {
-      if (!Float.isNaN(written[i]) && written[i] != 0) {
-        zones.computeIfAbsent(zone[i], z -> new Group(-1, z)).add(written[i]);
-        if (contractor[i] != nobody) {
-          int c = contractor[i];
-          int z = zone[i];
-          groups.computeIfAbsent(((long) z << 32) | c, key -> new Group(c, z)).add(written[i]);
-        }
-      }
-    }
-    long[] keys = groups.keySet().stream().mapToLong(Long::longValue).sorted().toArray();
-    List<Group> able = new ArrayList<>();
-    for (long key : keys) {
-      Group group = groups.get(key);
-      if (group != null && group.size >= LEAST_OWN) {
-        Group all = zones.get(group.zone);
-        if (all != null && all.size - group.size >= LEAST_OTHERS) {
-          able.add(group);
-        }
-      }
-    }
-    double spreadOfRepeats = spreadOfRepeats(able, zones);
-    double spreadOfRounds = spreadOfRounds(able, zones);
+    FiguresByArea all = new FiguresByArea(written, contractor, areas);
+    List<Habits> able = able(written, all);
+    double spreadOfRepeats = spreadOfRepeats(able);
+    double spreadOfRounds = spreadOfRounds(able);
+    double spreadOfDigits = spreadOfDigits(able);
     List<Tried> tried = new ArrayList<>();
-    for (Group group : able) {
-      Group all = zones.getOrDefault(group.zone, group);
-      tried.add(repeats(field, group, all, spreadOfRepeats));
-      tried.add(rounds(field, group, all, spreadOfRounds));
-      tried.add(run(field, group, all));
+    for (Habits habits : able) {
+      tried.add(repeats(field, habits, spreadOfRepeats));
+      tried.add(rounds(field, habits, spreadOfRounds));
+      tried.add(run(field, habits));
+      LastDigits digits = new LastDigits(habits);
+      if (digits.isAble()) {
+        tried.add(digits(field, habits, digits, spreadOfDigits));
+      }
     }
     return tried;
   }
 
+  /** Contractors in zones who wrote enough where others wrote enough, by zone and contractor. */
+  private List<Habits> able(float[] written, FiguresByArea all) {
+    Map<Long, int[]> sizes = new HashMap<>();
+    for (int i = 0; i < written.length; i++) {
+      if (counts(written, i)) {
+        sizes.computeIfAbsent(key(i), key -> new int[1])[0]++;
+      }
+    }
+    long[] keys =
+        sizes.entrySet().stream()
+            .filter(each -> each.getValue()[0] >= LEAST_OWN)
+            .mapToLong(Map.Entry::getKey)
+            .sorted()
+            .toArray();
+    int[] ends = new int[keys.length + 1];
+    for (int g = 0; g < keys.length; g++) {
+      ends[g + 1] = ends[g] + sizes.getOrDefault(keys[g], new int[1])[0];
+    }
+    int[] records = new int[ends[keys.length]];
+    int[] at = Arrays.copyOf(ends, keys.length);
+    for (int i = 0; i < written.length; i++) {
+      int group = counts(written, i) ? Arrays.binarySearch(keys, key(i)) : -1;
+      if (group >= 0) {
+        records[at[group]++] = i;
+      }
+    }
+    List<Habits> able = new ArrayList<>();
+    for (int g = 0; g < keys.length; g++) {
+      Habits habits = new Habits((int) keys[g], (int) (keys[g] >>> 32));
+      habits.take(records, ends[g], ends[g + 1], written, areas, all);
+      if (habits.size >= LEAST_OWN && habits.worth >= LEAST_OTHERS) {
+        able.add(habits);
+      }
+    }
+    return able;
+  }
+
+  private boolean counts(float[] written, int record) {
+    return !Float.isNaN(written[record]) && contractor[record] != nobody;
+  }
+
+  private long key(int record) {
+    return ((long) zone[record] << 32) | contractor[record];
+  }
+
   /** The figure that stands out most, paid for by the number of figures that it could have been. */
-  private static Tried repeats(Field field, Group group, Group all, double spread) {
+  private static Tried repeats(Field field, Habits habits, double spread) {
     double least = 2;
     float figure = Float.NaN;
     int hits = 0;
     double share = 0;
-    float step = group.step();
-    for (Map.Entry<Float, int[]> each : group.counts.entrySet()) {
+    double widened = habits.widened(spread);
+    for (Map.Entry<Float, int[]> each : habits.own.entrySet()) {
       int own = each.getValue()[0];
-      double others = othersShare(each.getKey(), step, group, all);
-      double p = tail(own, group.size, others, spread);
+      double others = habits.othersShare(each.getKey());
+      double p = tail(own, habits.size, others, widened);
       if (p < least) {
         least = p;
         figure = each.getKey();
@@ -215,102 +195,64 @@ public final class Copying {
         share = others;
       }
     }
-    double ownShare = (double) hits / group.size;
+    double ownShare = (double) hits / habits.size;
     boolean isMarked =
         hits >= LEAST_REPEATS && ownShare >= LEAST_SHARE && ownShare >= LEAST_RATIO * share;
-    double p = Math.min(1, least * group.counts.size());
-    return new Tried(
-        group.contractor,
-        group.zone,
-        field,
-        Kind.REPEATED,
-        figure,
-        hits,
-        group.size,
-        share,
-        p,
-        isMarked);
+    double p = Math.min(1, least * habits.own.size());
+    return tried(field, habits, Kind.REPEATED, figure, hits, habits.size, share, p, isMarked);
   }
 
-  private static Tried rounds(Field field, Group group, Group all, double spread) {
-    double others = othersRound(group, all);
-    double p = tail(group.round, group.size, others, spread);
-    boolean isMarked = (double) group.round / group.size - others >= LEAST_MORE_ROUND;
-    return new Tried(
-        group.contractor,
-        group.zone,
-        field,
-        Kind.ROUND,
-        Double.NaN,
-        group.round,
-        group.size,
-        others,
-        p,
-        isMarked);
+  private static Tried rounds(Field field, Habits habits, double spread) {
+    int round = habits.ownRound(ROUND);
+    double others = habits.othersRound(ROUND);
+    double p = tail(round, habits.size, others, habits.widened(spread));
+    boolean isMarked = (double) round / habits.size - others >= LEAST_MORE_ROUND;
+    return tried(field, habits, Kind.ROUND, Double.NaN, round, habits.size, others, p, isMarked);
   }
 
   /** A row of equal figures: each next one is as likely as that figure is among all others. */
-  private static Tried run(Field field, Group group, Group all) {
-    int[] own = group.counts.getOrDefault(group.longestFigure, new int[1]);
+  private static Tried run(Field field, Habits habits) {
+    int[] own = habits.own.getOrDefault(habits.longestFigure, new int[1]);
     // Rows come by being repeated often, too: its own share counts where it is greater.
     double share =
-        Math.max(
-            othersShare(group.longestFigure, group.step(), group, all),
-            (double) own[0] / group.size);
-    double p = Math.min(1, group.size * Math.pow(share, group.longest - 1.0));
+        Math.max(habits.othersShare(habits.longestFigure), (double) own[0] / habits.size);
+    double p = Math.min(1, habits.size * Math.pow(share, habits.longest - 1.0));
+    boolean isMarked = habits.longest >= LEAST_RUN;
+    double figure = habits.longestFigure;
+    return tried(
+        field, habits, Kind.RUN, figure, habits.longest, habits.size, share, p, isMarked);
+  }
+
+  private static Tried digits(Field field, Habits habits, LastDigits digits, double spread) {
+    int digit = digits.preferred();
+    double share = digits.share(digit);
+    boolean isMarked = (double) digits.own[digit] / digits.size - share >= LEAST_MORE_DIGIT;
+    double p = LastDigits.p(digits.statistic(), spread);
+    return tried(
+        field, habits, Kind.DIGIT, digit, digits.own[digit], digits.size, share, p, isMarked);
+  }
+
+  private static Tried tried(
+      Field field,
+      Habits habits,
+      Kind kind,
+      double figure,
+      int hits,
+      int own,
+      double share,
+      double p,
+      boolean isMarked) {
     return new Tried(
-        group.contractor,
-        group.zone,
-        field,
-        Kind.RUN,
-        group.longestFigure,
-        group.longest,
-        group.size,
-        share,
-        p,
-        group.longest >= LEAST_RUN);
+        habits.contractor, habits.zone, field, kind, figure, hits, own, share, p, isMarked);
   }
 
-  /** Share of all others' figures that would be this one if they were rounded to the step. */
-  private static double othersShare(float figure, float step, Group group, Group all) {
-    // A figure that is no multiple of the step did not come of rounding to it.
-    boolean isRounded = step > 0 && isMultiple(figure, step);
-    float reach = isRounded ? step / 2 : 0;
-    // Others heap on other figures than one who writes each foot: what they write around it counts,
-    // spread evenly.
-    float around = Math.max(reach, Math.min(MOST_AROUND, Math.abs(figure) * SHARE_AROUND));
-    double spreadOut = others(figure, around, group, all) * (isRounded ? step : 1) / (2 * around);
-    double near = Math.max(others(figure, reach, group, all), spreadOut);
-    return (near + 0.5) / (all.size - group.size + 1.0);
-  }
-
-  /** Figures of all others within reach. */
-  private static int others(float figure, float reach, Group group, Group all) {
-    return sum(all.counts.subMap(figure - reach, true, figure + reach, true))
-        - sum(group.counts.subMap(figure - reach, true, figure + reach, true));
-  }
-
-  /** Share of all others' figures that would be round if they were rounded to the group's step. */
-  private static double othersRound(Group group, Group all) {
-    float step = group.step();
-    float honest = step < ROUND ? step : 0;
-    int round = 0;
-    for (Map.Entry<Float, int[]> each : all.counts.entrySet()) {
-      float figure = each.getKey();
-      double seen = honest > 0 ? Math.rint(figure / honest) * honest : figure;
-      if (seen % ROUND == 0) {
-        round += each.getValue()[0] - group.counts.getOrDefault(figure, new int[1])[0];
-      }
-    }
-    return (round + 0.5) / (all.size - group.size + 1.0);
-  }
-
-  private static int sum(Map<Float, int[]> counts) {
-    int sum = 0;
-    for (int[] count : counts.values()) {
-      sum += count[0];
-    }
-    return sum;
+  /** Whether a figure is one of those that a test is about. */
+  static boolean isAbout(Tried tried, float written) {
+    return switch (tried.kind()) {
+      case ROUND -> Habits.isMultiple(written, ROUND);
+      case DIGIT -> LastDigits.digit(written) == (int) tried.figure();
+      case REPEATED, RUN -> written == (float) tried.figure();
+    };
   }
 
   /** How likely as many, or more, are; never less than with the wider variance. */
@@ -327,34 +269,46 @@ public final class Copying {
   }
 
   /** How much more than by chance contractors differ in how often they write a common figure. */
-  private static double spreadOfRepeats(List<Group> able, Map<Integer, Group> zones) {
+  private static double spreadOfRepeats(List<Habits> able) {
     double[] squares = new double[64];
     int count = 0;
-    for (Group group : able) {
-      Group all = zones.getOrDefault(group.zone, group);
-      float step = group.step();
-      for (Map.Entry<Float, int[]> each : group.counts.entrySet()) {
-        double share = othersShare(each.getKey(), step, group, all);
-        if (share * group.size >= EXPECTED) {
+    for (Habits habits : able) {
+      for (Map.Entry<Float, int[]> each : habits.own.entrySet()) {
+        double share = habits.othersShare(each.getKey());
+        if (share * habits.size >= EXPECTED) {
           if (count == squares.length) {
             squares = Arrays.copyOf(squares, 2 * count);
           }
-          squares[count++] = square(each.getValue()[0], group.size, share);
+          squares[count++] = square(each.getValue()[0], habits, share);
         }
       }
     }
     return spread(squares, count);
   }
 
-  private static double spreadOfRounds(List<Group> able, Map<Integer, Group> zones) {
+  private static double spreadOfRounds(List<Habits> able) {
     double[] squares = new double[able.size()];
     for (int i = 0; i < squares.length; i++) {
-      Group group = able.get(i);
-      Group all = zones.getOrDefault(group.zone, group);
-      double others = othersRound(group, all);
-      squares[i] = square(group.round, group.size, others);
+      Habits habits = able.get(i);
+      squares[i] = square(habits.ownRound(ROUND), habits, habits.othersRound(ROUND));
     }
     return spread(squares, squares.length);
+  }
+
+  private static double spreadOfDigits(List<Habits> able) {
+    double[] statistics =
+        able.stream()
+            .map(LastDigits::new)
+            .filter(LastDigits::isAble)
+            .mapToDouble(LastDigits::statistic)
+            .toArray();
+    return statistics.length < 5
+        ? 1
+        : Math.max(1, Spread.median(statistics, statistics.length) / MEDIAN_OF_DIGITS);
+  }
+
+  private static double square(int hits, Habits habits, double share) {
+    return square(hits, habits.size, share) / habits.widened(1);
   }
 
   static double square(int hits, int of, double share) {

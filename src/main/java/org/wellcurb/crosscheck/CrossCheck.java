@@ -139,9 +139,7 @@ public final class CrossCheck {
     for (int i = 0; i < written.length && seen.size() < NAMED; i++) {
       if (contractor[i] == hint.contractor()
           && zone[i] == hint.zone()
-          && (Double.isNaN(hint.figure())
-              ? written[i] % Copying.ROUND == 0
-              : written[i] == (float) hint.figure())) {
+          && Copying.isAbout(hint, written[i])) {
         seen.add(survey.seen(i));
       }
     }

@@ -103,15 +103,11 @@ final class CrossMaker {
               ? words.say("cross.figures.nowhere")
               : words.say("cross.figures.where", hint.zone());
       String what =
-          hint.kind() == Copying.Kind.RUN
-              ? words.say("cross.figures.run", number(hint.figure()), hint.hits(), hint.own())
-              : words.say(
-                  hint.kind() == Copying.Kind.ROUND
-                      ? "cross.figures.round"
-                      : "cross.figures.repeated",
-                  number(hint.figure()),
-                  share(hint.share()),
-                  percent(hint.othersShare()));
+          words.say(
+              figure(hint.kind()),
+              number(hint.figure()),
+              hint.kind() == Copying.Kind.RUN ? hint.hits() : share(hint.share()),
+              hint.kind() == Copying.Kind.RUN ? hint.own() : percent(hint.othersShare()));
       sentences.add(
           words.say(
               "cross.figures.line",
@@ -123,6 +119,15 @@ final class CrossMaker {
               names(hint.seen())));
     }
     add(parts, "cross.figures", "cross.figures.lead", sentences, result.figures().size());
+  }
+
+  private static String figure(Copying.Kind kind) {
+    return switch (kind) {
+      case REPEATED -> "cross.figures.repeated";
+      case ROUND -> "cross.figures.round";
+      case RUN -> "cross.figures.run";
+      case DIGIT -> "cross.figures.digit";
+    };
   }
 
   private void rules(List<CrossPage.Part> parts) {

@@ -11,19 +11,22 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
+import java.util.TreeMap;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.RecordReader;
 
 /**
  * An invented region from a seed: wells over a smooth ground, drilled by contractors who each round
- * in their own way, two thirds of the positions section centres, figures heaped on fives and rod
- * lengths as real ones are. Faults can be planted, and are remembered.
+ * in their own way and work mostly around their yard, some of them in streets of wells that are
+ * alike; two thirds of the positions section centres, figures heaped on fives and rod lengths as
+ * real ones are. Faults can be planted, and are remembered.
  */
 final class Area {
   private static final int CONTRACTORS = 60;
   private static final byte[] NONE = {};
   private static final int ZONES = 8;
   private static final double SIZE = 0.9;
+  private static final double YARD = 0.05;
   private static final double SECTION = 0.0145;
   private static final String[] YIELDS = {
     "1", "2", "3", "4", "5", "6", "7.5", "8", "10", "12", "15", "20", "25", "30", "40", "50"
@@ -32,39 +35,45 @@ final class Area {
   /** Pairs of places of near copies, the earlier in the upper half. */
   final Set<Long> copies = new HashSet<>();
 
-  /** Licences whose static levels were copied. */
-  final Set<String> copyists = new HashSet<>();
+  /** Licences whose figures were made up, and how. */
+  final Map<String, String> copyists = new TreeMap<>();
 
   /** Licences who write metres in a column of feet. */
   final Set<String> slippers = new HashSet<>();
 
   private final List<Map<String, String>> records = new ArrayList<>();
   private final Random random;
+  private final double[][] yards = new double[CONTRACTORS][2];
+  private int street;
+  private int contractor;
+  private int zone;
+  private double x;
+  private double y;
 
   Area(long seed, int wells) {
     random = new Random(seed);
     double[] tilt = {random.nextDouble(), random.nextDouble(), 2 + 3 * random.nextDouble()};
+    for (int i = 0; i < CONTRACTORS; i++) {
+      int home = i % ZONES;
+      yards[i][0] = (home % 4 + 0.15 + 0.7 * random.nextDouble()) * SIZE / 4;
+      yards[i][1] = (home / 4 + 0.15 + 0.7 * random.nextDouble()) * SIZE / 2;
+    }
     for (int i = 0; i < wells; i++) {
       records.add(well(i, tilt));
     }
   }
 
   private Map<String, String> well(int number, double[] tilt) {
-    int zone = random.nextInt(ZONES);
-    double x = (zone % 4 + random.nextDouble()) * SIZE / 4;
-    double y = (zone / 4 + random.nextDouble()) * SIZE / 2;
-    if (random.nextDouble() < 0.64) {
-      x = (Math.floor(x / SECTION) + 0.5) * SECTION;
-      y = (Math.floor(y / SECTION) + 0.5) * SECTION;
+    boolean isNext = street > 0;
+    street = isNext ? street - 1 : random.nextInt(30) == 0 ? 2 + random.nextInt(5) : 0;
+    if (!isNext) {
+      site(street > 0);
     }
-    // A few contractors drill most of the wells, each mostly in one zone.
-    int contractor = (int) (CONTRACTORS * Math.pow(random.nextDouble(), 1.6));
-    if (random.nextDouble() < 0.8) {
-      contractor = contractor / ZONES * ZONES + zone;
-    }
+    double like = isNext || street > 0 ? 0.2 : 1;
+    double noise = like * random.nextGaussian();
     double ground = 220 + 120 * Math.sin(tilt[2] * x + tilt[0] * 6) * Math.cos(4 * y + tilt[1]);
-    double depth = round(ground * Math.exp(0.1 * random.nextGaussian()), contractor);
-    double level = round(ground * 0.25 * Math.exp(0.25 * random.nextGaussian()), contractor + 1);
+    double depth = round(ground * Math.exp(0.1 * noise), contractor);
+    double level = round(ground * 0.25 * Math.exp(0.25 * like * random.nextGaussian()), contractor + 1);
     double drawdown = round(20 + 60 * random.nextDouble(), contractor + 2);
     double casing = round(40 + 40 * random.nextDouble(), 3);
     String yield = YIELDS[Math.min(YIELDS.length - 1, (int) (8 + 3 * random.nextGaussian()) & 15)];
@@ -94,6 +103,29 @@ final class Area {
     record.put("pump.intake_depth", text(depth - 10 - random.nextInt(20), 1));
     record.put("pressure.cut_in", random.nextBoolean() ? "30" : "40");
     return record;
+  }
+
+  /** Goes to the next site: a few contractors drill most wells, mostly around their yards. */
+  private void site(boolean isStreet) {
+    contractor = (int) (CONTRACTORS * Math.pow(random.nextDouble(), 1.6));
+    zone = contractor % ZONES;
+    if (random.nextInt(5) == 0) {
+      zone = random.nextInt(ZONES);
+      x = (zone % 4 + random.nextDouble()) * SIZE / 4;
+      y = (zone / 4 + random.nextDouble()) * SIZE / 2;
+    } else {
+      double[] yard = yards[contractor];
+      x = within(yard[0] + YARD * random.nextGaussian(), zone % 4 * SIZE / 4, SIZE / 4);
+      y = within(yard[1] + YARD * random.nextGaussian(), zone / 4 * SIZE / 2, SIZE / 2);
+    }
+    if (isStreet || random.nextDouble() < 0.62) {
+      x = (Math.floor(x / SECTION) + 0.5) * SECTION;
+      y = (Math.floor(y / SECTION) + 0.5) * SECTION;
+    }
+  }
+
+  private static double within(double at, double from, double size) {
+    return Math.min(from + size * 0.999, Math.max(from, at));
   }
 
   private String day() {
@@ -149,18 +181,51 @@ final class Area {
 
   /** So many contractors write one level on a share of their forms. */
   Area plantCopying(int contractors, double share) {
-    List<String> able = contractors(80);
-    for (int i = 0; i < contractors && !able.isEmpty(); i++) {
-      String licence = able.remove(random.nextInt(able.size()));
+    for (int i = 0; i < contractors; i++) {
       String level = "" + (23 + random.nextInt(60));
-      copyists.add(licence);
-      for (Map<String, String> record : records) {
-        if (licence.equals(record.get("driller.licence")) && random.nextDouble() < share) {
-          record.put("water.static_level", level);
-        }
-      }
+      plant("one level", "water.static_level", (old, at) -> random.nextDouble() < share ? level : old);
     }
     return this;
+  }
+
+  /** So many contractors each round depths to fifty, make up sevens, and write levels in rows. */
+  Area plantHabits(int contractors) {
+    for (int i = 0; i < contractors; i++) {
+      plant(
+          "rounding",
+          "well.depth",
+          (old, at) -> text(Math.max(50, 50 * Math.rint(Double.parseDouble(old) / 50)), 0));
+      plant(
+          "last digit",
+          "water.static_level",
+          (old, at) ->
+              random.nextInt(2) == 0
+                  ? text(10 * Math.floor(Double.parseDouble(old) / 10) + 7, 0)
+                  : old);
+      plant(
+          "rows", "water.static_level", (old, at) -> at / 12 % 2 == 0 ? "" + (31 + at / 12) : old);
+    }
+    return this;
+  }
+
+  /** What a contractor writes in place of a figure on its form of that number. */
+  private interface Habit {
+    String written(String figure, int at);
+  }
+
+  private void plant(String what, String entry, Habit habit) {
+    List<String> able = contractors(200);
+    if (able.isEmpty()) {
+      return;
+    }
+    String licence = able.get(random.nextInt(able.size()));
+    copyists.put(licence, what);
+    int at = 0;
+    for (Map<String, String> record : records) {
+      if (licence.equals(record.get("driller.licence"))) {
+        record.put(entry, habit.written(record.getOrDefault(entry, "1"), at++));
+      }
+    }
   }
 
   /** So many contractors write metres in the column of feet. */
@@ -181,14 +246,14 @@ final class Area {
 
   /** Licences with at least so many records that nothing was planted on. */
   private List<String> contractors(int least) {
-    Map<String, Integer> counts = new java.util.TreeMap<>();
+    Map<String, Integer> counts = new TreeMap<>();
     for (Map<String, String> record : records) {
       counts.merge(record.getOrDefault("driller.licence", ""), 1, Integer::sum);
     }
     List<String> able = new ArrayList<>();
     counts.forEach(
         (licence, count) -> {
-          if (count >= least && !copyists.contains(licence) && !slippers.contains(licence)) {
+          if (count >= least && !copyists.containsKey(licence) && !slippers.contains(licence)) {
             able.add(licence);
           }
         });

@@ -2,9 +2,13 @@ package org.wellcurb.crosscheck;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 
 /** How well planted faults are found, and how often something is said of clean regions. */
 final class RegionTrial {
@@ -20,9 +24,13 @@ final class RegionTrial {
   int cleanRegions;
   int falseAlarms;
   int falseRates;
+  final Map<String, int[]> foundByHabit = new TreeMap<>();
+
+  /** What was said of clean regions. */
+  final List<String> wrong = new ArrayList<>();
 
   void spoiled(long seed, int wells, Path folder) throws IOException {
-    Area area = new Area(seed, wells).plantCopies(wells / 250).plantCopying(4, 0.35).plantSlips(3);
+    Area area = new Area(seed, wells).plantCopies(wells / 250).plantCopying(3, 0.35).plantHabits(1).plantSlips(3);
     CrossResult result = area.check(folder);
     plantedCopies += area.copies.size();
     for (Duplicates.NearCopy near : result.duplicates().nearCopies()) {
@@ -33,13 +41,18 @@ final class RegionTrial {
     plantedCopyists += area.copyists.size();
     Set<String> said = new HashSet<>();
     for (CrossResult.FigureHint hint : result.figures()) {
+      // Depths in metres are odd figures among feet: that is found as a slip.
       if (hint.field() == Field.STATIC_LEVEL || !area.slippers.contains(hint.licence())) {
         said.add(hint.licence());
       }
     }
     saidCopyists += said.size();
-    said.retainAll(area.copyists);
-    foundCopyists += said.size();
+    for (Map.Entry<String, String> planted : area.copyists.entrySet()) {
+      boolean isFound = said.contains(planted.getKey());
+      foundCopyists += isFound ? 1 : 0;
+      foundByHabit
+          .computeIfAbsent(planted.getValue(), habit -> new int[2])[isFound ? 0 : 1]++;
+    }
     plantedSlips += area.slippers.size();
     for (CrossResult.SlipHint hint : result.slips()) {
       saidSlips++;
@@ -49,6 +62,8 @@ final class RegionTrial {
 
   void clean(long seed, int wells, Path folder) throws IOException {
     CrossResult result = new Area(seed, wells).check(folder);
+    result.figures().forEach(hint -> wrong.add(seed + ": " + hint));
+    result.slips().forEach(hint -> wrong.add(seed + ": " + hint));
     cleanRegions++;
     falseAlarms += result.figures().isEmpty() && result.slips().isEmpty() ? 0 : 1;
     boolean isApart =
@@ -61,12 +76,22 @@ final class RegionTrial {
     return planted == 0 ? 1 : (double) found / planted;
   }
 
+  private String habits() {
+    StringBuilder habits = new StringBuilder();
+    foundByHabit.forEach(
+        (habit, found) ->
+            habits.append(
+                String.format(
+                    Locale.ROOT, "  %s: %d of %d%n", habit, found[0], found[0] + found[1])));
+    return habits.toString();
+  }
+
   @Override
   public String toString() {
     return String.format(
         Locale.ROOT,
         "near copies: recall %.3f, precision %.3f of %d%n"
-            + "copied levels: recall %.3f, precision %.3f of %d%n"
+            + "figures made up: recall %.3f, precision %.3f of %d%n"
             + "unit slips: recall %.3f, precision %.3f of %d%n"
             + "clean regions: %d; with a false hint on figures or units %d, on rates %d%n",
         recall(foundCopies, plantedCopies),
@@ -80,7 +105,9 @@ final class RegionTrial {
         plantedSlips,
         cleanRegions,
         falseAlarms,
-        falseRates);
+        falseRates)
+        + habits()
+        + String.join("\n", wrong);
   }
 
   /** Prints the figures of the docs: seeds, wells a region. */

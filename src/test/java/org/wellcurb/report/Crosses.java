@@ -31,7 +31,8 @@ public final class Crosses {
             List.of(
                 figure(Copying.Kind.REPEATED, 40),
                 figure(Copying.Kind.ROUND, Double.NaN),
-                figure(Copying.Kind.RUN, 40)),
+                figure(Copying.Kind.RUN, 40),
+                figure(Copying.Kind.DIGIT, 7)),
             List.of(
                 rule(CrossResult.By.CONTRACTOR, "D-1"),
                 rule(CrossResult.By.ZONE, "hill"),

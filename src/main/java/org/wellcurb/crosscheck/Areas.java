@@ -1,0 +1,81 @@
+package org.wellcurb.crosscheck;
+
+import java.io.IOException;
+import java.util.Arrays;
+
+/**
+ * Where records are, coarsely: the area whose figures are like theirs, and the place where wells of
+ * one street stand. Records without a position have their zone for an area, and no place.
+ */
+final class Areas {
+  /** Degrees of an area: some 5 km. */
+  private static final double AREA = 0.05;
+
+  /** Degrees of a place: some 1 km, about a section. */
+  private static final double PLACE = 0.01;
+
+  private static final long COLUMNS = 1L << 20;
+
+  private final int[] area;
+  private final int[] place;
+  private final int count;
+
+  Areas(float[] latitude, float[] longitude, int[] zone) {
+    int n = latitude.length;
+    area = new int[n];
+    place = new int[n];
+    long[] keys = new long[n];
+    for (int i = 0; i < n; i++) {
+      keys[i] = key(latitude[i], longitude[i], zone[i]);
+      boolean isPlaced = !Float.isNaN(latitude[i]) && !Float.isNaN(longitude[i]);
+      place[i] = isPlaced ? Long.hashCode(mixed(cell(latitude[i], longitude[i], PLACE))) | 1 : 0;
+    }
+    Arrays.sort(keys);
+    int distinct = 0;
+    for (int i = 0; i < n; i++) {
+      if (i == 0 || keys[i] != keys[distinct - 1]) {
+        keys[distinct++] = keys[i];
+      }
+    }
+    count = distinct;
+    for (int i = 0; i < n; i++) {
+      area[i] = Arrays.binarySearch(keys, 0, distinct, key(latitude[i], longitude[i], zone[i]));
+    }
+  }
+
+  static Areas of(SurveyFile survey, int[] zone) throws IOException {
+    return new Areas(
+        survey.floats(SurveyRow.LATITUDE), survey.floats(SurveyRow.LONGITUDE), zone);
+  }
+
+  private static long key(float latitude, float longitude, int zone) {
+    return Float.isNaN(latitude) || Float.isNaN(longitude)
+        ? -1L - zone
+        : cell(latitude, longitude, AREA);
+  }
+
+  private static long cell(float latitude, float longitude, double size) {
+    return (long) Math.floor((latitude + 90) / size) * COLUMNS
+        + (long) Math.floor((longitude + 180) / size);
+  }
+
+  static long mixed(long key) {
+    long mixed = (key ^ (key >>> 31)) * 0x9E3779B97F4A7C15L;
+    return mixed ^ (mixed >>> 29);
+  }
+
+  /** The area of a record, from 0. */
+  int area(int record) {
+    return area[record];
+  }
+
+  /** A mark of the place of a record; 0 where it is not known. */
+  int place(int record) {
+    return place[record];
+  }
+
+  /** How many areas there are. */
+  int count() {
+    return count;
+  }
+}

@@ -1,0 +1,111 @@
+package org.wellcurb.crosscheck;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import org.apache.commons.statistics.inference.ChiSquareTest;
+import org.junit.jupiter.api.Test;
+
+/** What a contractor writes, beside all others in the same areas. */
+class HabitsTest {
+  private static Habits habits(float[] own, float[] others, boolean isPlaced) {
+    int n = own.length + others.length;
+    float[] written = Arrays.copyOf(own, n);
+    System.arraycopy(others, 0, written, own.length, others.length);
+    int[] contractor = new int[n];
+    Arrays.fill(contractor, own.length, n, 1);
+    float[] at = new float[n];
+    Arrays.fill(at, isPlaced ? 44.005f : Float.NaN);
+    Areas areas = new Areas(at, at, new int[n]);
+    FiguresByArea all = new FiguresByArea(written, contractor, areas);
+    int[] records = new int[own.length];
+    int count = 0;
+    for (int i = 0; i < own.length; i++) {
+      if (!Float.isNaN(written[i])) {
+        records[count++] = i;
+      }
+    }
+    Habits habits = new Habits(0, 0);
+    habits.take(records, 0, count, written, areas, all);
+    return habits;
+  }
+
+  private static float[] figures(int count, float from, float step) {
+    float[] figures = new float[count];
+    for (int i = 0; i < count; i++) {
+      figures[i] = from + i * step;
+    }
+    return figures;
+  }
+
+  @Test
+  void aFigureAtOnePlaceCountsOnce() {
+    float[] own = new float[30];
+    Arrays.fill(own, 40);
+    assertEquals(1, habits(own, figures(50, 20, 1), true).size);
+    assertEquals(30, habits(own, figures(50, 20, 1), false).size);
+  }
+
+  @Test
+  void areasWithFewOthersAreNotCompared() {
+    assertEquals(0, habits(figures(30, 20, 1), figures(14, 20, 1), false).size);
+    assertEquals(30, habits(figures(30, 20, 1), figures(15, 20, 1), false).size);
+  }
+
+  @Test
+  void allOthersWorthIsTheirNumberInOneArea() {
+    Habits habits = habits(figures(30, 20, 1), figures(80, 20, 1), false);
+    assertEquals(80, habits.worth, 1e-9);
+    assertEquals(80.5 / 81, habits.othersRound(1), 1e-9, "all are whole feet");
+  }
+
+  /** Who rounds to tens is measured by all figures that tens would make of others'. */
+  @Test
+  void honestRoundingIsMeasuredByItsStep() {
+    float[] own = new float[40];
+    for (int i = 0; i < own.length; i++) {
+      own[i] = 20 + 10 * (i % 10);
+    }
+    Habits habits = habits(own, figures(100, 20, 1), false);
+    assertTrue(habits.othersShare(40) >= 10.0 / 101, "" + habits.othersShare(40));
+    assertTrue(habits.othersShare(40) <= 12.0 / 101, "" + habits.othersShare(40));
+  }
+
+  @Test
+  void digitsThatRoundingMakesDoNotCount() {
+    assertEquals(0, LastDigits.digit(40));
+    assertEquals(0, LastDigits.digit(45));
+    assertEquals(0, LastDigits.digit(63), "three rods of 21 feet");
+    assertEquals(0, LastDigits.digit(30.48f));
+    assertEquals(7, LastDigits.digit(37));
+  }
+
+  /** With all others' shares known nearly for certain it is the library's chi-square. */
+  @Test
+  void theStatisticIsTheLibrarys() {
+    float[] others = new float[80_000];
+    float[] digits = {31, 32, 33, 34, 36, 37, 38, 39};
+    for (int i = 0; i < others.length; i++) {
+      others[i] = digits[i % 8];
+    }
+    long[] counts = {9, 5, 7, 6, 4, 22, 8, 3};
+    float[] own = new float[64];
+    for (int d = 0, at = 0; d < 8; d++) {
+      for (int i = 0; i < counts[d]; i++) {
+        own[at++] = digits[d];
+      }
+    }
+    LastDigits last = new LastDigits(habits(own, others, false));
+    assertTrue(last.isAble());
+    double library = ChiSquareTest.withDefaults().statistic(counts);
+    assertEquals(library, last.statistic(), 0.01 * library);
+    assertEquals(
+        ChiSquareTest.withDefaults().test(counts).getPValue(),
+        LastDigits.p(library, 1),
+        1e-12);
+    assertEquals(7, last.preferred());
+    assertFalse(new LastDigits(habits(Arrays.copyOf(own, 39), others, false)).isAble());
+  }
+}

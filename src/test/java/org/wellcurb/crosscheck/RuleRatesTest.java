@@ -1,0 +1,119 @@
+package org.wellcurb.crosscheck;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.ByteBuffer;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.RecordReader;
+
+/** Rates by rule and group, against counts made the slow way. */
+class RuleRatesTest {
+  private static final int RULES = 11;
+
+  @TempDir Path folder;
+
+  private static RuleSet rules() {
+    List<String> ids = new java.util.ArrayList<>();
+    List<Boolean> deficiency = new java.util.ArrayList<>();
+    for (int r = 0; r < RULES; r++) {
+      ids.add("r" + r);
+      deficiency.add(r != 4);
+    }
+    return new RuleSet(
+        List.of(
+            new RuleSet.RulesOfPack("a", ids, ids, deficiency),
+            new RuleSet.RulesOfPack("b", List.of("x"), List.of("X"), List.of(true))));
+  }
+
+  @Test
+  void whatRulesSaidComesBack() {
+    byte[] bytes = new byte[Told.bytes(RULES)];
+    int[] said = new Random(3).ints(RULES, 0, 3).toArray();
+    for (int r = 0; r < RULES; r++) {
+      Told.put(bytes, r, said[r]);
+    }
+    for (int r = 0; r < RULES; r++) {
+      assertEquals(said[r], Told.get(ByteBuffer.wrap(bytes), 0, r));
+    }
+  }
+
+  /** D-1 falls short of rule 2 on 60 %, all others on 15 %; nothing else differs. */
+  @Test
+  void saysWhichRuleAGroupFallsShortOf() throws Exception {
+    long seed = 41;
+    Random random = new Random(seed);
+    Catalogue catalogue = Catalogue.standard();
+    long[][] counts = new long[2][2];
+    CrossResult result;
+    try (SurveyFile survey = new SurveyFile(folder.resolve("survey"), catalogue, rules())) {
+      SurveyPart part = new SurveyPart(catalogue, RULES);
+      for (int i = 0; i < 900; i++) {
+        int who = i % 9;
+        byte[] told = new byte[RULES];
+        boolean isDeficient = false;
+        for (int r = 0; r < RULES; r++) {
+          double rate = r == 2 && who == 1 ? 0.6 : 0.15;
+          told[r] = (byte) (random.nextInt(4) == 0 ? 0 : random.nextDouble() < rate ? 2 : 1);
+          isDeficient |= told[r] == 2 && r != 4;
+        }
+        counts[who == 1 ? 0 : 1][0] += told[2] > 0 ? 1 : 0;
+        counts[who == 1 ? 0 : 1][1] += told[2] == 2 ? 1 : 0;
+        Map<String, String> record =
+            Map.of("record.id", "W" + i, "driller.licence", "D-" + who, "site.zone", "hill");
+        part.add(RecordReader.of(record), isDeficient, true, 0, told);
+      }
+      survey.append(part, "wells.csv");
+      result = new CrossCheck(survey, catalogue, 100).run();
+    }
+    assertEquals(1, result.rules().size(), "seed " + seed + ": " + result.rules());
+    CrossResult.RuleHint hint = result.rules().get(0);
+    assertEquals("D-1", hint.group());
+    assertEquals("r2", hint.rule());
+    assertEquals(counts[0][0], hint.share().of());
+    assertEquals(counts[0][1], hint.share().hits());
+    assertEquals((counts[1][1] + 0.5) / (counts[1][0] + 1.0), hint.othersShare(), 1e-12);
+    assertEquals(9L * RULES, result.rulesTests(), "nine contractors; one zone has no others");
+    for (CrossResult.GroupRate rate : result.contractors()) {
+      assertTrue(rate.low() < rate.expected() && rate.expected() < rate.high(), "" + rate);
+    }
+  }
+
+  /** A contractor whose forms let twice as many rules be told is not the worse for it. */
+  @Test
+  void aFullFormIsNotLaidBesideAnEmptyOne() throws Exception {
+    long seed = 43;
+    Random random = new Random(seed);
+    Catalogue catalogue = Catalogue.standard();
+    CrossResult result;
+    try (SurveyFile survey = new SurveyFile(folder.resolve("survey"), catalogue, rules())) {
+      SurveyPart part = new SurveyPart(catalogue, RULES);
+      for (int i = 0; i < 4000; i++) {
+        int who = i % 8;
+        byte[] told = new byte[RULES];
+        boolean isDeficient = false;
+        for (int r = 0; r < (who == 1 ? RULES : 3); r++) {
+          told[r] = (byte) (random.nextInt(20) == 0 ? 2 : 1);
+          isDeficient |= told[r] == 2 && r != 4;
+        }
+        Map<String, String> record = Map.of("record.id", "W" + i, "driller.licence", "D-" + who);
+        part.add(RecordReader.of(record), isDeficient, true, 0, told);
+      }
+      survey.append(part, "wells.csv");
+      result = new CrossCheck(survey, catalogue, 100).run();
+    }
+    CrossResult.GroupRate full =
+        result.contractors().stream().filter(r -> r.name().equals("D-1")).findFirst().orElseThrow();
+    CrossResult.GroupRate empty =
+        result.contractors().stream().filter(r -> r.name().equals("D-2")).findFirst().orElseThrow();
+    assertTrue(full.share().share() > 2 * empty.share().share(), "" + full);
+    assertFalse(full.q() <= CrossResult.ACCEPTED, "seed " + seed + ": " + full);
+  }
+}
