@@ -44,8 +44,7 @@ final class Areas {
   }
 
   static Areas of(SurveyFile survey, int[] zone) throws IOException {
-    return new Areas(
-        survey.floats(SurveyRow.LATITUDE), survey.floats(SurveyRow.LONGITUDE), zone);
+    return new Areas(survey.floats(SurveyRow.LATITUDE), survey.floats(SurveyRow.LONGITUDE), zone);
   }
 
   private static long key(float latitude, float longitude, int zone) {

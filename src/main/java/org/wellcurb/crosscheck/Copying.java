@@ -219,8 +219,7 @@ public final class Copying {
     double p = Math.min(1, habits.size * Math.pow(share, habits.longest - 1.0));
     boolean isMarked = habits.longest >= LEAST_RUN;
     double figure = habits.longestFigure;
-    return tried(
-        field, habits, Kind.RUN, figure, habits.longest, habits.size, share, p, isMarked);
+    return tried(field, habits, Kind.RUN, figure, habits.longest, habits.size, share, p, isMarked);
   }
 
   private static Tried digits(Field field, Habits habits, LastDigits digits, double spread) {

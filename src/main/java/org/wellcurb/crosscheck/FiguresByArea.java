@@ -26,7 +26,8 @@ final class FiguresByArea {
     int at = 0;
     for (int i = 0; i < written.length; i++) {
       if (!Float.isNaN(written[i])) {
-        keys[at++] = ((long) areas.area(i) << 32) | Float.floatToIntBits(written[i]) & 0xFFFFFFFFL;
+        keys[at++] =
+            ((long) areas.area(i) << 32) | (Float.floatToIntBits(written[i]) & 0xFFFFFFFFL);
         starts[areas.area(i) + 1]++;
       }
     }
@@ -46,7 +47,7 @@ final class FiguresByArea {
       if (Float.isNaN(written[i]) || areas.place(i) == 0) {
         continue;
       }
-      long who = Areas.mixed(((long) contractor[i] << 32) | areas.place(i) & 0xFFFFFFFFL);
+      long who = Areas.mixed(((long) contractor[i] << 32) | (areas.place(i) & 0xFFFFFFFFL));
       long key = Areas.mixed(who + Float.floatToIntBits(written[i])) | 1;
       int at = (int) key & mask;
       while (seen[at] != 0 && seen[at] != key) {

@@ -55,8 +55,7 @@ final class Habits {
     Map<Integer, int[]> sizes = new HashMap<>();
     for (int at = from; at < to; at++) {
       int area = areas.area(records[at]);
-      byArea
-          .computeIfAbsent(area, a -> new HashMap<>())
+      byArea.computeIfAbsent(area, a -> new HashMap<>())
           .computeIfAbsent(written[records[at]], f -> new int[1])[0]++;
       sizes.computeIfAbsent(area, a -> new int[1])[0]++;
     }
@@ -69,7 +68,8 @@ final class Habits {
         size += here;
         squares += weight * here;
         each.getValue()
-            .forEach((figure, count) -> own.computeIfAbsent(figure, f -> new int[1])[0] += count[0]);
+            .forEach(
+                (figure, count) -> own.computeIfAbsent(figure, f -> new int[1])[0] += count[0]);
         all.each(
             each.getKey(),
             (figure, count) -> {

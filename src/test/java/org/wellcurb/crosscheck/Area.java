@@ -73,7 +73,8 @@ final class Area {
     double noise = like * random.nextGaussian();
     double ground = 220 + 120 * Math.sin(tilt[2] * x + tilt[0] * 6) * Math.cos(4 * y + tilt[1]);
     double depth = round(ground * Math.exp(0.1 * noise), contractor);
-    double level = round(ground * 0.25 * Math.exp(0.25 * like * random.nextGaussian()), contractor + 1);
+    double level =
+        round(ground * 0.25 * Math.exp(0.25 * like * random.nextGaussian()), contractor + 1);
     double drawdown = round(20 + 60 * random.nextDouble(), contractor + 2);
     double casing = round(40 + 40 * random.nextDouble(), 3);
     String yield = YIELDS[Math.min(YIELDS.length - 1, (int) (8 + 3 * random.nextGaussian()) & 15)];
@@ -183,7 +184,10 @@ final class Area {
   Area plantCopying(int contractors, double share) {
     for (int i = 0; i < contractors; i++) {
       String level = "" + (23 + random.nextInt(60));
-      plant("one level", "water.static_level", (old, at) -> random.nextDouble() < share ? level : old);
+      plant(
+          "one level",
+          "water.static_level",
+          (old, at) -> random.nextDouble() < share ? level : old);
     }
     return this;
   }

@@ -102,9 +102,7 @@ class HabitsTest {
     double library = ChiSquareTest.withDefaults().statistic(counts);
     assertEquals(library, last.statistic(), 0.01 * library);
     assertEquals(
-        ChiSquareTest.withDefaults().test(counts).getPValue(),
-        LastDigits.p(library, 1),
-        1e-12);
+        ChiSquareTest.withDefaults().test(counts).getPValue(), LastDigits.p(library, 1), 1e-12);
     assertEquals(7, last.preferred());
     assertFalse(new LastDigits(habits(Arrays.copyOf(own, 39), others, false)).isAble());
   }

@@ -30,7 +30,12 @@ final class RegionTrial {
   final List<String> wrong = new ArrayList<>();
 
   void spoiled(long seed, int wells, Path folder) throws IOException {
-    Area area = new Area(seed, wells).plantCopies(wells / 250).plantCopying(3, 0.35).plantHabits(1).plantSlips(3);
+    Area area =
+        new Area(seed, wells)
+            .plantCopies(wells / 250)
+            .plantCopying(3, 0.35)
+            .plantHabits(1)
+            .plantSlips(3);
     CrossResult result = area.check(folder);
     plantedCopies += area.copies.size();
     for (Duplicates.NearCopy near : result.duplicates().nearCopies()) {
@@ -50,8 +55,7 @@ final class RegionTrial {
     for (Map.Entry<String, String> planted : area.copyists.entrySet()) {
       boolean isFound = said.contains(planted.getKey());
       foundCopyists += isFound ? 1 : 0;
-      foundByHabit
-          .computeIfAbsent(planted.getValue(), habit -> new int[2])[isFound ? 0 : 1]++;
+      foundByHabit.computeIfAbsent(planted.getValue(), habit -> new int[2])[isFound ? 0 : 1]++;
     }
     plantedSlips += area.slippers.size();
     for (CrossResult.SlipHint hint : result.slips()) {
@@ -89,23 +93,23 @@ final class RegionTrial {
   @Override
   public String toString() {
     return String.format(
-        Locale.ROOT,
-        "near copies: recall %.3f, precision %.3f of %d%n"
-            + "figures made up: recall %.3f, precision %.3f of %d%n"
-            + "unit slips: recall %.3f, precision %.3f of %d%n"
-            + "clean regions: %d; with a false hint on figures or units %d, on rates %d%n",
-        recall(foundCopies, plantedCopies),
-        recall(foundCopies, saidCopies),
-        plantedCopies,
-        recall(foundCopyists, plantedCopyists),
-        recall(foundCopyists, saidCopyists),
-        plantedCopyists,
-        recall(foundSlips, plantedSlips),
-        recall(foundSlips, saidSlips),
-        plantedSlips,
-        cleanRegions,
-        falseAlarms,
-        falseRates)
+            Locale.ROOT,
+            "near copies: recall %.3f, precision %.3f of %d%n"
+                + "figures made up: recall %.3f, precision %.3f of %d%n"
+                + "unit slips: recall %.3f, precision %.3f of %d%n"
+                + "clean regions: %d; with a false hint on figures or units %d, on rates %d%n",
+            recall(foundCopies, plantedCopies),
+            recall(foundCopies, saidCopies),
+            plantedCopies,
+            recall(foundCopyists, plantedCopyists),
+            recall(foundCopyists, saidCopyists),
+            plantedCopyists,
+            recall(foundSlips, plantedSlips),
+            recall(foundSlips, saidSlips),
+            plantedSlips,
+            cleanRegions,
+            falseAlarms,
+            falseRates)
         + habits()
         + String.join("\n", wrong);
   }
