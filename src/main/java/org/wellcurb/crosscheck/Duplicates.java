@@ -53,10 +53,11 @@ public final class Duplicates {
   /**
    * Records of one number.
    *
-   * @param records where they stand, in input order
+   * @param rows on how many rows it stands
+   * @param records where they stand, in input order, at most so many
    * @param different keys of entries in which they differ; empty where they say the same
    */
-  public record SameNumber(List<Seen> records, List<String> different) {
+  public record SameNumber(int rows, List<Seen> records, List<String> different) {
     public SameNumber {
       records = List.copyOf(records);
       different = List.copyOf(different);
@@ -191,7 +192,7 @@ public final class Duplicates {
         different.add(entries[e].key());
       }
     }
-    return new SameNumber(seen, different);
+    return new SameNumber(group.length, seen, different);
   }
 
   /**

@@ -12,6 +12,7 @@ final class Groups {
   private final RuleRates rules;
   private final byte[] flags;
   private final float[] likely;
+  private long tests;
 
   Groups(SurveyFile survey) throws IOException {
     this.survey = survey;
@@ -89,17 +90,19 @@ final class Groups {
     return all;
   }
 
+  /** Tests tried by {@link #hints}. */
+  long tests() {
+    return tests;
+  }
+
   /** Groups with enough records that are not counted rule by rule. */
   long leftOut() {
     return rules.leftOut();
   }
 
-  /**
-   * Rules that groups fall short of far more often than all others, least q first.
-   *
-   * @return how many tests were tried
-   */
-  long hints(List<CrossResult.RuleHint> into) {
+  /** Rules that groups fall short of far more often than all others, least q first. */
+  List<CrossResult.RuleHint> hints() {
+    List<CrossResult.RuleHint> into = new ArrayList<>();
     List<RuleRates.Tried> tried = new ArrayList<>();
     List<CrossResult.By> kinds = new ArrayList<>();
     for (CrossResult.By by : CrossResult.By.values()) {
@@ -108,6 +111,7 @@ final class Groups {
         kinds.add(by);
       }
     }
+    tests = tried.size();
     double[] q = FalseDiscovery.q(tried.stream().mapToDouble(RuleRates.Tried::p).toArray());
     for (int i = 0; i < q.length; i++) {
       RuleRates.Tried each = tried.get(i);
@@ -133,6 +137,6 @@ final class Groups {
             .thenComparing(CrossResult.RuleHint::group)
             .thenComparing(CrossResult.RuleHint::pack)
             .thenComparing(CrossResult.RuleHint::rule));
-    return q.length;
+    return into;
   }
 }

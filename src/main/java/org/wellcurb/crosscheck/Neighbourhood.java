@@ -28,7 +28,6 @@ final class Neighbourhood {
   private final float[] longitude;
   private final long[] keyed;
   private final int count;
-  private final long[] cells;
   private final int[] members;
 
   /**
@@ -42,7 +41,7 @@ final class Neighbourhood {
       n += each ? 1 : 0;
     }
     count = n;
-    cells = new long[n];
+    long[] cells = new long[n];
     for (int i = 0, at = 0; i < usable.length; i++) {
       if (usable[i]) {
         cells[at++] = cell(latitude[i], longitude[i]);

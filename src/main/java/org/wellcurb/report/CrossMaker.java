@@ -17,6 +17,8 @@ import org.wellcurb.report.words.Words;
 
 /** Puts what only the whole batch shows into modest words. */
 final class CrossMaker {
+  private static final double LEAST_Q = 0.0001;
+
   private final CrossView view;
   private final CrossResult result;
   private final Words words;
@@ -68,7 +70,7 @@ final class CrossMaker {
     List<String> sentences = new ArrayList<>();
     for (Duplicates.SameNumber same : first(found.sameNumbers())) {
       String id = view.id(same.records().get(0));
-      String places = places(same.records());
+      String places = places(same.records(), same.rows());
       sentences.add(
           same.different().isEmpty()
               ? words.say("cross.same.equal", id, places)
@@ -91,6 +93,9 @@ final class CrossMaker {
                   view.id(near.second()),
                   near.equal(),
                   entries(near.different())));
+    }
+    if (found.isCut()) {
+      sentences.add(words.say("cross.near.cut"));
     }
     add(parts, "cross.near", "cross.near.lead", sentences, found.nearCopyTotal());
   }
@@ -115,7 +120,7 @@ final class CrossMaker {
               where,
               words.entry(hint.field().key()),
               what,
-              number(hint.q()),
+              q(hint.q()),
               names(hint.seen())));
     }
     add(parts, "cross.figures", "cross.figures.lead", sentences, result.figures().size());
@@ -146,7 +151,10 @@ final class CrossMaker {
               hint.title(),
               share(hint.share()),
               percent(hint.othersShare()),
-              number(hint.q())));
+              q(hint.q())));
+    }
+    if (result.groupsLeftOut() > 0) {
+      sentences.add(words.say("cross.rules.cut", result.groupsLeftOut()));
     }
     add(parts, "cross.rules", "cross.rules.lead", sentences, result.rulesTotal());
   }
@@ -171,7 +179,7 @@ final class CrossMaker {
               hint.group(),
               share(hint.share()),
               number(hint.ratio()),
-              number(hint.q()),
+              q(hint.q()),
               names(hint.seen())));
     }
     add(parts, "cross.slips", "cross.slips.lead", sentences, result.slips().size());
@@ -245,19 +253,20 @@ final class CrossMaker {
     return words.say(
         rate.share().share() > rate.expected() ? "cross.rates.more" : "cross.rates.less",
         expected,
-        number(rate.q()));
+        q(rate.q()));
   }
 
   private static <T> List<T> first(List<T> all) {
     return all.subList(0, Math.min(Cap.CROSS_ON_PAGE.most(), all.size()));
   }
 
-  private String places(List<Seen> records) {
+  private String places(List<Seen> records, long rows) {
     List<String> places = new ArrayList<>();
     for (Seen seen : records.subList(0, Math.min(Cap.CROSS_NAMED.most(), records.size()))) {
       places.add(words.say("place", seen.file(), seen.row()));
     }
-    return String.join("; ", places) + (records.size() > places.size() ? "; " + Cap.ELLIPSIS : "");
+    more(places, rows - places.size());
+    return String.join("; ", places);
   }
 
   private String names(List<Seen> records) {
@@ -265,8 +274,16 @@ final class CrossMaker {
   }
 
   private String entries(List<String> keys) {
-    List<String> names = keys.stream().limit(Cap.CROSS_NAMED.most()).map(words::entry).toList();
-    return String.join(", ", names) + (keys.size() > names.size() ? ", " + Cap.ELLIPSIS : "");
+    List<String> names = new ArrayList<>();
+    keys.stream().limit(Cap.CROSS_NAMED.most()).map(words::entry).forEach(names::add);
+    more(names, keys.size() - names.size());
+    return String.join(", ", names);
+  }
+
+  private void more(List<String> names, long more) {
+    if (more > 0) {
+      names.add(words.say("cross.more", more));
+    }
   }
 
   private String share(Share share) {
@@ -275,6 +292,13 @@ final class CrossMaker {
 
   private String percent(double share) {
     return Rates.percent(share, words);
+  }
+
+  /** The rate of false discoveries; what is next to nothing is said to be less than little. */
+  private String q(double q) {
+    return q < LEAST_Q
+        ? "q < " + Numerals.of(LEAST_Q, 2, words.language())
+        : "q = " + Numerals.of(q, 2, words.language());
   }
 
   private String number(double number) {

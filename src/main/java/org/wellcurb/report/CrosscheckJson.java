@@ -82,6 +82,7 @@ public final class CrosscheckJson {
     json.writeArrayFieldStart("shown");
     for (Duplicates.SameNumber same : found.sameNumbers()) {
       json.writeStartObject();
+      json.writeNumberField("rows", same.rows());
       seen(json, view, same.records());
       texts(json, "different", same.different());
       json.writeEndObject();

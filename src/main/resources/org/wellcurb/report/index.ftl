@@ -83,6 +83,7 @@
 <#if v.asks?has_content>
 <@l.section id="ask" title=t("ask.title")>
 <p>${t("ask.batch")}</p>
+<@cut "ASKS_COUNTED" />
 <ol class="asks"><#list v.asks as a><li><b>${a.entry}</b>: ${n("ask.batch.line", a.outcomes, a.records)}</li></#list></ol>
 </@l.section>
 </#if>

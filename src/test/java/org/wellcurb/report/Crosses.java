@@ -21,8 +21,8 @@ public final class Crosses {
             40,
             new Duplicates.Found(
                 List.of(
-                    new Duplicates.SameNumber(List.of(a, b), List.of("well.depth")),
-                    new Duplicates.SameNumber(List.of(a, b), List.of())),
+                    new Duplicates.SameNumber(9, List.of(a, b), List.of("well.depth")),
+                    new Duplicates.SameNumber(9, List.of(a, b), List.of())),
                 2,
                 4,
                 List.of(new Duplicates.NearCopy(a, b, 31, List.of("site.latitude"))),

@@ -1,0 +1,69 @@
+package org.wellcurb.crosscheck;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Wells unlike their neighbours, over all fields.
+ *
+ * @param shown the farthest, farthest first
+ * @param total how many there are
+ * @param compared wells with neighbours that agree
+ */
+record NeighbourHints(List<CrossResult.NeighbourHint> shown, long total, long compared) {
+  NeighbourHints {
+    shown = List.copyOf(shown);
+  }
+
+  /** Looks at all fields, one after the other. */
+  static NeighbourHints of(SurveyFile survey, int most) throws IOException {
+    Neighbours neighbours = new Neighbours(survey);
+    List<Neighbours.Unlike> unlike = new ArrayList<>();
+    long compared = 0;
+    for (Field field : Field.values()) {
+      Neighbours.Found found = find(neighbours, survey, field);
+      unlike.addAll(found.unlike());
+      compared += found.lookedAt();
+    }
+    unlike.sort(
+        Comparator.comparingDouble((Neighbours.Unlike each) -> -each.score())
+            .thenComparingInt(Neighbours.Unlike::place));
+    List<CrossResult.NeighbourHint> shown = new ArrayList<>();
+    for (Neighbours.Unlike each : unlike.subList(0, Math.min(most, unlike.size()))) {
+      shown.add(
+          new CrossResult.NeighbourHint(
+              survey.seen(each.place()),
+              each.field(),
+              each.value(),
+              each.median(),
+              each.spread(),
+              each.neighbours(),
+              each.score()));
+    }
+    return new NeighbourHints(shown, unlike.size(), compared);
+  }
+
+  /** Depths as shares of the median; water in metres above the sea; yields in logarithms. */
+  private static Neighbours.Found find(Neighbours neighbours, SurveyFile survey, Field field)
+      throws IOException {
+    float[] values = survey.floats(SurveyRow.VALUES + 4 * field.ordinal());
+    return switch (field) {
+      case DEPTH -> neighbours.find(field, values, 0.1, 0.25, true);
+      case STATIC_LEVEL -> {
+        float[] elevation = survey.floats(SurveyRow.ELEVATION);
+        for (int i = 0; i < values.length; i++) {
+          values[i] = elevation[i] - values[i];
+        }
+        yield neighbours.find(field, values, 1, 3, false);
+      }
+      case YIELD -> {
+        for (int i = 0; i < values.length; i++) {
+          values[i] = values[i] > 0 ? (float) Math.log10(values[i]) : Float.NaN;
+        }
+        yield neighbours.find(field, values, 0.1, 0.2, false);
+      }
+    };
+  }
+}
