@@ -95,7 +95,7 @@ final class WellMaker {
     put("water.pumping_level", pumping);
     put("water.test_method", "test pump");
     put("water.test_rate", rate);
-    put("water.test_duration", between(1, 8));
+    put("water.test_duration", between(4, 24));
     put("water.yield", rate);
     put("pump.type", "submersible");
     put("pump.intake_depth", intake);

@@ -143,8 +143,8 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     if (plan.earlier() != null) {
       result.since.record(record, mark);
     }
-    String driller = Whose.written(record, "driller.licence");
-    String installer = Whose.written(record, "installer.licence");
+    String driller = Whose.driller(record);
+    String installer = Whose.installer(record);
     result.licences.record(driller);
     if (!installer.isEmpty() && !installer.equals(driller)) {
       result.licences.record(installer);

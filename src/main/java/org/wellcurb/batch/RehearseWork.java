@@ -79,7 +79,7 @@ final class RehearseWork implements Pipeline.Work<Part, RehearsePart>, RecordSin
     result.changed += changed ? 1 : 0;
     result.newlyShort += worse.isEmpty() ? 0 : 1;
     result.noLongerShort += better.isEmpty() ? 0 : 1;
-    group(result.contractors, Whose.written(record, "driller.licence"), changed);
+    group(result.contractors, Whose.driller(record), changed);
     group(result.zones, Whose.written(record, "site.zone"), changed);
     if (changed) {
       @Nullable Place place = Place.of(record, positionAccuracy);

@@ -23,11 +23,7 @@ final class SinceLog {
   private final List<String> licences = new ArrayList<>();
 
   void record(WellRecord record, long mark) {
-    add(
-        RecordMark.of(record.id()),
-        mark,
-        Whose.written(record, "driller.licence"),
-        Whose.written(record, "installer.licence"));
+    add(RecordMark.of(record.id()), mark, Whose.driller(record), Whose.installer(record));
   }
 
   private void add(long id, long mark, String driller, String installer) {

@@ -107,9 +107,9 @@ final class ScreenCommand implements Callable<Integer> {
   @Option(
       names = "--crosscheck",
       paramLabel = "yes|no",
-      converter = YesNoOption.class,
+      converter = YesNoOption.Converter.class,
       description = "Also look at what only the whole batch shows (default: yes).")
-  private boolean crosscheck = true;
+  private YesNoOption crosscheck = YesNoOption.YES;
 
   @Option(
       names = "--earlier",
@@ -188,7 +188,7 @@ final class ScreenCommand implements Callable<Integer> {
             System.in,
             headers,
             new NoticeOptions(notices == NoticesOption.ALL, mostNotices, replyDays, notice),
-            new LookOptions(crosscheck, answers, settled, earlier));
+            new LookOptions(crosscheck == YesNoOption.YES, answers, settled, earlier));
     ScreenSummary summary;
     try (ProgressLine line = ProgressLine.start(quiet)) {
       summary = new ScreenRun(request, line, stop).run();

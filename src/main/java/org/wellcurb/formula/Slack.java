@@ -14,9 +14,13 @@ final class Slack {
   private final int entry;
   private final Expr limit;
 
+  /** The system of a limit that is one figure: most are; null for others. */
+  private final @Nullable UnitSystem plain;
+
   private Slack(int entry, Expr limit) {
     this.entry = entry;
     this.limit = limit;
+    plain = limit instanceof Expr.Literal figure ? figure.unit().system() : null;
   }
 
   /** The slack of {@code side} against {@code limit}; null where the form allows none. */
@@ -34,13 +38,18 @@ final class Slack {
       return false;
     }
     UnitSystem written = record.system(entry);
-    @Nullable UnitSystem system = Written.ofLimit(limit, f);
-    if (written == UnitSystem.NEUTRAL
-        || system == null
-        || system == UnitSystem.NEUTRAL
-        || system == written) {
+    if (written == UnitSystem.NEUTRAL || written == plain) {
       return false;
     }
+    // Whether it would help is quickly told; the system of a limit may have to be looked up.
+    if (!helps(relation, value, half, lo, hi)) {
+      return false;
+    }
+    @Nullable UnitSystem system = Written.ofLimit(limit, f);
+    return system != null && system != UnitSystem.NEUTRAL && system != written;
+  }
+
+  private static boolean helps(Relation relation, double value, double half, double lo, double hi) {
     return switch (relation) {
       case AT_LEAST, MORE -> holds(relation, value + half, lo, hi);
       case AT_MOST, LESS -> holds(relation, value - half, lo, hi);

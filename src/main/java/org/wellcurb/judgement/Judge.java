@@ -171,10 +171,14 @@ public final class Judge {
 
   /** One text, at every way in which the depths may have to be brought to ground. */
   private int text(RuleProgram rule, DatedText text) {
+    int datums = text.datums() | rule.datums();
+    if (datums == 0) {
+      // Nothing that it reads moves, wherever the frame was left.
+      return atThisDatum(rule, text);
+    }
     shifts.apply(frame, 0);
     int all = atThisDatum(rule, text);
-    int datums = text.datums() | rule.datums();
-    for (int way = 1; datums != 0 && way < shifts.count() && all != CANNOT_TELL; way++) {
+    for (int way = 1; way < shifts.count() && all != CANNOT_TELL; way++) {
       shifts.apply(frame, way);
       all = alike(all, atThisDatum(rule, text));
     }

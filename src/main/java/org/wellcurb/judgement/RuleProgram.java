@@ -8,29 +8,60 @@ import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Formula;
 import org.wellcurb.record.Entry;
 
-/**
- * What is needed to judge one rule.
- *
- * @param when when it applies; null if always
- * @param texts its texts with the days on which they are in force; one text without days where the
- *     rule is not dated
- * @param judgedBy which day decides the text
- * @param omission true for a rule whose shortfall is an omission (a repair makes none)
- */
-public record RuleProgram(
-    @Nullable Formula when, List<DatedText> texts, JudgedBy judgedBy, boolean omission) {
-  public RuleProgram {
+/** What is needed to judge one rule. */
+public final class RuleProgram {
+  private final @Nullable Formula when;
+  private final List<DatedText> texts;
+  private final JudgedBy judgedBy;
+  private final boolean omission;
+  private final boolean dated;
+
+  /**
+   * @param when when it applies; null if always
+   * @param texts its texts with the days on which they are in force; one text without days where
+   *     the rule is not dated
+   * @param judgedBy which day decides the text
+   * @param omission true for a rule whose shortfall is an omission (a repair makes none)
+   */
+  public RuleProgram(
+      @Nullable Formula when, List<DatedText> texts, JudgedBy judgedBy, boolean omission) {
     if (texts.isEmpty()) {
       throw new IllegalArgumentException("a rule without a text");
     }
-    texts = texts.stream().sorted(Comparator.comparingDouble(DatedText::firstDay)).toList();
+    this.when = when;
+    this.texts = texts.stream().sorted(Comparator.comparingDouble(DatedText::firstDay)).toList();
+    this.judgedBy = judgedBy;
+    this.omission = omission;
+    DatedText first = this.texts.get(0);
+    dated =
+        texts.size() > 1
+            || first.firstDay() != Double.NEGATIVE_INFINITY
+            || first.lastDay() != Double.POSITIVE_INFINITY;
+  }
+
+  /** When it applies; null if always. */
+  public @Nullable Formula when() {
+    return when;
+  }
+
+  /** Its texts, the earliest first. */
+  public List<DatedText> texts() {
+    return texts;
+  }
+
+  /** Which day decides the text. */
+  public JudgedBy judgedBy() {
+    return judgedBy;
+  }
+
+  /** True for a rule whose shortfall is an omission; a repair makes none. */
+  public boolean omission() {
+    return omission;
   }
 
   /** True if its texts hold on some days only. */
   public boolean isDated() {
-    return texts.size() > 1
-        || texts.get(0).firstDay() != Double.NEGATIVE_INFINITY
-        || texts.get(0).lastDay() != Double.POSITIVE_INFINITY;
+    return dated;
   }
 
   /** Which movable datums its own condition reads, as bits by ordinal of the datum. */

@@ -1,6 +1,7 @@
 package org.wellcurb.quantity;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A unit of measure. A value {@code x} in this unit is {@code x * factor + offset} in the SI unit
@@ -49,5 +50,17 @@ public record Unit(
   /** True where a larger number in this unit is a smaller SI value. */
   public boolean isReversed() {
     return isWireArea();
+  }
+
+  // By hand: units are compared for each cell, and by their lists of spellings that would be slow.
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return this == other
+        || (other instanceof Unit unit && id == unit.id && symbol.equals(unit.symbol));
+  }
+
+  @Override
+  public int hashCode() {
+    return id;
   }
 }

@@ -24,6 +24,7 @@ public final class CellReader {
   private final WordReader words;
   private final FlowingWords flowing;
   private final PlainNumber number = new PlainNumber();
+  private final LastWords lastWords;
   private final ByteCache<Reading> amounts = new ByteCache<>();
   private final ByteCache<String> texts = new ByteCache<>();
 
@@ -34,6 +35,7 @@ public final class CellReader {
       entries[entry.index()] = new EntryReading(entry);
     }
     words = new WordReader();
+    lastWords = new LastWords(catalogue.size());
     flowing = new FlowingWords(catalogue);
   }
 
@@ -122,8 +124,17 @@ public final class CellReader {
       int to,
       @Nullable Unit bare,
       CellStyle style) {
+    boolean isWord = reading.kind() == Kind.CHOICE || reading.kind() == Kind.YES_NO;
+    boolean isUsual = style.sentinels().isEmpty();
+    if (isWord && isUsual) {
+      int again = lastWords.place(reading.index(), source, from, to);
+      if (again != WordTable.NONE) {
+        into.choice(reading.index(), again);
+        return true;
+      }
+    }
     boolean digit = source[from] >= '0' && source[from] <= '9';
-    if (!digit && style.sentinels().isEmpty() && !reading.isIdentity()) {
+    if (!digit && isUsual && !reading.isIdentity()) {
       int said = words.noValue(reading, source, from, to);
       if (said != WordTable.NONE) {
         absent(into, reading, said);
@@ -132,8 +143,14 @@ public final class CellReader {
     }
     return switch (reading.kind()) {
       case TEXT, LIST -> false;
-      case CHOICE, YES_NO ->
-          style.sentinels().isEmpty() && words.choice(into, reading, source, from, to);
+      case CHOICE, YES_NO -> {
+        int place = isUsual ? words.place(reading, source, from, to) : WordTable.NONE;
+        if (place != WordTable.NONE) {
+          lastWords.keep(reading.index(), source, from, to, place);
+          into.choice(reading.index(), place);
+        }
+        yield place != WordTable.NONE;
+      }
       case DATE -> DateText.readPlain(into, reading.index(), source, from, to, style);
       default ->
           bare != null && PlainAmount.read(into, reading, number, source, from, to, bare, style);

@@ -44,14 +44,10 @@ final class WordReader {
     into.absent(entry, state, (said & SENTINEL) != 0 ? Note.SENTINEL : Note.NONE);
   }
 
-  /** A choice or yes-no of bytes; false if it is none, and nothing is written then. */
-  boolean choice(RecordFiller into, EntryReading reading, byte[] source, int from, int to) {
+  /** Place of a choice or yes-no of bytes; {@link WordTable#NONE} if it is none. */
+  int place(EntryReading reading, byte[] source, int from, int to) {
     WordTable table = reading.kind() == Kind.CHOICE ? reading.choices() : yesNo;
-    int place = table.find(source, from, to);
-    if (place != WordTable.NONE) {
-      into.choice(reading.index(), place);
-    }
-    return place != WordTable.NONE;
+    return table.find(source, from, to);
   }
 
   /** A choice or yes-no of text; unreadable if it is none. */

@@ -11,22 +11,37 @@ import org.wellcurb.screening.Finding;
  * to the driller; to the other of the two where that one is not given.
  */
 public final class Whose {
+  private static final int DRILLER = Catalogue.standard().index("driller.licence");
+  private static final int INSTALLER = Catalogue.standard().index("installer.licence");
+
   private Whose() {}
 
   /** The licence as written; empty where the record names neither. */
   public static String licence(WellRecord record, Finding finding) {
     Entry entry = record.catalogue().find(finding.deciding().entry());
-    String driller = written(record, "driller.licence");
-    String installer = written(record, "installer.licence");
+    String driller = driller(record);
+    String installer = installer(record);
     boolean pump = entry != null && entry.part() == Part.PUMP;
     String first = pump ? installer : driller;
     return first.isEmpty() ? (pump ? driller : installer) : first;
   }
 
-  /** A licence that the record gives, as written; empty where it gives none. */
+  /** The driller's licence as written; empty where the record gives none. */
+  public static String driller(WellRecord record) {
+    return written(record, DRILLER);
+  }
+
+  /** The installer's licence as written; empty where the record gives none. */
+  public static String installer(WellRecord record) {
+    return written(record, INSTALLER);
+  }
+
+  /** What a record gives in an entry, as written; empty where it gives nothing. */
   public static String written(WellRecord record, String key) {
-    Catalogue catalogue = record.catalogue();
-    int index = catalogue.index(key);
-    return record.isGiven(index) ? record.written(index) : "";
+    return written(record, record.catalogue().index(key));
+  }
+
+  private static String written(WellRecord record, int entry) {
+    return record.isGiven(entry) ? record.written(entry) : "";
   }
 }

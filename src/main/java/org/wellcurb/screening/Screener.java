@@ -68,7 +68,7 @@ public final class Screener {
     judge.take(record);
     quiet.take(record);
     for (int i = 0; i < programs.length; i++) {
-      outcomes[i] = quiet.isQuiet(i) ? quiet.outcome(i) : (byte) judge.outcome(programs[i]);
+      outcomes[i] = quiet.isSettled(i) ? quiet.outcome(i) : (byte) judge.outcome(programs[i]);
     }
     subjects.settle(outcomes);
     if (!record.variances().isEmpty()) {

@@ -2,6 +2,7 @@ package org.wellcurb.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -60,6 +61,20 @@ class ScreenCommandTest {
     assertFalse(Files.exists(dir.resolve("out/notices")));
     assertEquals(0, screen("in.csv", "--notices", "all").code());
     assertTrue(Files.exists(dir.resolve("out/notices")));
+  }
+
+  @Test
+  void wholeBatchIsLookedAtUnlessItIsNotWanted() throws Exception {
+    write("in.csv", HEADER + GOOD);
+    screen("in.csv");
+    String looked = Files.readString(dir.resolve("out/run.json"));
+    Ran ran = screen("in.csv", "--crosscheck", "no");
+    assertEquals(0, ran.code(), ran.err());
+    String left = Files.readString(dir.resolve("out/run.json"));
+    assertNotEquals(looked, left);
+    assertEquals(0, screen("in.csv", "--crosscheck", "yes").code());
+    assertEquals(looked, Files.readString(dir.resolve("out/run.json")));
+    assertEquals(2, screen("in.csv", "--crosscheck", "perhaps").code());
   }
 
   @Test
