@@ -52,6 +52,18 @@ class ScreenCommandTest {
   }
 
   @Test
+  void theWholeBatchIsLookedAtUnlessItIsNotAskedFor() throws Exception {
+    write("in.csv", "driller.licence," + HEADER + "D7," + BAD);
+    assertEquals(0, screen("in.csv").code());
+    assertTrue(Files.exists(dir.resolve("out/crosscheck.json")));
+    assertEquals(0, screen("in.csv", "--crosscheck", "no").code());
+    assertFalse(Files.exists(dir.resolve("out/crosscheck.json")));
+    assertEquals(0, screen("in.csv", "--crosscheck=yes").code());
+    assertTrue(Files.exists(dir.resolve("out/crosscheck.json")));
+    assertEquals(2, screen("in.csv", "--crosscheck", "maybe").code());
+  }
+
+  @Test
   void noticesAreLeftOutIfNoneAreAskedFor() throws Exception {
     write("in.csv", "driller.licence," + HEADER + "D7," + BAD);
     screen("in.csv");
