@@ -108,6 +108,12 @@ final class WorkingNode extends AmountNode {
         s.lo[i] = record.lo(entry) - shift;
         s.hi[i] = record.hi(entry) - shift;
       }
+      case SIZE -> {
+        if (record.lo(entry) == record.hi(entry)) {
+          s.lo[i] = record.lo(entry);
+          s.hi[i] = record.hi(entry);
+        }
+      }
       case HALF_PLACE -> {
         s.lo[i] = record.halfPlace(entry);
         s.hi[i] = s.lo[i];

@@ -66,8 +66,7 @@ final class PossibleReadings {
     List<Slip> fits = new ArrayList<>();
     for (Entry suspect : suspects(record, broken, outOfRange)) {
       for (Slip slip : Slips.of(record, suspect)) {
-        boolean isTried = slip.kind() != Slip.Kind.UNIT || faults >= TWO_FAULTS;
-        if (isTried && mends(slip, broken, outOfRange)) {
+        if (mends(slip, broken, outOfRange)) {
           fits.add(slip);
         }
       }
@@ -82,7 +81,8 @@ final class PossibleReadings {
     Slip.Kind commonest =
         fits.stream().map(Slip::kind).min(java.util.Comparator.naturalOrder()).orElseThrow();
     List<Slip> ofThatKind = fits.stream().filter(slip -> slip.kind() == commonest).toList();
-    if (ofThatKind.size() > 1) {
+    // Where another unit would do, but too little broke to say so, a rarer slip is no better guess.
+    if (ofThatKind.size() > 1 || (commonest == Slip.Kind.UNIT && faults < TWO_FAULTS)) {
       return null;
     }
     Slip slip = ofThatKind.get(0);

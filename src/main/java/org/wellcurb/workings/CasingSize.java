@@ -1,7 +1,6 @@
 package org.wellcurb.workings;
 
 import static org.wellcurb.workings.Input.helpful;
-import static org.wellcurb.workings.Input.required;
 
 import java.util.List;
 import org.wellcurb.quantity.Units;
@@ -43,7 +42,7 @@ public final class CasingSize {
   /** The inputs of {@link #inside(double[], int)} and {@link #outside(double[], int)}. */
   static List<Input> inputs() {
     return List.of(
-        required("well.casing_diameter"),
+        Input.size("well.casing_diameter"),
         helpful("well.casing_size_is"),
         helpful("well.casing_wall"),
         Input.text("well.casing_schedule", WallClass::of),

@@ -31,6 +31,11 @@ public record Input(String key, Need need, Take take, @Nullable TextCode code) {
   public enum Take {
     /** The amount in SI, the place of a choice, 1 or 0, the day. */
     VALUE,
+    /**
+     * The amount, where it is a single one: between two sizes of a table there is nothing, so that
+     * a range says no more than a blank.
+     */
+    SIZE,
     /** Half a unit of its last written decimal place, in SI: a single number; 0 where none. */
     HALF_PLACE,
     /** The number that {@link Input#code} gives to its text; NaN as for an entry not given. */
@@ -47,6 +52,11 @@ public record Input(String key, Need need, Take take, @Nullable TextCode code) {
 
   public static Input optional(String key) {
     return new Input(key, Need.OPTIONAL, Take.VALUE, null);
+  }
+
+  /** A size of a table: a range of it is as good as nothing. */
+  public static Input size(String key) {
+    return new Input(key, Need.REQUIRED, Take.SIZE, null);
   }
 
   /** How finely an entry was written. */

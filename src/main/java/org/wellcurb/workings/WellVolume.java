@@ -48,7 +48,8 @@ public final class WellVolume {
     if (level < 0 && Double.isNaN(stickup)) {
       return Double.NaN;
     }
-    double top = level < 0 ? Math.max(level, -stickup) : level;
+    // No higher than the casing top, which may itself lie below ground, in a pit.
+    double top = Double.isNaN(stickup) ? level : Math.max(level, -stickup);
     double bottom = Math.min(depth, x[at + 14]);
     double inside = area(CasingSize.inside(x, at + 2));
     double hole = area(x[at + 10]);

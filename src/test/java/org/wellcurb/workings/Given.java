@@ -104,6 +104,10 @@ final class Given {
   private double end(Input input, int end) {
     return switch (input.take()) {
       case VALUE -> amounts.containsKey(input.key()) ? amounts.get(input.key())[end] : Double.NaN;
+      case SIZE -> {
+        double[] size = amounts.get(input.key());
+        yield size != null && size[0] == size[1] ? size[0] : Double.NaN;
+      }
       case HALF_PLACE -> halfPlaces.getOrDefault(input.key(), 0.0);
       case TEXT_CODE ->
           texts.containsKey(input.key())

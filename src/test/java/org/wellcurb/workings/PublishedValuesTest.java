@@ -70,6 +70,11 @@ class PublishedValuesTest {
           Map.entry("modified_z_score_mad_zero", "a statistic of the whole batch"),
           Map.entry("mad_sigma_factor", "a statistic of the whole batch"));
 
+  /** What is done with the rows of a quantity, for the page of workings. */
+  static String use(String quantity) {
+    return LEFT_OUT.getOrDefault(quantity, "computed, within its tolerance");
+  }
+
   static Stream<PublishedRow> rows() {
     return PublishedRow.all().stream().filter(row -> CHECKS.containsKey(row.quantity()));
   }
