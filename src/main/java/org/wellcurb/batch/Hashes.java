@@ -1,6 +1,7 @@
 package org.wellcurb.batch;
 
 import java.io.Closeable;
+import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -33,7 +34,11 @@ final class Hashes implements Closeable {
 
   /** Standard input, hashed while it is read. */
   InputStream standardInput() {
-    return standardInput;
+    // Whoever reads it closes it; what is left must still be hashed.
+    return new FilterInputStream(standardInput) {
+      @Override
+      public void close() {}
+    };
   }
 
   /** Starts on these files, each once. */

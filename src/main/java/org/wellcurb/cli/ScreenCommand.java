@@ -106,6 +106,7 @@ final class ScreenCommand implements Callable<Integer> {
 
   @Option(
       names = "--crosscheck",
+      arity = "1",
       paramLabel = "yes|no",
       converter = YesNoOption.Converter.class,
       description = "Also look at what only the whole batch shows (default: yes).")

@@ -70,8 +70,8 @@ final class AmountNodes {
     void eval(Frame f, int at) {
       WellRecord record = f.record();
       double shift = f.shift[datum];
-      f.lo[at] = record.lo(entry) - shift;
-      f.hi[at] = record.hi(entry) - shift;
+      f.lo[at] = shift == 0 ? record.lo(entry) : Intervals.sum(record.lo(entry), -shift);
+      f.hi[at] = shift == 0 ? record.hi(entry) : Intervals.sum(record.hi(entry), -shift);
       f.isVoid[at] = f.state(entry) == WellRecord.NOT_APPLICABLE;
     }
   }

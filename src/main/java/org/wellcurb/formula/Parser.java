@@ -309,6 +309,9 @@ final class Parser {
           if (amount.dimension().equals(Dimension.DATE)) {
             throw error(a.from, "a date has no opposite", "take the sign away");
           }
+          if (!(amount instanceof Expr.Literal)) {
+            refuseTemperature(amount, a);
+          }
           return new Part(opposite(amount), token, a.to);
         }
         if (take("(")) {
@@ -397,7 +400,9 @@ final class Parser {
         {
           expect("(");
           deeper();
-          Expr.Amount a = amountOf(sum());
+          Part inner = sum();
+          Expr.Amount a = amountOf(inner);
+          refuseTemperature(a, inner);
           depth--;
           Token close = expect(")");
           return new Part(new Expr.Absolute(a), token, close);
@@ -451,7 +456,19 @@ final class Parser {
     }
     Expr.Amount amount = amountOf(a);
     sameDimension(amount, literal, a, step, "round");
+    refuseTemperature(amount, a);
     return new Part(new Expr.Rounded(amount, literal), name, close);
+  }
+
+  /** A temperature has no zero of its own: its scales differ in where they begin. */
+  private static void refuseTemperature(Expr.Amount amount, Part part) throws FormulaException {
+    if (amount.dimension().equals(Dimension.TEMPERATURE)) {
+      throw new FormulaException(
+          part.from.from(),
+          part.to.to(),
+          "a temperature has no opposite, no size and no steps",
+          "compare it with a limit instead");
+    }
   }
 
   private void sameDimension(Expr.Amount a, Expr.Amount b, Part left, Part right, String sign)

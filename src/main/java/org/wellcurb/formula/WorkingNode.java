@@ -16,6 +16,9 @@ import org.wellcurb.workings.Working;
  * required input is blank it is unknown.
  */
 final class WorkingNode extends AmountNode {
+  /** In SI: a millionth of a millionth of a metre, a pascal, a cubic metre a second. */
+  private static final double NOTHING = 1e-14;
+
   private final Working.Function function;
   private final Working.Function greatest;
   private final @Nullable IntervalFunction over;
@@ -25,6 +28,7 @@ final class WorkingNode extends AmountNode {
   private final boolean[] isRequired;
   private final double[] figures;
   private final Turn[] turns;
+  private final int sizeIs;
 
   WorkingNode(Working working, Scope scope) {
     function = working.function();
@@ -32,6 +36,7 @@ final class WorkingNode extends AmountNode {
     greatest = most == null ? function : most;
     over = working.over();
     Catalogue catalogue = scope.catalogue();
+    sizeIs = catalogue.index("well.casing_size_is");
     inputs = working.inputs().toArray(new Input[0]);
     entries = new int[inputs.length];
     datums = new int[inputs.length];
@@ -109,7 +114,7 @@ final class WorkingNode extends AmountNode {
         s.hi[i] = record.hi(entry) - shift;
       }
       case SIZE -> {
-        if (record.lo(entry) == record.hi(entry)) {
+        if (record.lo(entry) == record.hi(entry) || isTrueSize(record)) {
           s.lo[i] = record.lo(entry);
           s.hi[i] = record.hi(entry);
         }
@@ -126,6 +131,12 @@ final class WorkingNode extends AmountNode {
     }
   }
 
+  /** Whether the record says that its casing's diameter is a measured one. */
+  private boolean isTrueSize(WellRecord record) {
+    String says = record.choice(sizeIs);
+    return says != null && !says.equals("nominal");
+  }
+
   /** Tries every value of the inputs from {@code i} on; false as soon as one cannot be known. */
   private boolean corners(Frame f, int at, Scratch s, int i) {
     if (i == entries.length) {
@@ -134,14 +145,19 @@ final class WorkingNode extends AmountNode {
       if (Double.isNaN(least) || Double.isNaN(most)) {
         return false;
       }
-      f.lo[at] = Math.min(f.lo[at], least);
-      f.hi[at] = Math.max(f.hi[at], most);
+      f.lo[at] = Math.min(f.lo[at], settled(least));
+      f.hi[at] = Math.max(f.hi[at], settled(most));
       return true;
     }
     if (!(s.lo[i] < s.hi[i])) {
       return corners(f, at, s, i + 1);
     }
     return trial(f, at, s, i, s.lo[i]) && trial(f, at, s, i, s.hi[i]) && turning(f, at, s, i);
+  }
+
+  /** What binary digits leave of a difference of equal figures is nothing: no form is so fine. */
+  private static double settled(double value) {
+    return Math.abs(value) < NOTHING ? 0 : value;
   }
 
   private boolean trial(Frame f, int at, Scratch s, int i, double value) {

@@ -151,6 +151,7 @@ public final class Explainer {
           .shifts()
           .needs(
               at.record(),
+              Judge.reads(datums, Datum.RECORD),
               Judge.reads(datums, Datum.WATER),
               Judge.reads(datums, Datum.PUMP),
               needs);

@@ -262,7 +262,10 @@ public final class Judge {
 
   private void days(JudgedBy day, Collection<Entry> into) {
     if (day instanceof JudgedBy.Entry of) {
-      into.add(of.entry());
+      // One that does not apply cannot be asked for.
+      if (!isNotApplicable(of)) {
+        into.add(of.entry());
+      }
     } else if (day instanceof JudgedBy.LaterOf of) {
       of.days().forEach(one -> days(one, into));
     }

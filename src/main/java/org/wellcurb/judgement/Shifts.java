@@ -13,11 +13,11 @@ import org.wellcurb.record.WellRecord;
  * The ways in which the depths of a record may have to be brought to ground level. A depth from the
  * casing top is reduced by the stick-up, one from the pitless increased by the pitless depth. Where
  * a datum is blank both ground and casing top are possible; where the stick-up is blank or a range,
- * each of its ends (for a blank, of its plausible range). In one way all depths of one datum move
- * alike, so that differences between them never suffer.
+ * each of its ends (for a blank, of its plausible range) and a value between. In one way all depths
+ * of one datum move alike, so that differences between them never suffer.
  */
 final class Shifts {
-  private static final int MOST = 32;
+  private static final int MOST = 64;
   private static final double[] AT_GROUND = {0};
 
   private final int recordDatum;
@@ -91,12 +91,26 @@ final class Shifts {
   }
 
   private static double[] ends(WellRecord r, int entry, Interval plausible) {
-    double lo = r.isGiven(entry) ? Math.max(r.lo(entry), plausible.lo()) : plausible.lo();
-    double hi = r.isGiven(entry) ? Math.min(r.hi(entry), plausible.hi()) : plausible.hi();
-    if (r.isGiven(entry) && r.lo(entry) == r.hi(entry)) {
-      return new double[] {r.lo(entry)};
+    if (!r.isGiven(entry)) {
+      return new double[] {plausible.lo(), plausible.hi(), usual(plausible)};
     }
-    return new double[] {lo, hi};
+    double lo = r.lo(entry);
+    double hi = r.hi(entry);
+    if (lo == hi) {
+      return new double[] {lo};
+    }
+    // Only an open end is taken from the plausible range: what is written is written.
+    double least = Double.isInfinite(lo) ? Math.min(plausible.lo(), hi) : lo;
+    double most = Double.isInfinite(hi) ? Math.max(plausible.hi(), lo) : hi;
+    return new double[] {least, most, (least + most) / 2};
+  }
+
+  /**
+   * A value between the ends of a plausible range: the ground, where that is one. A rule that asks
+   * for a band may fail at both ends and be met between.
+   */
+  private static double usual(Interval plausible) {
+    return plausible.contains(0) ? 0 : (plausible.lo() + plausible.hi()) / 2;
   }
 
   private void add(double record, double water, double pump) {
@@ -124,18 +138,29 @@ final class Shifts {
   }
 
   /** The entries that would leave one way only, for a formula that reads these datums. */
-  void needs(WellRecord r, boolean readsWater, boolean readsPump, Collection<Entry> into) {
+  void needs(
+      WellRecord r,
+      boolean readsRecord,
+      boolean readsWater,
+      boolean readsPump,
+      Collection<Entry> into) {
     Catalogue catalogue = r.catalogue();
     @Nullable String record = r.choice(recordDatum);
     @Nullable String water = r.choice(waterDatum);
     @Nullable String pump = r.choice(pumpDatum);
-    if (record == null) {
+    boolean goesByRecord =
+        readsRecord || (readsWater && water == null) || (readsPump && pump == null);
+    if (record == null && goesByRecord) {
       into.add(catalogue.entry(recordDatum));
     }
     if (readsWater && "other".equals(water)) {
       into.add(catalogue.entry(waterDatum));
     }
-    if (!(r.isGiven(stickup) && r.lo(stickup) == r.hi(stickup))) {
+    boolean goesByTop =
+        (goesByRecord && !"ground".equals(record))
+            || (readsWater && water != null && !water.equals("ground"))
+            || (readsPump && pump != null && !pump.equals("ground") && !pump.equals("pitless"));
+    if (goesByTop && !(r.isGiven(stickup) && r.lo(stickup) == r.hi(stickup))) {
       into.add(catalogue.entry(stickup));
     }
     if (readsPump && "pitless".equals(pump) && !r.isGiven(pitlessDepth)) {

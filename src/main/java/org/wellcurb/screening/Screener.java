@@ -70,10 +70,12 @@ public final class Screener {
     for (int i = 0; i < programs.length; i++) {
       outcomes[i] = quiet.isSettled(i) ? quiet.outcome(i) : (byte) judge.outcome(programs[i]);
     }
-    subjects.settle(outcomes);
+    // A variance is for the rule that it names: another rule of its subject stands where it does
+    // not.
     if (!record.variances().isEmpty()) {
       waive(record);
     }
+    subjects.settle(outcomes);
     return outcomes;
   }
 

@@ -67,7 +67,10 @@ final class Subjects {
         }
       }
       for (int i : group) {
-        if (i != worst && outcomes[i] != Outcome.NOT_APPLICABLE.ordinal()) {
+        boolean isSilent =
+            outcomes[i] == Outcome.NOT_APPLICABLE.ordinal()
+                || outcomes[i] == Outcome.WAIVED.ordinal();
+        if (i != worst && !isSilent) {
           outcomes[i] = (byte) Outcome.NOT_APPLICABLE.ordinal();
           standsFor[i] = worst;
         }

@@ -32,8 +32,8 @@ public record Input(String key, Need need, Take take, @Nullable TextCode code) {
     /** The amount in SI, the place of a choice, 1 or 0, the day. */
     VALUE,
     /**
-     * The amount, where it is a single one: between two sizes of a table there is nothing, so that
-     * a range says no more than a blank.
+     * The size of a casing: where it is nominal a table tells the true one, and between two sizes
+     * of a table there is nothing, so that a range says no more than a blank.
      */
     SIZE,
     /** Half a unit of its last written decimal place, in SI: a single number; 0 where none. */

@@ -106,7 +106,9 @@ final class Given {
       case VALUE -> amounts.containsKey(input.key()) ? amounts.get(input.key())[end] : Double.NaN;
       case SIZE -> {
         double[] size = amounts.get(input.key());
-        yield size != null && size[0] == size[1] ? size[0] : Double.NaN;
+        double[] says = amounts.get("well.casing_size_is");
+        boolean isTrue = says != null && says[0] != Choices.place("well.casing_size_is", "nominal");
+        yield size != null && (size[0] == size[1] || isTrue) ? size[end] : Double.NaN;
       }
       case HALF_PLACE -> halfPlaces.getOrDefault(input.key(), 0.0);
       case TEXT_CODE ->
