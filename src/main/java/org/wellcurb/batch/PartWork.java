@@ -21,6 +21,7 @@ import org.wellcurb.report.ByteText;
 import org.wellcurb.report.Cap;
 import org.wellcurb.report.FindingsCsv;
 import org.wellcurb.report.FindingsGeoJson;
+import org.wellcurb.report.FirstFinding;
 import org.wellcurb.report.KindCounts;
 import org.wellcurb.report.MapCells;
 import org.wellcurb.report.OutcomesCsv;
@@ -58,6 +59,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
 
   private final int[] outcomes = new int[Outcome.values().length];
   private final int[] kinds = new int[FindingKind.values().length];
+  private final FirstFinding firstFinding;
   private PartResult result;
   private @Nullable Part part;
   private String betweenRows = "";
@@ -65,6 +67,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
 
   PartWork(Plan plan) {
     this.plan = plan;
+    this.firstFinding = new FirstFinding(plan.request().style());
     this.result = new PartResult(0, 0, 0, plan.maps());
     for (Pack pack : plan.packs()) {
       screeners.add(new Screener(pack, plan.request().asOf()));
@@ -303,30 +306,27 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
             installer,
             new KindCounts(kinds[0], kinds[1], kinds[2], kinds[3]),
             outcomes[CANNOT_TELL],
-            firstTitle(findings),
+            "",
             "");
-    if (!findings.isEmpty() && plan.bars().mayBeListed(line)) {
+    boolean mayBeListed = !findings.isEmpty() && plan.bars().mayBeListed(line);
+    boolean mayHaveSheet =
+        (flagged ? sheets != SheetsFor.NONE : sheets == SheetsFor.ALL)
+            && plan.bars().mayHaveSheet(line);
+    if (!mayBeListed && !mayHaveSheet && result.first != null) {
+      return;
+    }
+    // Only a line that someone may read gets its sentence.
+    line = line.withFirst(firstFinding.of(findings));
+    if (mayBeListed) {
       result.lines.offer(line);
     }
     long number = Objects.requireNonNull(part).number();
     if (result.first == null) {
       result.first = new Flagged(number, place, pack, line, record.copy());
     }
-    if ((flagged ? sheets != SheetsFor.NONE : sheets == SheetsFor.ALL)
-        && plan.bars().mayHaveSheet(line)
-        && result.flagged.wants(new Flagged(number, place, pack, line, record))) {
+    if (mayHaveSheet && result.flagged.wants(new Flagged(number, place, pack, line, record))) {
       result.flagged.offer(new Flagged(number, place, pack, line, record.copy()));
     }
-  }
-
-  private static String firstTitle(List<Finding> findings) {
-    @Nullable Rule first = null;
-    for (Finding finding : findings) {
-      if (first == null || finding.rule().kind().compareTo(first.kind()) < 0) {
-        first = finding.rule();
-      }
-    }
-    return first == null ? "" : first.title();
   }
 
   @Override

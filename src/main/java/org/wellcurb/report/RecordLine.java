@@ -13,8 +13,7 @@ import java.util.Comparator;
  * @param installer licence of the pump installer, as written; empty if not given
  * @param kinds its findings by kind
  * @param cannotTell rules that cannot be told of it
- * @param first title of the rule of its first finding, in the order of {@link
- *     org.wellcurb.rulepack.FindingKind}; empty if it has none
+ * @param first its gravest finding as a sentence, with its source; empty if it has none
  * @param sheet address of its sheet from the batch page, such as {@code sheets/w-12.html}; empty if
  *     it has none
  */
@@ -41,6 +40,12 @@ public record RecordLine(
           .thenComparingLong(line -> -line.kinds.advisory())
           .thenComparing(RecordLine::file)
           .thenComparingLong(RecordLine::row);
+
+  /** The same line, with its first finding. */
+  public RecordLine withFirst(String text) {
+    return new RecordLine(
+        recordId, file, row, pack, driller, installer, kinds, cannotTell, text, sheet);
+  }
 
   /** The same line with the address of a sheet. */
   public RecordLine withSheet(String address) {

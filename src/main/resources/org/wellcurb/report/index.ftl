@@ -59,7 +59,7 @@
 <#list b.records as r>
 <@l.row>
 <@l.head t("col.record")><#if r.sheet?has_content><a href="${r.sheet}">${r.recordId}</a><#else>${r.recordId}</#if></@l.head>
-<@l.cell t("col.first")><@l.own r.first /></@l.cell>
+<@l.cell t("col.first")>${r.first}</@l.cell>
 <@l.cell t("kind.short.deficiency") "number">${r.kinds.deficiency}</@l.cell>
 <@l.cell t("kind.short.discrepancy") "number">${r.kinds.discrepancy}</@l.cell>
 <@l.cell t("kind.short.omission") "number">${r.kinds.omission}</@l.cell>
