@@ -19,6 +19,8 @@ final class Merged implements Pipeline.Merge<PartResult>, Closeable {
   final LicenceCounts licences = new LicenceCounts();
   final AskCounts asks = new AskCounts();
   final SinceLog since = new SinceLog();
+  final List<String> idleVariances = new ArrayList<>();
+  long idleVarianceCount;
   final @Nullable SurveyFile survey;
   final Maps maps;
   final Worst<RecordLine> lines = new Worst<>(Cap.RECORDS_ON_PAGE.most(), RecordLine.WORST_FIRST);
@@ -87,6 +89,10 @@ final class Merged implements Pipeline.Merge<PartResult>, Closeable {
     totals.add(result);
     licences.add(result.licences);
     since.add(result.since);
+    int room = Cap.SIDE_LINES_ON_PAGE.most() - idleVariances.size();
+    idleVariances.addAll(
+        result.idleVariances.subList(0, Math.min(room, result.idleVariances.size())));
+    idleVarianceCount += result.idleVarianceCount;
     maps.add(result.maps);
     if (survey != null) {
       survey.append(result.survey, part.source().file());

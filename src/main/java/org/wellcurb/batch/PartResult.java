@@ -27,6 +27,11 @@ final class PartResult {
   final Maps maps;
   final SurveyPart survey;
 
+  /** The first variances that match nothing, as the page names them. */
+  final List<String> idleVariances = new ArrayList<>();
+
+  long idleVarianceCount;
+
   /** Findings that wait for the notices. */
   final NoticeLog noticed = new NoticeLog();
 
@@ -77,6 +82,8 @@ final class PartResult {
     noticed.clear();
     marks.clear();
     since.clear();
+    idleVariances.clear();
+    idleVarianceCount = 0;
     survey.clear();
     maps.clear();
     settled = 0;

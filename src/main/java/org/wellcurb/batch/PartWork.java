@@ -16,6 +16,7 @@ import org.wellcurb.judgement.Outcome;
 import org.wellcurb.record.Amender;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.RecordMark;
+import org.wellcurb.record.Variance;
 import org.wellcurb.record.WellRecord;
 import org.wellcurb.report.ByteText;
 import org.wellcurb.report.Cap;
@@ -135,6 +136,9 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     byte[] judged = screeners.get(pack).outcomes(record);
     tallies.get(pack).add(judged);
     count(judged, kindOfRule.get(pack));
+    if (!record.variances().isEmpty()) {
+      idleVariances(record, screeners.get(pack));
+    }
     result.screened++;
     String packId = plan.packs().get(pack).id();
     RecordsCsv.put(result.records, record, packId, outcomes, kinds);
@@ -185,6 +189,17 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     }
     boolean isDeficient = kinds[FindingKind.DEFICIENCY.ordinal()] > 0;
     result.survey.add(record, isDeficient, isTold, pack, said);
+  }
+
+  /** Variances that name no rule of the pack, or one that was met. */
+  private void idleVariances(WellRecord record, Screener screener) {
+    for (Variance variance : screener.idleVariances()) {
+      result.idleVarianceCount++;
+      if (result.idleVariances.size() < Cap.SIDE_LINES_ON_PAGE.most()) {
+        String reference = variance.reference().isEmpty() ? "" : ": " + variance.reference();
+        result.idleVariances.add(record.id() + ", " + variance.rule() + reference);
+      }
+    }
   }
 
   private void count(byte[] judged, byte[] kindOf) {

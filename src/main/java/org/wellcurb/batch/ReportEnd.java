@@ -195,6 +195,7 @@ final class ReportEnd {
   private FollowUp followUp(@Nullable SinceCounts since) {
     List<Settlement> settled = plan.settled().unmatched();
     List<String> answers = plan.answers().unmatched();
+    cut(Cap.SIDE_LINES_ON_PAGE, Cap.SIDE_LINES_ON_PAGE.most(), merged.idleVarianceCount);
     cut(Cap.SIDE_LINES_ON_PAGE, Cap.SIDE_LINES_ON_PAGE.most(), settled.size());
     cut(Cap.SIDE_LINES_ON_PAGE, Cap.SIDE_LINES_ON_PAGE.most(), answers.size());
     return new FollowUp(
@@ -205,6 +206,8 @@ final class ReportEnd {
         plan.answers().records(),
         first(answers, Cap.SIDE_LINES_ON_PAGE),
         answers.size(),
+        merged.idleVariances,
+        merged.idleVarianceCount,
         since);
   }
 
@@ -301,6 +304,7 @@ final class ReportEnd {
     Map<String, Long> counts = totals.named();
     counts.put("sheets", (long) sheets.addresses().size());
     counts.put("notices", (long) notices.written());
+    counts.put("idleVariances", merged.idleVarianceCount);
     return new RunFacts(
         Version.text(), request.asOf(), options, lines, notRead(), plan.packs(), counts, cuts);
   }

@@ -15,6 +15,8 @@ import org.jspecify.annotations.Nullable;
  * @param answersUnmatched records that are answered for and not in this batch, with the line, at
  *     most as many
  * @param answersUnmatchedTotal how many there are
+ * @param idleVariances variances that name no rule, or a rule that was met, at most as many
+ * @param idleVariancesTotal how many there are
  * @param since what changed since an earlier report; null where none was given
  */
 public record FollowUp(
@@ -25,13 +27,17 @@ public record FollowUp(
     long correctedRecords,
     List<String> answersUnmatched,
     long answersUnmatchedTotal,
+    List<String> idleVariances,
+    long idleVariancesTotal,
     @Nullable SinceCounts since) {
   /** Nothing was told. */
-  public static final FollowUp NONE = new FollowUp(0, List.of(), 0, 0, 0, List.of(), 0, null);
+  public static final FollowUp NONE =
+      new FollowUp(0, List.of(), 0, 0, 0, List.of(), 0, List.of(), 0, null);
 
   public FollowUp {
     settledUnmatched = List.copyOf(settledUnmatched);
     answersUnmatched = List.copyOf(answersUnmatched);
+    idleVariances = List.copyOf(idleVariances);
   }
 
   /** True where the page has nothing to say of it. */
@@ -40,6 +46,7 @@ public record FollowUp(
         && settledUnmatchedTotal == 0
         && corrections == 0
         && answersUnmatchedTotal == 0
+        && idleVariancesTotal == 0
         && since == null;
   }
 }

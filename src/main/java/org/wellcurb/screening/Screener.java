@@ -177,7 +177,11 @@ public final class Screener {
     return "";
   }
 
-  /** Variances that name no rule, or a rule that was met. */
+  /** Variances of the record judged last that name no rule, or a rule that was met. */
+  public List<Variance> idleVariances() {
+    return idle(judged());
+  }
+
   private List<Variance> idle(WellRecord at) {
     return at.variances().stream()
         .filter(

@@ -2,11 +2,13 @@
 <#if !b.followUp.empty>
 <#assign f = b.followUp>
 <@l.section id="followup" title=t("followup.title")>
+<#if f.since?? || (f.settled > 0) || (f.corrections > 0)>
 <ul>
 <#if f.since??><li>${t("followup.since", f.since.added, f.since.still, f.since.cleared)} <a href="since.html">${t("followup.since.link")}</a></li></#if>
 <#if (f.settled > 0)><li>${n("followup.settled", f.settled)}</li></#if>
 <#if (f.corrections > 0)><li>${n("followup.answers", f.corrections, f.correctedRecords)}</li></#if>
 </ul>
+</#if>
 <#if f.settledUnmatched?has_content>
 <p class="cut">${n("followup.settled.unmatched", f.settledUnmatchedTotal)}</p>
 <ul><#list f.settledUnmatched as s><li>${t("followup.line", s.line)} ${s.recordId}, ${s.rule}</li></#list></ul>
@@ -14,6 +16,10 @@
 <#if f.answersUnmatched?has_content>
 <p class="cut">${n("followup.answers.unmatched", f.answersUnmatchedTotal)}</p>
 <ul><#list f.answersUnmatched as s><li>${t("followup.line", s)}</li></#list></ul>
+</#if>
+<#if f.idleVariances?has_content>
+<p class="cut">${n("followup.variances", f.idleVariancesTotal)}</p>
+<ul><#list f.idleVariances as s><li>${s}</li></#list></ul>
 </#if>
 <@cut "SIDE_LINES_ON_PAGE" />
 </@l.section>

@@ -121,6 +121,24 @@ class FollowUpTest {
     assertTrue(String.valueOf(failure.getMessage()).contains("findings.csv"));
   }
 
+  /** Nothing falls short, so that no sheet says it. */
+  @Test
+  void variancesThatMatchNothingAreReported() throws Exception {
+    Path records =
+        file(
+            "wells.csv",
+            "record.id,record.variances,relief.setting,pressure.cut_out\n"
+                + "A,no-such-rule: ZZ-9,75,60\nB,relief-above-cut-out: YY-8,75,60\n");
+    ScreenSummary summary =
+        Runs.run(Runs.request(dir.resolve("out"), List.of("common-practice"), records));
+    assertEquals(
+        List.of("A, no-such-rule: ZZ-9", "B, relief-above-cut-out: YY-8"),
+        summary.followUp().idleVariances());
+    String page = Files.readString(dir.resolve("out/index.html"));
+    assertTrue(page.contains("2 variances name no rule, or a rule that was met"), page);
+    assertTrue(page.contains("B, relief-above-cut-out: YY-8"), page);
+  }
+
   @Test
   void settledFindingsStayFindingsAndAreNotOpen() throws Exception {
     Path settled =

@@ -109,6 +109,8 @@ public final class Batches {
             2,
             List.of("4: " + text),
             1,
+            List.of(text + ", no-such-rule: B-1"),
+            1,
             new SinceCounts(4, 3, 2, 1, 1, 2)),
         List.of("pressure", "pit", "flowing"),
         records > Cap.RECORDS_ON_PAGE.most()
