@@ -40,6 +40,10 @@ final class InputCounts {
       note(table.layout());
     } else if (source instanceof JsonSource json) {
       format = (json.isLines() ? "JSON lines, " : "JSON, ") + json.encoding().label();
+      if (json.passesMapBy()) {
+        notes.add(
+            "The header map is for tables; the names of JSON are keys, and were read as such.");
+      }
     } else if (source instanceof JoinSource join) {
       format = format(join.layout());
       note(join.layout());

@@ -42,18 +42,19 @@ final class CompareNode extends TruthNode {
         f.isVoid[at] || f.isVoid[at + 1]
             ? Truth.VOID
             : relation.holds(f.lo[at], f.hi[at], f.lo[at + 1], f.hi[at + 1]);
-    if (truth == Truth.FALSE && turns(f, at)) {
-      truth = Truth.TRUE;
+    if (truth == Truth.FALSE) {
+      truth = turned(f, at);
     }
     f.written = outer;
     return truth;
   }
 
-  private boolean turns(Frame f, int at) {
+  private int turned(Frame f, int at) {
     if (slackOfA != null) {
-      return slackOfA.turns(f, relation, f.lo[at], f.lo[at + 1], f.hi[at + 1]);
+      return slackOfA.turned(f, relation, f.lo[at], f.lo[at + 1], f.hi[at + 1]);
     }
-    return slackOfB != null
-        && slackOfB.turns(f, relation.mirrored(), f.lo[at + 1], f.lo[at], f.hi[at]);
+    return slackOfB == null
+        ? Truth.FALSE
+        : slackOfB.turned(f, relation.mirrored(), f.lo[at + 1], f.lo[at], f.hi[at]);
   }
 }

@@ -30,37 +30,44 @@ final class Slack {
         : null;
   }
 
-  /** True if the comparison, false as written, holds with the slack. */
-  boolean turns(Frame f, Relation relation, double value, double lo, double hi) {
+  /**
+   * The truth of a comparison, false as written, with the slack: true, or still false; unknown
+   * where the limit is one of several and the slack would do for some.
+   */
+  int turned(Frame f, Relation relation, double value, double lo, double hi) {
     WellRecord record = f.record();
     double half = record.halfPlace(entry);
     if (half <= 0 || record.lo(entry) != record.hi(entry)) {
-      return false;
+      return Truth.FALSE;
     }
     UnitSystem written = record.system(entry);
     if (written == UnitSystem.NEUTRAL || written == plain) {
-      return false;
+      return Truth.FALSE;
     }
     // Whether it would help is quickly told; the system of a limit may have to be looked up.
-    if (!helps(relation, value, half, lo, hi)) {
-      return false;
+    int helped = helped(relation, value, half, lo, hi);
+    if (helped == Truth.FALSE) {
+      return Truth.FALSE;
     }
     @Nullable UnitSystem system = Written.ofLimit(limit, f);
-    return system != null && system != UnitSystem.NEUTRAL && system != written;
+    return system != null && system != UnitSystem.NEUTRAL && system != written
+        ? helped
+        : Truth.FALSE;
   }
 
-  private static boolean helps(Relation relation, double value, double half, double lo, double hi) {
+  private static int helped(Relation relation, double value, double half, double lo, double hi) {
     return switch (relation) {
       case AT_LEAST, MORE -> holds(relation, value + half, lo, hi);
       case AT_MOST, LESS -> holds(relation, value - half, lo, hi);
       case EQUAL ->
-          holds(Relation.AT_LEAST, value + half, lo, hi)
-              && holds(Relation.AT_MOST, value - half, lo, hi);
-      case NOT_EQUAL -> false;
+          Truth.and(
+              holds(Relation.AT_LEAST, value + half, lo, hi),
+              holds(Relation.AT_MOST, value - half, lo, hi));
+      case NOT_EQUAL -> Truth.FALSE;
     };
   }
 
-  private static boolean holds(Relation relation, double value, double lo, double hi) {
-    return relation.holds(value, value, lo, hi) == Truth.TRUE;
+  private static int holds(Relation relation, double value, double lo, double hi) {
+    return relation.holds(value, value, lo, hi);
   }
 }

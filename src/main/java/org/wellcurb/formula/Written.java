@@ -80,17 +80,25 @@ final class Written {
 
   private static @Nullable UnitSystem ofTable(Table table, Frame f) {
     TableRows rows = new TableRows(table);
+    @Nullable UnitSystem system = null;
     for (int i = 0; i < table.rows().size(); i++) {
       int match = rows.match(f, i);
-      if (match == Truth.UNKNOWN) {
+      if (match == Truth.FALSE || !(table.rows().get(i).value() instanceof Table.Amount value)) {
+        continue;
+      }
+      UnitSystem ofRow =
+          value.bracketUnit() != null && f.written == value.bracketUnit().system()
+              ? value.bracketUnit().system()
+              : value.unit().system();
+      // Of several rows that it may be, the system is known where they share one.
+      if (system != null && system != ofRow) {
         return null;
       }
-      if (match == Truth.TRUE && table.rows().get(i).value() instanceof Table.Amount value) {
-        return value.bracketUnit() != null && f.written == value.bracketUnit().system()
-            ? value.bracketUnit().system()
-            : value.unit().system();
+      system = ofRow;
+      if (match == Truth.TRUE) {
+        return system;
       }
     }
-    return null;
+    return system;
   }
 }

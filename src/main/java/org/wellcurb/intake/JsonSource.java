@@ -9,14 +9,23 @@ public final class JsonSource implements RecordSource {
   private final String file;
   private final TextEncoding encoding;
   private final boolean lines;
+  private final boolean passesMapBy;
   private final InputStream in;
   private final RowSplitter splitter;
 
   /**
    * @param lines true if each line is an object
+   * @param passesMapBy true if a header map was given, which says nothing of JSON
    */
-  JsonSource(String file, TextEncoding encoding, boolean lines, InputStream in, int chunkSize) {
+  JsonSource(
+      String file,
+      TextEncoding encoding,
+      boolean lines,
+      boolean passesMapBy,
+      InputStream in,
+      int chunkSize) {
     this.file = file;
+    this.passesMapBy = passesMapBy;
     this.encoding = encoding;
     this.lines = lines;
     this.in = in;
@@ -37,6 +46,11 @@ public final class JsonSource implements RecordSource {
   /** True if each line is an object; else objects are counted by their place. */
   public boolean isLines() {
     return lines;
+  }
+
+  /** True if a header map was given: it is for tables, and the names of JSON are keys. */
+  public boolean passesMapBy() {
+    return passesMapBy;
   }
 
   @Override

@@ -95,7 +95,8 @@ public final class Sources {
   private RecordSource json(Input input, Sampled text) {
     boolean lines =
         text.firstByte() == '{' && (input.form() == Form.JSON_LINES || text.isObjectsByLine());
-    return new JsonSource(input.file(), text.encoding(), lines, text.from(0), chunkSize);
+    return new JsonSource(
+        input.file(), text.encoding(), lines, !map.equals(HeaderMap.NONE), text.from(0), chunkSize);
   }
 
   private RecordSource table(Input input, Sampled text) throws IOException {

@@ -88,6 +88,16 @@ class HeaderMapRunTest {
     assertTrue(page.contains("100 columns, 4 of them fill an entry"), page);
   }
 
+  /** A map is for tables: that it was not used on JSON is said. */
+  @Test
+  void jsonIsReadByItsKeysAndTheReportSaysSo() throws Exception {
+    Path json =
+        Files.writeString(dir.resolve("a.json"), "{'record':{'id':'A'}}".replace('\'', '"'));
+    run("{'title':'t','columns':[{'column':'NO','entry':'record.id'}]}", json);
+    assertTrue(
+        Files.readString(dir.resolve("out/run.json")).contains("The header map is for tables"));
+  }
+
   @Test
   void aMapThatIsWrongWritesNothing() {
     RunFailure failure =
