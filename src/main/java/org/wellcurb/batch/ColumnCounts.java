@@ -9,9 +9,11 @@ import org.wellcurb.intake.ChunkTally;
 import org.wellcurb.intake.Column;
 import org.wellcurb.quantity.Note;
 import org.wellcurb.quantity.Unit;
+import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.quantity.Units;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
+import org.wellcurb.report.ColumnDoubt;
 import org.wellcurb.report.ColumnLine;
 
 /** Puts the counts of cells of one input beside its columns. */
@@ -37,9 +39,21 @@ final class ColumnCounts {
               said,
               column.index(),
               cells.cells(column.index(), ChunkTally.BLANK),
+              doubts(column, cells),
               cells));
     }
     return lines;
+  }
+
+  private static List<ColumnDoubt> doubts(Column column, ChunkTally cells) {
+    List<ColumnDoubt> doubts = new ArrayList<>(Doubts.of(column.index(), cells));
+    Entry entry = column.entry();
+    Unit us = entry == null || !column.isUnitUnsaid() ? null : entry.unit(UnitSystem.US);
+    if (us != null && cells.units(column.index(), us) > 0) {
+      long bare = cells.units(column.index(), us);
+      doubts.add(new ColumnDoubt("unit_unsaid", bare, List.of(us.symbol())));
+    }
+    return doubts;
   }
 
   /** The entries that any record of a JSON input names, and the names that no entry has. */
@@ -52,7 +66,8 @@ final class ColumnCounts {
       }
       if (named > 0) {
         long blank = cells.records() - named;
-        lines.add(line(entry.key(), entry.key(), "", "", entry.index(), blank, cells));
+        List<ColumnDoubt> doubts = Doubts.of(entry.index(), cells);
+        lines.add(line(entry.key(), entry.key(), "", "", entry.index(), blank, doubts, cells));
       }
     }
     cells
@@ -71,7 +86,8 @@ final class ColumnCounts {
                         0,
                         0,
                         Map.of(),
-                        Map.of())));
+                        Map.of(),
+                        List.of())));
     return lines;
   }
 
@@ -82,6 +98,7 @@ final class ColumnCounts {
       String said,
       int column,
       long blank,
+      List<ColumnDoubt> doubts,
       ChunkTally cells) {
     return new ColumnLine(
         name,
@@ -94,7 +111,8 @@ final class ColumnCounts {
         cells.cells(column, ChunkTally.NOT_APPLICABLE),
         cells.cells(column, ChunkTally.UNREADABLE),
         units(column, cells),
-        notes(column, cells));
+        notes(column, cells),
+        doubts);
   }
 
   /** Units in which values were written; nothing where all were in one. */

@@ -3,14 +3,15 @@ package org.wellcurb.intake;
 import java.util.Collections;
 import java.util.Map;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Note;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.Units;
 import org.wellcurb.record.WellRecord;
 
 /**
- * What reading one chunk of a table met, cell by cell. Tallies of one input add up in any order to
- * the same figures.
+ * What reading one chunk of a table met, cell by cell. Tallies of one input add up to the same
+ * figures however it was cut; doubts want the order of the file.
  */
 public final class ChunkTally {
   /** Nothing stands in the cell. */
@@ -34,6 +35,7 @@ public final class ChunkTally {
   private final long[] states;
   private final long[] notes;
   private final long[] units;
+  private final @Nullable ColumnDoubts[] doubts;
   private final Map<String, Long> unknown = new TreeMap<>(Inputs.CODE_POINTS);
   private long moreUnknown;
   private long records;
@@ -46,6 +48,7 @@ public final class ChunkTally {
     this.states = new long[columns * STATES];
     this.notes = new long[columns * NOTES];
     this.units = new long[columns * UNITS];
+    this.doubts = new @Nullable ColumnDoubts[columns];
   }
 
   /** Rows that became records. */
@@ -88,6 +91,11 @@ public final class ChunkTally {
     return units[column * UNITS + unit.id()];
   }
 
+  /** What makes one doubt how a column is read; null if no entry was ever filled from it. */
+  public @Nullable ColumnDoubts doubts(int column) {
+    return doubts[column];
+  }
+
   /** How often each name of a JSON record was met that no entry has. */
   public Map<String, Long> unknownNames() {
     return Collections.unmodifiableMap(unknown);
@@ -98,7 +106,7 @@ public final class ChunkTally {
     return moreUnknown;
   }
 
-  /** Adds the counts of another tally of the same input. */
+  /** Adds the counts of a tally of later rows of the same input. */
   public void add(ChunkTally other) {
     records += other.records;
     setAside += other.setAside;
@@ -114,6 +122,12 @@ public final class ChunkTally {
     }
     for (int i = 0; i < units.length; i++) {
       units[i] += other.units[i];
+    }
+    for (int i = 0; i < columns; i++) {
+      ColumnDoubts later = other.doubts[i];
+      if (later != null) {
+        doubtsOf(i).add(later);
+      }
     }
   }
 
@@ -145,10 +159,20 @@ public final class ChunkTally {
     if (note != 0) {
       notes[column * NOTES + note]++;
     }
+    doubtsOf(column).see(record, entry);
     Unit unit = record.unit(entry);
     if (unit != null && state == WellRecord.GIVEN) {
       units[column * UNITS + unit.id()]++;
     }
+  }
+
+  private ColumnDoubts doubtsOf(int column) {
+    ColumnDoubts of = doubts[column];
+    if (of == null) {
+      of = new ColumnDoubts();
+      doubts[column] = of;
+    }
+    return of;
   }
 
   /** Counts a name of a JSON record that no entry has. */

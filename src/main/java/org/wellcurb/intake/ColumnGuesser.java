@@ -278,7 +278,8 @@ final class ColumnGuesser {
       if (written.matches("0+(\\.0+)?")) {
         if (plausible.lo() > 0 && text.getValue() > 1) {
           unknown.add(written);
-        } else if (text.getValue() > Math.max(3, column.filled() / 20)) {
+        } else if (!UsualZeros.isUsual(entry)
+            && text.getValue() > Math.max(3, column.filled() / 20)) {
           doubts.add(
               "0 stands in "
                   + text.getValue()

@@ -6,9 +6,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Bounds;
 import org.wellcurb.quantity.Unit;
+import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
 import org.wellcurb.record.Nearest;
@@ -47,15 +49,34 @@ final class LayoutReader {
     }
   }
 
-  /** What each column is for. */
-  List<Column> columns() {
+  /**
+   * What each column is for.
+   *
+   * @param areUnitsSaid true if something fills {@code record.units}
+   */
+  List<Column> columns(boolean areUnitsSaid) {
     List<Column> list = new ArrayList<>();
     for (Column column : columns) {
       if (column != null) {
-        list.add(column);
+        list.add(!areUnitsSaid && isUnitUnsaid(column) ? column.withUnitUnsaid() : column);
       }
     }
     return list;
+  }
+
+  private boolean isUnitUnsaid(Column column) {
+    Entry entry = column.entry();
+    return entry != null
+        && column.unit() == null
+        && column.use().isEmpty()
+        && entry.kind().isAmount()
+        && !Objects.equals(entry.unit(UnitSystem.US), entry.unit(UnitSystem.METRIC))
+        && steps.stream()
+            .anyMatch(
+                step ->
+                    step.columns.length == 1
+                        && step.columns[0] == column.index()
+                        && step.unitFrom() == null);
   }
 
   List<Step> steps() {
@@ -138,7 +159,7 @@ final class LayoutReader {
   /** Why no column fills {@code record.id}. */
   String noId() {
     String near = "";
-    for (Column column : columns()) {
+    for (Column column : columns(true)) {
       if ("record.id".equals(column.nearest())) {
         near = " (column " + (column.index() + 1) + ", " + column.name() + ", is near it)";
       }

@@ -107,8 +107,14 @@ final class TableOpening {
         header.preamble(),
         header.text(),
         frame(header),
-        layout().columns(),
+        layout().columns(areUnitsSaid()),
         layout().notes());
+  }
+
+  private boolean areUnitsSaid() {
+    int units = catalogue.index("record.units");
+    return layout().steps().stream().anyMatch(step -> step.fills(units))
+        || constants.stream().anyMatch(constant -> constant.entry() == units);
   }
 
   /**

@@ -50,7 +50,9 @@ public enum Note {
   /** Not a list that can be written in one cell. */
   NOT_A_LIST,
   /** The date is given twice, and they differ. */
-  DATES_DISAGREE;
+  DATES_DISAGREE,
+  /** A bare 0 where a real well hardly has one: most stand for a blank. */
+  DOUBTED_ZERO;
 
   private static final Note[] ALL = values();
 

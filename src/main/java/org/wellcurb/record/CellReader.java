@@ -23,6 +23,7 @@ public final class CellReader {
   private final EntryReading[] entries;
   private final WordReader words;
   private final FlowingWords flowing;
+  private final DoubtedZeros zeros;
   private final PlainNumber number = new PlainNumber();
   private final LastWords lastWords;
   private final ByteCache<Reading> amounts = new ByteCache<>();
@@ -37,6 +38,7 @@ public final class CellReader {
     words = new WordReader();
     lastWords = new LastWords(catalogue.size());
     flowing = new FlowingWords(catalogue);
+    zeros = new DoubtedZeros(catalogue);
   }
 
   /**
@@ -129,7 +131,7 @@ public final class CellReader {
     if (isWord && isUsual) {
       int again = lastWords.place(reading.index(), source, from, to);
       if (again != WordTable.NONE) {
-        into.choice(reading.index(), again);
+        choose(into, reading.index(), again);
         return true;
       }
     }
@@ -147,14 +149,22 @@ public final class CellReader {
         int place = isUsual ? words.place(reading, source, from, to) : WordTable.NONE;
         if (place != WordTable.NONE) {
           lastWords.keep(reading.index(), source, from, to, place);
-          into.choice(reading.index(), place);
+          choose(into, reading.index(), place);
         }
         yield place != WordTable.NONE;
       }
       case DATE -> DateText.readPlain(into, reading.index(), source, from, to, style);
       default ->
-          bare != null && PlainAmount.read(into, reading, number, source, from, to, bare, style);
+          bare != null
+              && PlainAmount.read(into, reading, number, source, from, to, bare, style, zeros);
     };
+  }
+
+  private void choose(RecordFiller into, int entry, int place) {
+    into.choice(entry, place);
+    if (zeros.isFlowing(entry)) {
+      zeros.flows(into);
+    }
   }
 
   /** What was read before under the same conditions; false if it was not, or was forgotten. */
@@ -181,7 +191,7 @@ public final class CellReader {
     }
     @Nullable Reading amount = amounts.get(source, from, to, salt(reading, bare, style));
     if (amount != null) {
-      fill(into, reading.index(), amount);
+      fill(into, reading, amount, isFigureEnd(source[to - 1]));
     }
     return amount != null;
   }
@@ -207,7 +217,12 @@ public final class CellReader {
         return folded;
       }
       case LIST -> ListText.read(into, entry, catalogue.entry(entry).key(), text);
-      case CHOICE, YES_NO -> words.choice(into, reading, text);
+      case CHOICE, YES_NO -> {
+        words.choice(into, reading, text);
+        if (into.record().isGiven(entry)) {
+          choose(into, entry, (int) into.record().lo(entry));
+        }
+      }
       case DATE -> DateText.read(into, entry, text, style);
       default -> {
         return readAmount(into, reading, text, bare, style);
@@ -225,6 +240,9 @@ public final class CellReader {
   private @Nullable Reading readAmount(
       RecordFiller into, EntryReading reading, String text, @Nullable Unit bare, CellStyle style) {
     if (flowing.read(into, reading, text, bare, style)) {
+      if (reading.isWaterLevel()) {
+        zeros.flows(into);
+      }
       return null;
     }
     Expected expected = reading.expected();
@@ -232,12 +250,23 @@ public final class CellReader {
         expected == null || bare == null
             ? new Reading.Unreadable(Note.WRONG_DIMENSION)
             : AmountReader.read(text, expected, bare, style.comma());
-    fill(into, reading.index(), result);
+    fill(into, reading, result, isFigureEnd(text.charAt(text.length() - 1)));
     return result;
   }
 
-  private static void fill(RecordFiller into, int entry, Reading result) {
+  /** True if no unit follows: the text ends with a figure or what may close one. */
+  private static boolean isFigureEnd(int last) {
+    return (last >= '0' && last <= '9') || last == '.' || last == ',';
+  }
+
+  private void fill(RecordFiller into, EntryReading reading, Reading result, boolean isBare) {
+    int entry = reading.index();
     if (result instanceof Reading.Amount a) {
+      boolean zero = a.lo() == 0 && a.hi() == 0 && a.note() == Note.NONE;
+      if (zero && isBare && reading.doubtsZero()) {
+        zeros.fill(into, reading, a.halfPlace(), a.unit());
+        return;
+      }
       into.amount(entry, a.lo(), a.hi(), a.halfPlace(), a.unit(), a.note());
     } else if (result instanceof Reading.Unsure unsure) {
       into.absent(entry, WellRecord.UNKNOWN, unsure.note());

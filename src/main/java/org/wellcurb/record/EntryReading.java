@@ -13,10 +13,12 @@ final class EntryReading {
   private final Entry entry;
   private final @Nullable Expected expected;
   private final WordTable choices;
+  private final boolean doubtsZero;
 
   EntryReading(Entry entry) {
     this.entry = entry;
     this.expected = expected(entry);
+    doubtsZero = DoubtedZeros.isDoubted(entry);
     List<String> words = new ArrayList<>();
     List<Integer> places = new ArrayList<>();
     for (int i = 0; i < entry.choices().size(); i++) {
@@ -45,6 +47,11 @@ final class EntryReading {
   /** A depth to water, which may be written as {@code flowing} or {@code dry}. */
   boolean isWaterLevel() {
     return entry.datum() == Datum.WATER && entry.kind() == Kind.LENGTH;
+  }
+
+  /** True if a bare 0 is doubted here, see {@link DoubtedZeros}. */
+  boolean doubtsZero() {
+    return doubtsZero;
   }
 
   /** The amounts that it takes; null for words and dates. */

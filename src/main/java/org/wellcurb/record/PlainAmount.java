@@ -23,7 +23,8 @@ final class PlainAmount {
       int from,
       int to,
       Unit bare,
-      CellStyle style) {
+      CellStyle style,
+      DoubtedZeros zeros) {
     int end = numberEnd(source, from, to);
     if (end == from || !number.read(source, from, end)) {
       return false;
@@ -40,11 +41,17 @@ final class PlainAmount {
       unit = taken;
     }
     boolean sizeOfZeros = reading.kind() == Kind.AWG && source[from] == '0' && end - from > 1;
-    return !sizeOfZeros && fill(into, reading, number, unit, style);
+    @Nullable DoubtedZeros doubted = end == to && reading.doubtsZero() ? zeros : null;
+    return !sizeOfZeros && fill(into, reading, number, unit, style, doubted);
   }
 
   private static boolean fill(
-      RecordFiller into, EntryReading reading, PlainNumber number, Unit unit, CellStyle style) {
+      RecordFiller into,
+      EntryReading reading,
+      PlainNumber number,
+      Unit unit,
+      CellStyle style,
+      @Nullable DoubtedZeros doubted) {
     double value = number.value();
     int entry = reading.index();
     if (!style.sentinels().isEmpty() && style.sentinels().holds(value)) {
@@ -62,6 +69,10 @@ final class PlainAmount {
       return true;
     }
     double half = PlainNumber.halfPlace(number.places()) * unit.factor();
+    if (value == 0 && doubted != null) {
+      doubted.fill(into, reading, half, unit);
+      return true;
+    }
     into.amount(entry, si, si, half, unit, Note.NONE);
     return true;
   }

@@ -152,6 +152,46 @@ public final class WellRecord {
         : "";
   }
 
+  /**
+   * One of the first two numbers of a date of figures that begins with the day or the month, such
+   * as {@code 03/25/2001}; -1 where something else is written.
+   *
+   * @param place 0 or 1
+   */
+  public int writtenFigures(int entry, int place) {
+    int at = from[entry];
+    int end = to[entry];
+    String kept = written[entry];
+    if (kept != null) {
+      at = 0;
+      end = kept.length();
+    }
+    for (int number = 0; ; number++) {
+      int start = at;
+      int value = 0;
+      while (at < end && at - start < 3 && isDigit(letter(kept, at))) {
+        value = 10 * value + letter(kept, at++) - '0';
+      }
+      boolean part = at > start && at - start <= 2 && at < end && isBetween(letter(kept, at));
+      if (!part || number == place) {
+        return part ? value : -1;
+      }
+      at++;
+    }
+  }
+
+  private int letter(@Nullable String kept, int at) {
+    return kept == null ? source[at] : kept.charAt(at);
+  }
+
+  private static boolean isDigit(int c) {
+    return c >= '0' && c <= '9';
+  }
+
+  private static boolean isBetween(int c) {
+    return c == '/' || c == '-' || c == '.';
+  }
+
   /** The authority's number for this record, as written. */
   public String id() {
     return written(0);

@@ -2,6 +2,7 @@ package org.wellcurb.report;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -19,6 +20,7 @@ import java.util.Map;
  * @param unreadable cells that could not be read
  * @param units values by the unit they were written in, where there is more than one
  * @param notes cells of which this was said, by key of the bundle
+ * @param doubts what makes one doubt that it was read as it was meant
  */
 public record ColumnLine(
     String name,
@@ -31,10 +33,12 @@ public record ColumnLine(
     long notApplicable,
     long unreadable,
     Map<String, Long> units,
-    Map<String, Long> notes) {
+    Map<String, Long> notes,
+    List<ColumnDoubt> doubts) {
 
   public ColumnLine {
     units = Collections.unmodifiableMap(new LinkedHashMap<>(units));
+    doubts = List.copyOf(doubts);
     notes = Collections.unmodifiableMap(new LinkedHashMap<>(notes));
   }
 }

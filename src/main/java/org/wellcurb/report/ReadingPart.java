@@ -56,6 +56,12 @@ public record ReadingPart(String file, String summary, List<Row> rows) {
     for (Map.Entry<String, Long> note : column.notes().entrySet()) {
       notes.add(words.say("reading.note", note.getValue(), words.say(note.getKey())));
     }
+    for (ColumnDoubt doubt : column.doubts()) {
+      List<Object> said = new ArrayList<>();
+      said.add(doubt.cells());
+      said.addAll(doubt.of());
+      notes.add(words.say("doubt." + doubt.kind(), said.toArray()));
+    }
     String what = column.entry().isEmpty() ? "" : words.entry(column.entry());
     return new Row(column, what, notes);
   }

@@ -3,6 +3,7 @@ package org.wellcurb.report;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.wellcurb.rulepack.Pack;
@@ -119,6 +120,24 @@ public final class RunJson {
       json.writeNumberField("unreadable", column.unreadable());
       counts(json, "units", column.units());
       counts(json, "notes", column.notes());
+      doubts(json, column.doubts());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private static void doubts(JsonGenerator json, List<ColumnDoubt> doubts) throws IOException {
+    if (doubts.isEmpty()) {
+      return;
+    }
+    json.writeArrayFieldStart("doubts");
+    for (ColumnDoubt doubt : doubts) {
+      json.writeStartObject();
+      json.writeStringField("doubt", doubt.kind().replace('_', ' '));
+      if (doubt.cells() > 0) {
+        json.writeNumberField("cells", doubt.cells());
+      }
+      text(json, "of", String.join(", ", doubt.of()));
       json.writeEndObject();
     }
     json.writeEndArray();

@@ -84,7 +84,12 @@ public final class Batches {
                         1,
                         2,
                         java.util.Map.of("m", 2L),
-                        java.util.Map.of("note.not_a_number", 2L)),
+                        java.util.Map.of("note.not_a_number", 2L),
+                        List.of(
+                            new ColumnDoubt("beyond", 2, List.of("99999, " + text)),
+                            new ColumnDoubt("zeros", 12, List.of()),
+                            new ColumnDoubt("unit_changes", 0, List.of()),
+                            new ColumnDoubt("unit_unsaid", 30, List.of("ft")))),
                     new ColumnLine(
                         text,
                         "",
@@ -96,7 +101,8 @@ public final class Batches {
                         0,
                         0,
                         java.util.Map.of(),
-                        java.util.Map.of()))),
+                        java.util.Map.of(),
+                        List.of()))),
             new InputLine("old.csv", "CSV", "cd", 1, 0, 1, List.of(), List.of())),
         List.of("readme.md"),
         maps(),

@@ -173,6 +173,7 @@ final class WordsTest {
             "kind.",
             "basis.",
             "note.",
+            "doubt.",
             "caution.",
             "first.");
     for (String key : EN.keys()) {

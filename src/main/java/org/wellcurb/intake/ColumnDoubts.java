@@ -1,0 +1,136 @@
+package org.wellcurb.intake;
+
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.Map;
+import java.util.TreeMap;
+import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.Entry;
+import org.wellcurb.record.Kind;
+import org.wellcurb.record.WellRecord;
+
+/**
+ * What makes one doubt that a column is read as it was meant, counted as its cells are read:
+ * figures that no well has, zeros, days that programs write for no date, days first beside months
+ * first, and figures that change their size all at once. Nothing is done about any of it.
+ *
+ * <p>Counts of later rows are added to those of earlier ones, in the order of the file.
+ */
+public final class ColumnDoubts {
+  /** Most texts beyond the plausible range that are counted one by one. */
+  private static final int MOST_TEXTS = 50;
+
+  /** 1899-12-30, 1899-12-31, 1900-01-01 and 1970-01-01: day 0 or 1 of what programs count from. */
+  private static final double[] EMPTY_DAYS = {-25569, -25568, -25567, 0};
+
+  private static final byte AMOUNT = 1;
+  private static final byte DATE = 2;
+  private static final byte[] KINDS = new byte[Catalogue.standard().size()];
+  private static final boolean[] USUAL_ZEROS = new boolean[KINDS.length];
+  private static final double[] LEAST = new double[KINDS.length];
+  private static final double[] MOST = new double[KINDS.length];
+
+  static {
+    for (Entry entry : Catalogue.standard().entries()) {
+      int i = entry.index();
+      KINDS[i] = entry.kind() == Kind.DATE ? DATE : entry.kind().isAmount() ? AMOUNT : 0;
+      USUAL_ZEROS[i] = UsualZeros.isUsual(entry);
+      LEAST[i] = entry.plausible().lo();
+      MOST[i] = entry.plausible().hi();
+    }
+  }
+
+  private final Map<String, Long> beyond = new TreeMap<>(Inputs.CODE_POINTS);
+  private final Sizes sizes = new Sizes();
+  private long beyondCount;
+  private long zeros;
+  private long emptyDays;
+  private long dayFirst;
+  private long monthFirst;
+
+  /** Looks at a cell in which something stands. */
+  void see(WellRecord record, int entry) {
+    byte kind = KINDS[entry];
+    if (kind == AMOUNT) {
+      if (record.isGiven(entry)) {
+        amount(record, entry, record.lo(entry), record.hi(entry));
+      }
+    } else if (kind == DATE) {
+      date(record, entry);
+    }
+  }
+
+  private void amount(WellRecord record, int entry, double lo, double hi) {
+    if (hi < LEAST[entry] || lo > MOST[entry]) {
+      beyondCount++;
+      beyond(record.written(entry), 1);
+    } else if (lo == 0 && hi == 0) {
+      zeros += USUAL_ZEROS[entry] ? 0 : 1;
+    } else if (lo == hi) {
+      sizes.add(lo);
+    }
+  }
+
+  private void beyond(String text, long times) {
+    if (beyond.size() < MOST_TEXTS || beyond.containsKey(text)) {
+      beyond.merge(text, times, Long::sum);
+    }
+  }
+
+  private void date(WellRecord record, int entry) {
+    if (record.isGiven(entry) && Arrays.binarySearch(EMPTY_DAYS, record.lo(entry)) >= 0) {
+      emptyDays += record.lo(entry) == record.hi(entry) ? 1 : 0;
+    }
+    int first = record.writtenFigures(entry, 0);
+    if (first >= 1 && first <= 31) {
+      int second = record.writtenFigures(entry, 1);
+      dayFirst += first > 12 && second >= 1 && second <= 12 ? 1 : 0;
+      monthFirst += first <= 12 && second > 12 && second <= 31 ? 1 : 0;
+    }
+  }
+
+  void add(ColumnDoubts later) {
+    beyondCount += later.beyondCount;
+    later.beyond.forEach(this::beyond);
+    zeros += later.zeros;
+    emptyDays += later.emptyDays;
+    dayFirst += later.dayFirst;
+    monthFirst += later.monthFirst;
+    sizes.add(later.sizes);
+  }
+
+  /** Amounts beyond the plausible range of the entry. */
+  public long beyond() {
+    return beyondCount;
+  }
+
+  /** How often each of the first such texts was met. */
+  public Map<String, Long> beyondTexts() {
+    return Collections.unmodifiableMap(beyond);
+  }
+
+  /** Zeros that were taken as figures where one does not expect many. */
+  public long zeros() {
+    return zeros;
+  }
+
+  /** Days that are the first of some program's calendar. */
+  public long emptyDays() {
+    return emptyDays;
+  }
+
+  /** Dates of figures that can only have the day first. */
+  public long dayFirst() {
+    return dayFirst;
+  }
+
+  /** Dates of figures that can only have the month first. */
+  public long monthFirst() {
+    return monthFirst;
+  }
+
+  /** True if the figures are about 3.28 times as large, or as small, from some row on. */
+  public boolean changesUnit() {
+    return sizes.changeByFeet();
+  }
+}
