@@ -49,7 +49,11 @@ final class PossibleReadings {
     }
   }
 
-  /** The reading to offer for a record with these outcomes; null if there is none to offer. */
+  /**
+   * The reading to offer for a record; null if there is none to offer.
+   *
+   * @param outcomes as judged: of rules of one subject, all that broke
+   */
   @Nullable PossibleReading of(WellRecord record, byte[] outcomes) {
     List<Integer> broken = new ArrayList<>();
     for (int k = 0; k < relations.length; k++) {

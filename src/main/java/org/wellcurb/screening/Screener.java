@@ -32,6 +32,10 @@ public final class Screener {
   private final QuietRules quiet;
   private final RuleProgram[] programs;
   private final byte[] outcomes;
+
+  /** The outcomes before rules of one subject settle which of them stands. */
+  private final byte[] asJudged;
+
   private final PossibleReadings readings;
   private @Nullable WellRecord record;
 
@@ -52,6 +56,7 @@ public final class Screener {
     programs = pack.rules().stream().map(Rule::program).toArray(RuleProgram[]::new);
     quiet = new QuietRules(Catalogue.standard(), asOf, pack.mustApply(), List.of(programs));
     outcomes = new byte[programs.length];
+    asJudged = new byte[programs.length];
     readings = new PossibleReadings(pack, asOf, speech);
   }
 
@@ -75,6 +80,7 @@ public final class Screener {
     if (!record.variances().isEmpty()) {
       waive(record);
     }
+    System.arraycopy(outcomes, 0, asJudged, 0, outcomes.length);
     subjects.settle(outcomes);
     return outcomes;
   }
@@ -94,7 +100,7 @@ public final class Screener {
 
   /** The findings of the record judged last, in the pack's order. */
   public List<Finding> findings() {
-    return findings(judged(), readings.of(judged(), outcomes));
+    return findings(judged(), readings.of(judged(), asJudged));
   }
 
   private List<Finding> findings(WellRecord at, @Nullable PossibleReading reading) {
@@ -154,7 +160,7 @@ public final class Screener {
               subjects.standsFor(i),
               reference(at, pack.rules().get(i))));
     }
-    @Nullable PossibleReading reading = readings.of(at, outcomes);
+    @Nullable PossibleReading reading = readings.of(at, asJudged);
     List<Finding> findings = findings(at, reading);
     return new RecordResult(
         at,
