@@ -83,7 +83,7 @@ ${svg(d.svg)}
 <#if d.marks?has_content>
 <ul class="marks"><#list d.marks as m><li><a href="#${m.anchor}"><b>${m.letter}</b> ${m.sentence}</a></li></#list></ul>
 </#if>
-<#if d.legend?has_content><ul class="legend"><#list d.legend as line><li>${line}</li></#list></ul></#if>
+<#if d.legend?has_content><ul class="legend"><#list d.legend as s><li<#if s.svg?has_content> class="signed"</#if>><#if s.svg?has_content>${svg(s.svg)}</#if><span>${s.text}</span></li></#list></ul></#if>
 <details><summary>${t("drawing.words")}</summary><ul><#list d.words as line><li>${line}</li></#list></ul></details>
 </figure>
 </#macro>

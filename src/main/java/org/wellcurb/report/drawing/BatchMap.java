@@ -69,7 +69,7 @@ public final class BatchMap {
         id,
         title,
         svg.close(bottom),
-        legend(words, sums),
+        legend(svg, words, sums),
         said(words, all, cells, new double[] {south, north, west, east}),
         List.of());
   }
@@ -133,17 +133,19 @@ public final class BatchMap {
     return height + 34;
   }
 
-  private static List<String> legend(Words words, long[] sums) {
-    List<String> legend = new ArrayList<>();
+  private static List<Sign> legend(Svg svg, Words words, long[] sums) {
+    Legend legend = new Legend(svg);
     String[] keys = {
       "map.deficiency", "map.discrepancy", "map.omission", "map.advisory", "map.none"
     };
     for (int kind = 0; kind < sums.length; kind++) {
       if (sums[kind] > 0) {
-        legend.add(words.say(keys[kind]));
+        Svg small = svg.small();
+        mark(small, kind, Legend.WIDTH / 2.0, Legend.MIDDLE, 6);
+        legend.add(new Sign(small.closeSmall(), words.say(keys[kind])));
       }
     }
-    return legend;
+    return legend.all();
   }
 
   private static List<String> said(

@@ -65,7 +65,7 @@ final class DailyWater {
       peak(svg, draw, lacking);
     }
     return new Drawing(
-        ID, sketch.say("water.title"), svg.close(y), legend(isPeak), words, marks.drawn());
+        ID, sketch.say("water.title"), svg.close(y), legend(svg, isPeak), words, marks.drawn());
   }
 
   private double homes() {
@@ -106,7 +106,11 @@ final class DailyWater {
     label(svg, sketch.say("water.draw", print(draw)));
     bar(svg, "given", 0, byYield / draw);
     y -= BAR;
-    bar(svg, "stored", byYield / draw, stored / draw);
+    if (stored > 0) {
+      bar(svg, "stored", byYield / draw, stored / draw);
+    } else {
+      y += BAR;
+    }
     if (lacking > 0) {
       double x = LEFT + FULL * (1 - lacking / draw);
       svg.filled("lack", x, y - BAR, y, FULL * lacking / draw);
@@ -140,9 +144,13 @@ final class DailyWater {
     return sketch.number(unit.fromSi(cubicMetres)) + " " + unit.symbol();
   }
 
-  private List<String> legend(boolean isPeak) {
-    List<String> legend = new ArrayList<>();
-    legend.add(sketch.say("water.signs"));
+  private List<Sign> legend(Svg svg, boolean isPeak) {
+    Legend legend =
+        new Legend(svg)
+            .box("need", sketch.say("water.sign.need"))
+            .box("given", sketch.say("water.sign.given"))
+            .box("stored", sketch.say("water.sign.stored"))
+            .pattern("lack", sketch.say("water.sign.lacking"));
     List<String> figures =
         isPeak
             ? List.of("use_per_person", "use_per_bedroom", "peak_rate", "peak_length")
@@ -152,9 +160,9 @@ final class DailyWater {
       if (figure != null) {
         Unit unit = figure.unit();
         String amount = sketch.number(unit.fromSi(scope.figure(name))) + " " + unit.symbol();
-        legend.add(sketch.say("water.figure." + name, amount, figure.source()));
+        legend.line(sketch.say("water.figure." + name, amount, figure.source()));
       }
     }
-    return legend;
+    return legend.all();
   }
 }

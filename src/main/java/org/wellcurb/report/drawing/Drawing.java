@@ -8,7 +8,7 @@ import java.util.List;
  * @param id its place on the page
  * @param title what it shows
  * @param svg the drawing itself, escaped
- * @param legend what its signs and numbers mean, whole lines
+ * @param legend what its signs and numbers mean, of what is drawn and nothing else
  * @param words the same in words, for those who do not see it
  * @param marks the findings that it marks
  */
@@ -16,7 +16,7 @@ public record Drawing(
     String id,
     String title,
     String svg,
-    List<String> legend,
+    List<Sign> legend,
     List<String> words,
     List<Mark> marks) {
   public Drawing {

@@ -73,7 +73,7 @@ final class PressureLadder {
     Marks marks = new Marks(sketch.marks(), keys);
     double height = rungs(svg, ruler, marks);
     return new Drawing(
-        ID, sketch.say("ladder.title"), svg.close(height), legend(ruler), inWords(), marks.drawn());
+        ID, sketch.say("ladder.title"), svg.close(height), legend(svg, ruler), inWords(), marks.drawn());
   }
 
   /** From the greatest pressure at the top down to 0. */
@@ -150,14 +150,26 @@ final class PressureLadder {
     }
   }
 
-  private List<String> legend(Ruler ruler) {
-    List<String> legend = new ArrayList<>();
-    legend.add(sketch.say("ladder.signs"));
+  private List<Sign> legend(Svg svg, Ruler ruler) {
+    Legend legend =
+        new Legend(svg)
+            .across("setting", sketch.say("ladder.sign.setting"))
+            .sign("reading", sketch.say("ladder.sign.reading"), PressureLadder::reading)
+            .sign("rating", sketch.say("ladder.sign.rating"), PressureLadder::rating);
     if (ruler.isBroken()) {
-      legend.add(sketch.say("ladder.broken", sketch.print(ruler.breakAt(), "pressure.cut_in")));
+      legend.line(sketch.say("ladder.broken", sketch.print(ruler.breakAt(), "pressure.cut_in")));
     }
-    legend.addAll(left);
-    return legend;
+    return legend.lines(left).all();
+  }
+
+  private static void reading(Svg svg) {
+    svg.line("reading", 0, Legend.MIDDLE, Legend.WIDTH, Legend.MIDDLE);
+    svg.circle("reading-dot", Legend.WIDTH / 2.0, Legend.MIDDLE, 5);
+  }
+
+  private static void rating(Svg svg) {
+    svg.line("rating", 0, Legend.MIDDLE - 2.5, Legend.WIDTH, Legend.MIDDLE - 2.5);
+    svg.line("rating", 0, Legend.MIDDLE + 2.5, Legend.WIDTH, Legend.MIDDLE + 2.5);
   }
 
   /** From the lowest up, with what lies between each and the next. */

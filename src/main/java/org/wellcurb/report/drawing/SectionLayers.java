@@ -1,7 +1,7 @@
 package org.wellcurb.report.drawing;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.wellcurb.record.Datum;
 import org.wellcurb.record.Layer;
 
@@ -37,18 +37,14 @@ final class SectionLayers {
   }
 
   void draw(Svg svg, Ruler ruler) {
-    List<String> materials = new ArrayList<>();
     List<Layer> layers = layers();
+    List<String> materials = materials(layers);
     for (int i = 0; i < layers.size(); i++) {
       Layer layer = layers.get(i);
-      String material = layer.material().trim().toLowerCase(java.util.Locale.ROOT);
-      if (!materials.contains(material)) {
-        materials.add(material);
-      }
       double top = ruler.y(depth(layer.from().lo()));
       double bottom = ruler.y(depth(layer.to().hi()));
       svg.box("paper", LEFT, top, bottom, STRIP);
-      svg.filled("layer" + materials.indexOf(material) % HATCHES.size(), LEFT, top, bottom, STRIP);
+      svg.filled(hatch(materials, layer), LEFT, top, bottom, STRIP);
       svg.box("outline", LEFT, top, bottom, STRIP);
       if (Math.abs(bottom - top) >= 14) {
         double y = (top + bottom) / 2;
@@ -58,23 +54,35 @@ final class SectionLayers {
     }
   }
 
-  List<String> legend() {
-    List<String> legend = new ArrayList<>();
+  void legend(Legend legend) {
     List<Layer> layers = layers();
+    List<String> materials = materials(layers);
     for (int i = 0; i < layers.size(); i++) {
       Layer layer = layers.get(i);
-      legend.add(
+      String text =
           sketch.say(
               "section.layer",
               i + 1,
               sketch.print(depth(layer.from().lo()), "well.depth"),
               sketch.print(depth(layer.to().hi()), "well.depth"),
-              layer.material()));
+              layer.material());
+      legend.pattern(hatch(materials, layer), text);
     }
     if (sketch.record().layers().size() > layers.size()) {
-      legend.add(sketch.say("section.layers.left"));
+      legend.line(sketch.say("section.layers.left"));
     }
-    return legend;
+  }
+
+  private static List<String> materials(List<Layer> layers) {
+    return layers.stream().map(SectionLayers::material).distinct().toList();
+  }
+
+  private static String material(Layer layer) {
+    return layer.material().trim().toLowerCase(Locale.ROOT);
+  }
+
+  private static String hatch(List<String> materials, Layer layer) {
+    return "layer" + materials.indexOf(material(layer)) % HATCHES.size();
   }
 
   /**

@@ -12,6 +12,7 @@ final class SectionParts {
   private static final double LINER = 20;
   private static final double PIPE = 4;
   private static final int MOST_FITTINGS = 40;
+  private static final String VALVE_SIGN = "M7 4h16l-16 10h16z";
 
   private final Sketch sketch;
   private final Depths depths;
@@ -187,6 +188,25 @@ final class SectionParts {
       }
       at -= each;
     }
+  }
+
+  /** What the signs of the parts that were drawn mean. */
+  static void legend(Legend legend, Sketch sketch) {
+    legend
+        .pattern("grout", sketch.say("section.sign.grout"))
+        .pattern("sand", sketch.say("section.sign.filter"))
+        .pattern("water", sketch.say("section.sign.water"))
+        .across("still", sketch.say("section.sign.static"))
+        .across("drawn-down", sketch.say("section.sign.pumping"))
+        .across("frost", sketch.say("section.sign.frost"))
+        .sign("liner", sketch.say("section.sign.liner"), SectionParts::upright)
+        .sign("valve", sketch.say("section.sign.valve"), svg -> svg.path("valve", VALVE_SIGN))
+        .across("arrester", sketch.say("section.sign.arrester"))
+        .box("fallen", sketch.say("section.sign.fallen"));
+  }
+
+  private static void upright(Svg svg) {
+    svg.line("liner", Legend.WIDTH / 2.0, 0, Legend.WIDTH / 2.0, Legend.HEIGHT);
   }
 
   private static double or(double first, double second) {

@@ -58,7 +58,7 @@ final class SetbackPlan {
     svg.circle("casing", X, Y, 7);
     svg.circle("hub", X, Y, 2.5);
     return new Drawing(
-        ID, sketch.say("plan.title"), svg.close(HEIGHT), legend(most), inWords(), marks.drawn());
+        ID, sketch.say("plan.title"), svg.close(HEIGHT), legend(svg), inWords(), marks.drawn());
   }
 
   /** The distance at the edge: all of it, unless a few are so far that the rest would vanish. */
@@ -128,16 +128,32 @@ final class SetbackPlan {
     svg.marks(X + shown * dx + 13, Y + shown * dy + 5, marks.at(spoke.key()));
   }
 
-  private List<String> legend(double most) {
-    List<String> legend = new ArrayList<>();
+  private List<Sign> legend(Svg svg) {
+    Legend legend = new Legend(svg);
     for (int i = 0; i < spokes.size(); i++) {
-      legend.add((i + 1) + ": " + line(spokes.get(i)));
+      String number = String.valueOf(i + 1);
+      legend.sign("seal", line(spokes.get(i)), small -> numbered(small, number));
     }
-    legend.add(sketch.say("plan.signs"));
-    if (spokes.stream().anyMatch(spoke -> spoke.distance() > most)) {
-      legend.add(sketch.say("plan.far"));
-    }
-    return legend;
+    return legend
+        .sign("limit", sketch.say("plan.sign.limit"), SetbackPlan::limit)
+        .sign("cut", sketch.say("plan.sign.far"), SetbackPlan::far)
+        .line(sketch.say("plan.signs"))
+        .all();
+  }
+
+  private static void numbered(Svg svg, String number) {
+    svg.circle("seal", Legend.WIDTH / 2.0, Legend.MIDDLE, 8.5);
+    svg.text("seal-number", Legend.WIDTH / 2.0, Legend.MIDDLE + 4, number);
+  }
+
+  private static void limit(Svg svg) {
+    svg.line("spoke", 0, Legend.MIDDLE, Legend.WIDTH, Legend.MIDDLE);
+    svg.line("limit", Legend.WIDTH / 2.0, 1, Legend.WIDTH / 2.0, Legend.HEIGHT - 1);
+  }
+
+  private static void far(Svg svg) {
+    svg.line("spoke", 0, Legend.MIDDLE, Legend.WIDTH, Legend.MIDDLE);
+    svg.line("cut", Legend.WIDTH - 10, 3, Legend.WIDTH - 10, Legend.HEIGHT - 3);
   }
 
   private String line(Spoke spoke) {

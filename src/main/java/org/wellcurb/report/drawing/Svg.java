@@ -1,7 +1,9 @@
 package org.wellcurb.report.drawing;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 
 /**
  * Writes a drawing as SVG. Shapes carry classes of the page's style sheet, since the page's policy
@@ -12,6 +14,7 @@ import java.util.Locale;
 final class Svg {
   private final StringBuilder out = new StringBuilder();
   private final StringBuilder links = new StringBuilder();
+  private final Set<String> kinds = new HashSet<>();
   private final String id;
   private final int width;
   private final String title;
@@ -20,6 +23,16 @@ final class Svg {
     this.id = id;
     this.width = width;
     this.title = title;
+  }
+
+  /** True if a shape of this kind, or this pattern, was drawn. */
+  boolean has(String kind) {
+    return kinds.contains(kind);
+  }
+
+  /** A sign of this drawing's legend, which may use its patterns. */
+  Svg small() {
+    return new Svg(id, Legend.WIDTH, title);
   }
 
   /** A pattern of lines or dots, {@code id-name}, to be used as {@code fill}. */
@@ -42,6 +55,7 @@ final class Svg {
 
   /** A rectangle filled with a pattern of this drawing. */
   Svg filled(String pattern, double x, double y1, double y2, double w) {
+    kinds.add(pattern);
     double top = Math.min(y1, y2);
     out.append("<rect fill=\"url(#").append(id).append('-').append(pattern).append(")\"");
     numbers("x", x, "y", top, "width", w, "height", Math.abs(y2 - y1));
@@ -55,6 +69,7 @@ final class Svg {
 
   /** A path whose data is made of numbers and letters only. */
   Svg path(String kind, String data) {
+    kinds.add(kind);
     out.append("<path class=\"").append(kind).append("\" d=\"").append(data).append("\"/>");
     return this;
   }
@@ -106,7 +121,19 @@ final class Svg {
         + "</svg>";
   }
 
+  /** A sign of a legend, which stands beside its words. */
+  String closeSmall() {
+    return "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"drawing sign\" viewBox=\"0 0 "
+        + width
+        + " "
+        + Legend.HEIGHT
+        + "\" aria-hidden=\"true\" focusable=\"false\">"
+        + out
+        + "</svg>";
+  }
+
   private Svg shape(String element, String kind, Object... attributes) {
+    kinds.add(kind);
     out.append('<').append(element).append(" class=\"").append(kind).append('"');
     numbers(attributes);
     out.append("/>");

@@ -75,7 +75,7 @@ final class WellSection {
         ID,
         sketch.say("section.title"),
         svg.close(height),
-        legend(ruler),
+        legend(svg, ruler),
         inWords(),
         marks.drawn());
   }
@@ -171,18 +171,15 @@ final class WellSection {
     return Math.max(BOTTOM, last) + 20;
   }
 
-  private List<String> legend(Ruler ruler) {
-    List<String> legend = new ArrayList<>(new SectionLayers(sketch, depths).legend());
-    legend.add(sketch.say("section.signs"));
+  private List<Sign> legend(Svg svg, Ruler ruler) {
+    Legend legend = new Legend(svg);
+    new SectionLayers(sketch, depths).legend(legend);
+    SectionParts.legend(legend, sketch);
+    legend.line(sketch.say("section.scale"));
     if (ruler.isBroken()) {
-      legend.add(sketch.say("section.broken", sketch.print(ruler.breakAt(), "well.depth")));
+      legend.line(sketch.say("section.broken", sketch.print(ruler.breakAt(), "well.depth")));
     }
-    String remark = depths.remark();
-    if (!remark.isEmpty()) {
-      legend.add(remark);
-    }
-    legend.addAll(left);
-    return legend;
+    return legend.line(depths.remark()).lines(List.copyOf(left)).all();
   }
 
   private List<String> inWords() {
