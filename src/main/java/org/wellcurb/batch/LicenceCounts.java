@@ -25,6 +25,9 @@ final class LicenceCounts {
     long withFindings;
     KindCounts kinds = KindCounts.NONE;
 
+    /** Findings by rule, in the row of all packs' rules. */
+    final RuleSums byRule = new RuleSums();
+
     /** The record counted last, so that two findings of one record count one record. */
     long lastRecord = -1;
 
@@ -44,12 +47,14 @@ final class LicenceCounts {
   /**
    * A finding that falls to this licence.
    *
+   * @param rule its place in the row of all packs' rules
    * @param record a number that tells the records of one part apart
    */
-  void finding(String licence, FindingKind kind, long record) {
+  void finding(String licence, FindingKind kind, int rule, long record) {
     Count count = count(licence);
     if (count != null) {
       count.kinds = count.kinds.and(kind);
+      count.byRule.add(rule, 1);
       if (count.lastRecord != record) {
         count.lastRecord = record;
         count.withFindings++;
@@ -65,6 +70,7 @@ final class LicenceCounts {
         count.records += part.records;
         count.withFindings += part.withFindings;
         count.kinds = count.kinds.plus(part.kinds);
+        count.byRule.add(part.byRule);
       }
     }
     cut |= next.cut;
@@ -80,6 +86,19 @@ final class LicenceCounts {
     return cut;
   }
 
+  /** Findings by rule of all licences, in the row of all packs' rules. */
+  RuleSums byRule() {
+    RuleSums all = new RuleSums();
+    byLicence.values().forEach(count -> all.add(count.byRule));
+    return all;
+  }
+
+  /** Findings of one licence by rule; none where it was not counted. */
+  RuleSums byRule(String licence) {
+    Count count = byLicence.get(key(licence));
+    return count == null ? new RuleSums() : count.byRule;
+  }
+
   /** All licences counted, most findings first. */
   List<ContractorLine> lines() {
     List<ContractorLine> lines = new ArrayList<>();
@@ -92,7 +111,7 @@ final class LicenceCounts {
   }
 
   private @org.jspecify.annotations.Nullable Count count(String licence) {
-    String key = licence.strip().toLowerCase(Locale.ROOT);
+    String key = key(licence);
     Count known = byLicence.get(key);
     if (known != null) {
       return known;
@@ -104,5 +123,9 @@ final class LicenceCounts {
     Count count = new Count(licence);
     byLicence.put(key, count);
     return count;
+  }
+
+  private static String key(String licence) {
+    return licence.strip().toLowerCase(Locale.ROOT);
   }
 }

@@ -60,6 +60,10 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
 
   private final int[] outcomes = new int[Outcome.values().length];
   private final int[] kinds = new int[FindingKind.values().length];
+
+  /** By pack: where its rules begin, were those of all packs in one row. */
+  private final int[] firstRule;
+
   private final FirstFinding firstFinding;
   private PartResult result;
   private @Nullable Part part;
@@ -70,6 +74,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     this.plan = plan;
     this.firstFinding = new FirstFinding(plan.request().style());
     this.result = new PartResult(0, 0, 0, plan.maps());
+    this.firstRule = RuleGrid.starts(plan.packs());
     for (Pack pack : plan.packs()) {
       screeners.add(new Screener(pack, plan.request().asOf()));
       tallies.add(new Tally(pack));
@@ -157,7 +162,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
       result.licences.record(installer);
     }
     if (plan.bars().asksAreCounted()) {
-      countAsks(screeners.get(pack), judged);
+      countAsks(pack, judged);
     }
     if (plan.request().outcomes()) {
       OutcomesCsv.put(result.outcomeLines, record, screeners.get(pack), judged);
@@ -219,10 +224,11 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     }
   }
 
-  private void countAsks(Screener screener, byte[] judged) {
+  private void countAsks(int pack, byte[] judged) {
+    Screener screener = screeners.get(pack);
     for (int i = 0; i < judged.length; i++) {
       if (judged[i] == CANNOT_TELL) {
-        result.asks.outcome(screener.needs(i));
+        result.asks.outcome(pack, i, screener.needs(i));
       }
     }
     result.asks.endRecord();
@@ -291,10 +297,10 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     for (Finding finding : findings) {
       String licence = Whose.licence(record, finding);
       FindingKind kind = finding.rule().kind();
-      result.licences.finding(licence, kind, place);
+      int place = Objects.requireNonNull(placeOfRule.get(finding.rule()));
+      result.licences.finding(licence, kind, firstRule[pack] + place, this.place);
       if (plan.request().notices().wanted() && kind != FindingKind.ADVISORY && !licence.isBlank()) {
-        int rule = Objects.requireNonNull(placeOfRule.get(finding.rule()));
-        result.noticed.put(licence, pack, rule, finding);
+        result.noticed.put(licence, pack, place, finding);
       }
     }
   }

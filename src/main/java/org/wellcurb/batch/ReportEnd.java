@@ -24,6 +24,7 @@ import org.wellcurb.report.CrossView;
 import org.wellcurb.report.Cut;
 import org.wellcurb.report.FindingSentence;
 import org.wellcurb.report.FollowUp;
+import org.wellcurb.report.GridView;
 import org.wellcurb.report.InputLine;
 import org.wellcurb.report.NoticePages;
 import org.wellcurb.report.Outputs;
@@ -129,6 +130,7 @@ final class ReportEnd {
     cut(Cap.COLUMNS_ON_PAGE, Cap.COLUMNS_ON_PAGE.most(), columnCount);
     int licences = merged.licences.lines().size();
     cut(Cap.CONTRACTORS_ON_PAGE, Cap.CONTRACTORS_ON_PAGE.most(), licences);
+    cut(Cap.RULE_ASKS_ON_PAGE, Cap.RULE_ASKS_ON_PAGE.most(), merged.asks.rules());
     cut(Cap.ASKS_COUNTED, merged.asks.records(), totals.screened());
     if (merged.licences.isCut()) {
       cuts.add(new Cut(Cap.LICENCES_COUNTED, licences, licences + 1L));
@@ -157,6 +159,9 @@ final class ReportEnd {
         merged.licences.lines().stream()
             .map(line -> line.withNotice(notices.address(line.licence())))
             .toList();
+    GridView grid = RuleGrid.of(plan.packs(), merged.licences);
+    cut(Cap.GRID_CONTRACTORS, grid.contractors().size(), grid.licences());
+    cut(Cap.GRID_RULES, grid.rows().size(), grid.rules());
     return new BatchView(
         Version.text(),
         request.asOf(),
@@ -170,6 +175,8 @@ final class ReportEnd {
         records,
         first(contractors, Cap.CONTRACTORS_ON_PAGE),
         merged.asks.lines(Cap.ASKS_ON_PAGE.most()),
+        merged.asks.byRule(Cap.RULE_ASKS_ON_PAGE.most(), Cap.RULE_ASKS_NAMED.most() + 1),
+        grid,
         totals.setAsideShown(),
         first(lines, Cap.INPUTS_ON_PAGE),
         new ArrayList<>(notRead().keySet()),

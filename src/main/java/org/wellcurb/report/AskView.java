@@ -3,14 +3,15 @@ package org.wellcurb.report;
 import java.util.List;
 
 /**
- * Something to ask for.
+ * Something to ask for: entries that would help to settle the same rules.
  *
- * @param label what pages call the entry
- * @param settles how many rules it would help to settle
+ * @param labels what pages call the entries
+ * @param settles how many rules they would help to settle
  * @param rules titles of some of them
  */
-public record AskView(String label, int settles, List<String> rules) {
+public record AskView(List<String> labels, int settles, List<String> rules) {
   public AskView {
+    labels = List.copyOf(labels);
     rules = List.copyOf(rules);
   }
 }

@@ -28,6 +28,8 @@ import org.wellcurb.screening.Tally;
  * @param contractors licences, most findings first, at most {@link Cap#CONTRACTORS_ON_PAGE}
  * @param asks entries that would settle most of what cannot be told, most useful first; may be
  *     empty where it was not counted
+ * @param ruleAsks rules that cannot be told most often, with what would tell them
+ * @param grid open findings by rule and by contractor
  * @param setAsideLines rows set aside in input order, at most {@link Cap#SET_ASIDE_ON_PAGE}
  * @param inputs how each input was read, in the order read, at most {@link Cap#INPUTS_ON_PAGE}
  * @param notRead files met in folders that are no records, by path
@@ -51,6 +53,8 @@ public record BatchView(
     List<RecordLine> records,
     List<ContractorLine> contractors,
     List<AskLine> asks,
+    List<RuleAsk> ruleAsks,
+    GridView grid,
     List<SetAsideLine> setAsideLines,
     List<InputLine> inputs,
     List<String> notRead,
@@ -66,6 +70,7 @@ public record BatchView(
     records = List.copyOf(records);
     contractors = List.copyOf(contractors);
     asks = List.copyOf(asks);
+    ruleAsks = List.copyOf(ruleAsks);
     setAsideLines = List.copyOf(setAsideLines);
     inputs = List.copyOf(inputs);
     notRead = List.copyOf(notRead);

@@ -13,6 +13,10 @@ public enum Cap {
   RECORDS_ON_PAGE(1000, "records.csv"),
   /** Contractors listed on the batch page. */
   CONTRACTORS_ON_PAGE(200, "findings.csv"),
+  /** Contractors in the grid of rules by contractors. */
+  GRID_CONTRACTORS(10, "findings.csv"),
+  /** Rules in the grid of rules by contractors. */
+  GRID_RULES(20, "findings.csv"),
   /** Rows set aside that the batch page quotes. */
   SET_ASIDE_ON_PAGE(200, "set-aside.csv"),
   /** Inputs that the batch page describes. */
@@ -41,6 +45,10 @@ public enum Cap {
   ASKS_COUNTED(20_000, "outcomes.csv"),
   /** Entries to ask for that the batch page lists. */
   ASKS_ON_PAGE(50, "outcomes.csv"),
+  /** Rules that the batch page lists with what would tell them. */
+  RULE_ASKS_ON_PAGE(50, "outcomes.csv"),
+  /** Entries that one such rule names. */
+  RULE_ASKS_NAMED(6, "outcomes.csv"),
   /** Licences counted one by one; those met after are counted together. */
   LICENCES_COUNTED(20_000, "findings.csv");
 

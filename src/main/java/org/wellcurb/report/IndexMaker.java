@@ -14,6 +14,7 @@ import org.wellcurb.report.drawing.BatchMap;
 import org.wellcurb.report.drawing.Drawing;
 import org.wellcurb.report.words.Words;
 import org.wellcurb.rulepack.FindingKind;
+import org.wellcurb.rulepack.Pack;
 import org.wellcurb.rulepack.Rule;
 import org.wellcurb.rulepack.Source;
 import org.wellcurb.screening.Tally;
@@ -41,6 +42,8 @@ final class IndexMaker {
         batch.asks().stream()
             .map(ask -> new AskLine(words.entry(ask.entry()), ask.outcomes(), ask.records()))
             .toList(),
+        ruleAsks(),
+        GridPage.of(batch.grid(), batch.tallies(), words),
         batch.tallies().stream().map(tally -> PackLine.of(tally.pack())).toList(),
         sources(),
         cuts(),
@@ -86,6 +89,26 @@ final class IndexMaker {
         tally.count(i, Outcome.WAIVED),
         rate.of() == 0 ? "" : rate(rate),
         RateBar.of(rate));
+  }
+
+  private List<RuleAskLine> ruleAsks() {
+    List<RuleAskLine> lines = new ArrayList<>();
+    for (RuleAsk ask : batch.ruleAsks()) {
+      List<String> named = new ArrayList<>();
+      for (AskLine entry : ask.entries()) {
+        named.add(words.say("ask.entry", words.entry(entry.entry()), entry.outcomes()));
+      }
+      int most = Cap.RULE_ASKS_NAMED.most();
+      String text = String.join(", ", named.subList(0, Math.min(most, named.size())));
+      Pack pack = batch.tallies().get(ask.pack()).pack();
+      lines.add(
+          new RuleAskLine(
+              pack.rules().get(ask.rule()).title(),
+              pack.id(),
+              ask.records(),
+              named.size() > most ? text + ", " + Cap.ELLIPSIS : text));
+    }
+    return lines;
   }
 
   private String rate(Share rate) {

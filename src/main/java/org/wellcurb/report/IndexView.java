@@ -14,6 +14,8 @@ import org.wellcurb.report.drawing.Drawing;
  * @param unknownRules rules that only cannot be told
  * @param quietRules rules that nothing falls short of, and that could be told
  * @param asks what to ask for over the batch: label, outcomes, records
+ * @param ruleAsks rules that cannot be told, with what would tell them
+ * @param grid findings by rule and by contractor
  * @param packs the packs that judged
  * @param sources all sources that the rules name
  * @param cuts what each cap cut, as a sentence, by its name
@@ -31,6 +33,8 @@ public record IndexView(
     List<RuleRow> unknownRules,
     List<RuleRow> quietRules,
     List<AskLine> asks,
+    List<RuleAskLine> ruleAsks,
+    GridPage grid,
     List<PackLine> packs,
     List<SourceLine> sources,
     Map<String, String> cuts,

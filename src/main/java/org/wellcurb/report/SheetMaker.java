@@ -116,19 +116,23 @@ final class SheetMaker {
     return keys;
   }
 
+  /** Entries that the same rules wait for are asked for in one breath. */
   private List<AskView> asks() {
-    List<AskView> asks = new ArrayList<>();
+    Map<Set<String>, List<String>> labels = new LinkedHashMap<>();
     for (Ask ask : result.asks()) {
-      Set<String> titles = new LinkedHashSet<>();
+      Set<String> rules = new LinkedHashSet<>();
       for (RuleResult each : result.results()) {
         if (each.outcome() == Outcome.CANNOT_TELL
-            && titles.size() < RULES_NAMED
             && each.explanation().needs().contains(ask.entry())) {
-          titles.add(each.rule().title());
+          rules.add(each.rule().title());
         }
       }
-      asks.add(new AskView(words.entry(ask.entry()), ask.settles(), List.copyOf(titles)));
+      labels.computeIfAbsent(rules, none -> new ArrayList<>()).add(words.entry(ask.entry()));
     }
+    List<AskView> asks = new ArrayList<>();
+    labels.forEach(
+        (rules, some) ->
+            asks.add(new AskView(some, rules.size(), rules.stream().limit(RULES_NAMED).toList())));
     return asks;
   }
 

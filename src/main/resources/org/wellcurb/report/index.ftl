@@ -43,6 +43,7 @@
 <li><a href="#rules">${t("rules.title")}</a></li>
 <#if v.asks?has_content><li><a href="#ask">${t("ask.title")}</a></li></#if>
 <#if b.contractors?has_content><li><a href="#contractors">${t("contractors.title")}</a></li></#if>
+<#if v.grid.rows?has_content><li><a href="#grid">${t("grid.title")}</a></li></#if>
 <#if v.maps?has_content><li><a href="#where">${t("map.heading")}</a></li></#if>
 <#if v.cross??><li><a href="#cross">${t("cross.title")}</a></li></#if>
 <#if b.setAside gt 0><li><a href="#aside">${t("aside.title")}</a></li></#if>
@@ -85,6 +86,16 @@
 <p>${t("ask.batch")}</p>
 <@cut "ASKS_COUNTED" />
 <ol class="asks"><#list v.asks as a><li><b>${a.entry}</b>: ${n("ask.batch.line", a.outcomes, a.records)}</li></#list></ol>
+<#if v.ruleAsks?has_content>
+<details><summary>${t("ask.rules")} <span class="soft">(${v.ruleAsks?size})</span></summary>
+<@cut "RULE_ASKS_ON_PAGE" />
+<@l.table caption=t("ask.rules") id="list-asks" list=true quiet=true columns=[t("col.rule"), t("outcome.cannot_tell"), t("ask.tells")]>
+<#list v.ruleAsks as a>
+<@l.row><@l.head t("col.rule")><@l.own a.title /><#if b.tallies?size gt 1> <span class="soft">(${a.pack})</span></#if></@l.head><@l.cell t("outcome.cannot_tell") "number">${a.records}</@l.cell><@l.cell t("ask.tells")>${a.entries}</@l.cell></@l.row>
+</#list>
+</@l.table>
+</details>
+</#if>
 </@l.section>
 </#if>
 
@@ -106,6 +117,22 @@
 </@l.row>
 </#list>
 </@l.table>
+</@l.section>
+</#if>
+
+<#if v.grid.rows?has_content>
+<@l.section id="grid" title=t("grid.title")>
+<p>${t("grid.lead")}</p>
+<#if v.grid.cut?has_content><p class="cut">${v.grid.cut}</p></#if>
+<table role="table" class="stack grid" id="list-grid">
+<caption class="unseen">${t("grid.title")}</caption>
+<thead role="rowgroup"><tr role="row"><th role="columnheader" scope="col">${t("col.rule")}</th><th role="columnheader" scope="col">${t("grid.all")}</th><#list v.grid.columns as c><th role="columnheader" scope="col"<#if c.few> class="few"</#if>>${c.name}<span class="count">${c.records}</span></th></#list></tr></thead>
+<tbody role="rowgroup">
+<#list v.grid.rows as r>
+<@l.row><@l.head t("col.rule")><@l.own r.title /><#if b.tallies?size gt 1> <span class="soft">(${r.pack})</span></#if></@l.head><@l.cell t("grid.all") "number">${r.all}</@l.cell><#list r.cells as c><td role="cell" data-l="${v.grid.columns[c?index].name}" class="number<#if c.count == 0> none</#if><#if v.grid.columns[c?index].few> few</#if>"><span><#if c.count == 0>–<#else>${c.count}${svg(c.bar)}</#if></span></td></#list></@l.row>
+</#list>
+</tbody>
+</table>
 </@l.section>
 </#if>
 

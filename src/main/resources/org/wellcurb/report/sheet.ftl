@@ -38,7 +38,7 @@
 <p>${t("ask.lead")}</p>
 <ol class="asks">
 <#list v.asks as a>
-<li><b>${a.label}</b>: ${n("ask.settles", a.settles)}<#if a.rules?has_content> <span class="soft">(<#list a.rules as r><@l.own r /><#sep>; </#list>)</span></#if></li>
+<li><b><#list a.labels as label>${label}<#sep>, </#list></b>: ${n("ask.settles", a.settles)}<#if a.rules?has_content> <span class="soft">(<#list a.rules as r><@l.own r /><#sep>; </#list><#if a.settles gt a.rules?size>; …</#if>)</span></#if></li>
 </#list>
 </ol>
 </@l.section>

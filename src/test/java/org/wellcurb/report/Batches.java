@@ -59,6 +59,14 @@ public final class Batches {
             new ContractorLine("", 2, 1, new KindCounts(1, 0, 0, 0), "")),
         List.of(new AskLine("setback.fuel_tank", 812, 640), new AskLine("dates.permit", 40, 40)),
         List.of(
+            new RuleAsk(
+                0,
+                0,
+                812,
+                List.of(
+                    new AskLine("setback.fuel_tank", 812, 812), new AskLine("well.use", 3, 3)))),
+        grid(text),
+        List.of(
             new SetAsideLine(
                 "forms-2019.csv", 88, "well.depth", "A quoted cell is not closed.", text),
             new SetAsideLine("old.csv", 0, "", "There is no usable header.", "")),
@@ -123,6 +131,20 @@ public final class Batches {
             ? List.of(new Cut(Cap.RECORDS_ON_PAGE, Cap.RECORDS_ON_PAGE.most(), records))
             : List.of(),
         List.of("findings.csv", "records.csv", "rules.csv", "run.json", "set-aside.csv"));
+  }
+
+  private static GridView grid(String text) {
+    List<ContractorLine> columns = new ArrayList<>();
+    List<Long> counts = new ArrayList<>();
+    for (int i = 0; i < Cap.GRID_CONTRACTORS.most(); i++) {
+      columns.add(new ContractorLine(text + i, 4L * i, i, new KindCounts(i, 0, 0, 0), ""));
+      counts.add((long) i / 2);
+    }
+    List<GridView.Row> rows = new ArrayList<>();
+    for (int rule = 0; rule < 3; rule++) {
+      rows.add(new GridView.Row(0, rule, 20, counts));
+    }
+    return new GridView(columns, rows, 11, 3);
   }
 
   private static Maps maps() {

@@ -145,7 +145,7 @@ public final class BatchMap {
         legend.add(new Sign(small.closeSmall(), words.say(keys[kind])));
       }
     }
-    return legend.all();
+    return legend.line(words.say("map.size")).all();
   }
 
   private static List<String> said(

@@ -13,12 +13,7 @@ import java.util.List;
  * @param marks the findings that it marks
  */
 public record Drawing(
-    String id,
-    String title,
-    String svg,
-    List<Sign> legend,
-    List<String> words,
-    List<Mark> marks) {
+    String id, String title, String svg, List<Sign> legend, List<String> words, List<Mark> marks) {
   public Drawing {
     legend = List.copyOf(legend);
     words = List.copyOf(words);

@@ -73,7 +73,12 @@ final class PressureLadder {
     Marks marks = new Marks(sketch.marks(), keys);
     double height = rungs(svg, ruler, marks);
     return new Drawing(
-        ID, sketch.say("ladder.title"), svg.close(height), legend(svg, ruler), inWords(), marks.drawn());
+        ID,
+        sketch.say("ladder.title"),
+        svg.close(height),
+        legend(svg, ruler),
+        inWords(),
+        marks.drawn());
   }
 
   /** From the greatest pressure at the top down to 0. */
