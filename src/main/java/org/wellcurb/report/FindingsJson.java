@@ -137,6 +137,7 @@ public final class FindingsJson implements Closeable {
     json.writeStringField("title", source.title());
     json.writeStringField("section", source.section());
     json.writeStringField("edition", source.edition());
+    json.writeStringField("read", source.read() == null ? "" : source.read().toString());
     json.writeStringField("address", source.address());
     json.writeStringField("note", source.note());
     json.writeEndObject();

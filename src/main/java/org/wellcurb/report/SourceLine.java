@@ -7,7 +7,7 @@ import org.wellcurb.rulepack.Source;
 /**
  * A source as pages print it.
  *
- * @param text title, section, edition and basis in one line
+ * @param text title, section, edition, day read and basis in one line
  * @param address where it can be read, if that is a web address; else empty
  * @param note anything else to be said; may be empty
  */
@@ -20,6 +20,9 @@ public record SourceLine(String text, String address, String note) {
     }
     if (!source.edition().isEmpty()) {
       out.append(out.isEmpty() ? "" : ", ").append(source.edition());
+    }
+    if (source.read() != null) {
+      out.append(out.isEmpty() ? "" : ", ").append(words.say("source.read", source.read()));
     }
     String basis = words.say("basis." + source.basis().name().toLowerCase(Locale.ROOT));
     String text = out.isEmpty() ? basis : out + " (" + basis + ")";

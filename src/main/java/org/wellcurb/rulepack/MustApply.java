@@ -20,6 +20,7 @@ final class MustApply {
           "",
           "",
           "",
+          null,
           "",
           "the pack's own list of entries that always apply");
 

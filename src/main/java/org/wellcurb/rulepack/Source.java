@@ -1,6 +1,8 @@
 package org.wellcurb.rulepack;
 
+import java.time.LocalDate;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Where a rule is written.
@@ -9,7 +11,8 @@ import java.util.Locale;
  * @param basis what kind of source it is
  * @param title title of the text; empty for common practice
  * @param section section of the text; may be empty
- * @param edition edition, or the date on which it was read; may be empty
+ * @param edition edition of the text; may be empty
+ * @param read the day on which it was read; null where that is not said
  * @param address where it can be read; may be empty
  * @param note anything else to be said, such as {@code from memory}; may be empty
  */
@@ -19,6 +22,7 @@ public record Source(
     String title,
     String section,
     String edition,
+    @Nullable LocalDate read,
     String address,
     String note) {
 
@@ -42,6 +46,9 @@ public record Source(
     }
     if (!edition.isEmpty()) {
       out.append(out.isEmpty() ? "" : ", ").append(edition);
+    }
+    if (read != null) {
+      out.append(out.isEmpty() ? "" : ", ").append("read ").append(read);
     }
     return out.isEmpty() ? basis.label() : out + " (" + basis.label() + ")";
   }

@@ -41,9 +41,7 @@ final class SourceReader {
     if (basis == null) {
       return null;
     }
-    String when =
-        read == null ? edition : edition + (edition.isEmpty() ? "" : ", ") + "read " + read;
-    return new Source(id, basis, title, section, when, address, note);
+    return new Source(id, basis, title, section, edition, read, address, note);
   }
 
   private Source.@Nullable Basis basis(@Nullable Json at) {

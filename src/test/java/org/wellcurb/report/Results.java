@@ -29,9 +29,9 @@ import org.wellcurb.screening.RuleResult;
 /** Results made by hand, for tests of pages. */
 public final class Results {
   private static final Source BYLAW =
-      new Source("fw-4", Source.Basis.INVENTED, "Fenwick well by-law", "4", "2024", "", "");
+      new Source("fw-4", Source.Basis.INVENTED, "Fenwick well by-law", "4", "2024", null, "", "");
   private static final Source PRACTICE =
-      new Source("practice", Source.Basis.COMMON_PRACTICE, "", "", "", "", "");
+      new Source("practice", Source.Basis.COMMON_PRACTICE, "", "", "", null, "", "");
 
   private Results() {}
 

@@ -88,7 +88,7 @@ class SubjectsTest {
   }
 
   private static Rule rule(String id, String pack) {
-    Source source = new Source("a", Source.Basis.INVENTED, "A", "", "", "", "");
+    Source source = new Source("a", Source.Basis.INVENTED, "A", "", "", null, "", "");
     DatedText text = new DatedText(null, null, null, null);
     return new Rule(
         id,

@@ -7,13 +7,15 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /** The facts read in the published texts, one a row, that the packs were written from. */
 final class Facts {
-  private static final List<CSVRecord> ROWS = read();
+  private static final List<CSVRecord> ROWS =
+      Stream.of("regulations.csv", "read-since.csv").flatMap(name -> read(name).stream()).toList();
 
   private Facts() {}
 
@@ -55,12 +57,12 @@ final class Facts {
     return text.toLowerCase(Locale.ROOT).contains(part.toLowerCase(Locale.ROOT));
   }
 
-  private static List<CSVRecord> read() {
+  private static List<CSVRecord> read(String name) {
     CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
-    try (InputStream in = Facts.class.getResourceAsStream("/published/regulations.csv");
+    try (InputStream in = Facts.class.getResourceAsStream("/published/" + name);
         CSVParser parser =
             CSVParser.parse(
-                Objects.requireNonNull(in, "regulations.csv"), StandardCharsets.UTF_8, format)) {
+                Objects.requireNonNull(in, name), StandardCharsets.UTF_8, format)) {
       return parser.getRecords();
     } catch (IOException e) {
       throw new UncheckedIOException(e);

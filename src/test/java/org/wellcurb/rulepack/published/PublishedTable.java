@@ -114,7 +114,8 @@ final class PublishedTable {
 
   private static String read(JsonNode source) {
     String note = source.path("note").asText("");
-    return source.path("edition").asText() + (note.isEmpty() ? "" : ". " + note);
+    String day = ", read " + source.path("read").asText();
+    return source.path("edition").asText() + day + (note.isEmpty() ? "" : ". " + note);
   }
 
   private void table(String name, JsonNode table) {

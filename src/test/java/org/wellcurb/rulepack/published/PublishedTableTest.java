@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** The table of published limits agrees with the packs, and each limit says how it was read. */
@@ -65,5 +66,42 @@ class PublishedTableTest {
         assertTrue(says, name + " does not say: " + must);
       }
     }
+  }
+
+  @Test
+  void everySourceSaysWhichEditionItIsAndWhenItWasRead() throws IOException {
+    List<String> silent = new ArrayList<>();
+    int sources = 0;
+    for (JsonNode pack : PublishedTable.packs()) {
+      String name = pack.path("pack").asText();
+      for (Map.Entry<String, JsonNode> source : pack.path("sources").properties()) {
+        sources++;
+        for (String key : List.of("title", "section", "edition", "read", "address")) {
+          if (source.getValue().path(key).asText("").isBlank()) {
+            silent.add(name + " " + source.getKey() + " has no " + key);
+          }
+        }
+      }
+      if (!pack.path("notice").asText().matches(".*Read on \\d{4}-\\d{2}-\\d{2} .*")) {
+        silent.add(name + " does not say on its face when it was read");
+      }
+    }
+    assertTrue(sources >= 200, "there are " + sources);
+    assertEquals(List.of(), silent);
+  }
+
+  @Test
+  void everyPackHasEnoughRulesToBeUseful() throws IOException {
+    List<String> few = new ArrayList<>();
+    for (JsonNode pack : PublishedTable.packs()) {
+      int judged = 0;
+      for (JsonNode rule : pack.path("rules")) {
+        judged += rule.has("ask") ? 0 : 1;
+      }
+      if (judged < 5) {
+        few.add(pack.path("pack").asText() + " has " + judged);
+      }
+    }
+    assertEquals(List.of(), few);
   }
 }

@@ -63,4 +63,75 @@ class SouthDakotaTest {
         "well.method=driven",
         "grout.material=none");
   }
+
+  private static final String[] HARD_ROCK = {
+    "dates.completed=2010-06-01", "well.aquifer=crystalline rock", "well.open_hole=yes"
+  };
+
+  @Test
+  void arsd_74_02_04_32_hard_rock_casing() {
+    SD.states("ARSD 74:02:04:32", "casing length", "20 ft")
+        .least(
+            "hard-rock-casing-length",
+            "well.casing_length",
+            "20 ft",
+            Code.plus(Code.plus(HARD_ROCK, "pitless.fitted", "no"), "well.casing_depth", "18 ft"));
+    SD.states("ARSD 74:02:04:32", "casing below pitless", "20 ft")
+        .least(
+            "hard-rock-casing-below-pitless",
+            "well.casing_depth",
+            "25 ft",
+            Code.plus(Code.plus(HARD_ROCK, "pitless.fitted", "yes"), "pitless.depth", "5 ft"));
+    SD.doesNotApply(
+        "hard-rock-casing-length",
+        "dates.completed=1992-07-15",
+        "well.aquifer=crystalline rock",
+        "well.open_hole=yes",
+        "pitless.fitted=no",
+        "well.casing_depth=10 ft");
+  }
+
+  @Test
+  void arsd_74_02_04_32_hard_rock_grout() {
+    String[] rotary = Code.plus(HARD_ROCK, "well.method", "rotary");
+    SD.states("ARSD 74:02:04:32", "grout material", "cement grout")
+        .meets("hard-rock-cement-grout", Code.plus(rotary, "grout.material", "neat cement"));
+    SD.fallsShort(
+        "hard-rock-cement-grout", Code.plus(rotary, "grout.material", "bentonite chips"));
+    String[] cased = Code.plus(Code.plus(HARD_ROCK, "well.casing_depth", "40 ft"), "grout.top", "0 ft");
+    SD.states("ARSD 74:02:04:32", "grouted interval", "bottom of casing to ground surface or pitless")
+        .least(
+            "hard-rock-grout-reach",
+            "grout.bottom",
+            "40 ft",
+            Code.plus(cased, "pitless.fitted", "no"));
+  }
+
+  @Test
+  void arsd_74_02_04_28_pressure_grouting() {
+    SD.states("ARSD 74:02:04:28", "grouting", "pressure-grouted")
+        .meets("grout-under-pressure", "well.method=rotary", "well.casing_material=pvc", "grout.method=pumped");
+    SD.fallsShort(
+        "grout-under-pressure", "well.method=rotary", "well.casing_material=pvc", "grout.method=poured");
+    SD.doesNotApply("grout-under-pressure", "well.method=driven", "grout.method=poured");
+  }
+
+  @Test
+  void arsd_74_02_04_76_flowing_wells() {
+    SD.states("ARSD 74:02:04:76", "flow", "5 gpm")
+        .cannotTell("flowing-well-shuts-off", "dates.completed=1992-07-16", "water.flowing=yes");
+    SD.doesNotApply("flowing-well-shuts-off", "dates.completed=1992-07-15", "water.flowing=yes");
+    SD.doesNotApply("flowing-well-shuts-off", "dates.completed=2010-07-15", "water.flowing=no");
+  }
+
+  @Test
+  void arsd_74_02_04_60_3_access_port() {
+    SD.states("ARSD 74:02:04:60(3)", "threaded hole", "1 in")
+        .cannotTell(
+            "access-port-for-a-large-pump", "pump.rated_flow=18.1 gpm", "well.casing_diameter=8 in");
+    SD.doesNotApply(
+        "access-port-for-a-large-pump", "pump.rated_flow=18 gpm", "well.casing_diameter=8 in");
+    SD.doesNotApply(
+        "access-port-for-a-large-pump", "pump.rated_flow=20 gpm", "well.casing_diameter=7.9 in");
+  }
 }
