@@ -77,20 +77,4 @@ public final class Formula {
   public boolean reads(Datum datum) {
     return (datums >> datum.ordinal() & 1) != 0;
   }
-
-  /**
-   * Reads a limit, as a table gives it: {@code 6 ft (1.8 m)}.
-   *
-   * @throws FormulaException where it is not a number, or the units do not fit
-   */
-  public static Table.Amount limit(String text, Scope scope) throws FormulaException {
-    Expr.Amount amount = Parser.limit(text, scope);
-    if (amount instanceof Expr.Dual d) {
-      return new Table.Amount(d.primary(), d.unit(), d.bracket(), d.bracketUnit());
-    }
-    if (amount instanceof Expr.Literal l) {
-      return new Table.Amount(l.value(), l.unit(), Double.NaN, null);
-    }
-    throw new FormulaException(0, text.length(), "a limit must stand here", "write 6 ft (1.8 m)");
-  }
 }

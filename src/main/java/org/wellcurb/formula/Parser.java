@@ -4,6 +4,7 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Lexer.Kind;
 import org.wellcurb.formula.Lexer.Token;
@@ -41,6 +42,10 @@ import org.wellcurb.quantity.Units;
 final class Parser {
   private static final int DEEPEST = 20;
 
+  /** Words that join or compare what stands beside them, and so begin nothing. */
+  private static final Set<String> JOINING =
+      Set.of("and", "or", "is", "one", "of", "between", "then", "else");
+
   private final List<Token> tokens;
   private final Names names;
   private int at;
@@ -65,22 +70,6 @@ final class Parser {
           rest, "'" + rest.text() + "' was not expected here", "join conditions with and, or");
     }
     return condition;
-  }
-
-  /** A literal amount, or a dual, perhaps with a sign. */
-  static Expr.Amount limit(String text, Scope scope) throws FormulaException {
-    Parser parser = new Parser(text, scope);
-    boolean isNegative = parser.take("-");
-    if (parser.peek().kind() != Kind.NUMBER) {
-      throw error(parser.peek(), "an amount must stand here", "write one, such as 6 ft (1.8 m)");
-    }
-    Part part = parser.figure();
-    Token rest = parser.peek();
-    if (rest.kind() != Kind.END) {
-      throw error(rest, "'" + rest.text() + "' was not expected here", "write 6 ft (1.8 m)");
-    }
-    Expr.Amount amount = parser.amountOf(part);
-    return isNegative ? opposite(amount) : amount;
   }
 
   /**
@@ -299,6 +288,9 @@ final class Parser {
         next();
         return new Part(new Expr.Day(day(token)), token, token);
       case NAME:
+        if (JOINING.contains(token.text())) {
+          break;
+        }
         return token.is("if") ? expression() : named();
       case SIGN:
         if (take("-")) {
@@ -382,7 +374,11 @@ final class Parser {
       case "known":
         {
           expect("(");
-          Token entry = next();
+          Token entry = peek();
+          if (entry.kind() != Kind.NAME) {
+            throw error(entry, "an entry must stand here", "write one, such as known(well.tag)");
+          }
+          next();
           Token close = expect(")");
           return new Part(new Expr.Known(names.entry(entry)), token, close);
         }

@@ -40,7 +40,10 @@ final class SchemaWords {
       case "minItems", "minProperties" ->
           problems.at(at, "too little stands here: at least " + spot.value(), spot.write());
       case "maxProperties" ->
-          problems.at(at, "too much stands here: at most " + spot.value(), spot.write());
+          problems.at(
+              at,
+              "too many keys stand here: at most " + spot.value(),
+              "keep that many and take out the others");
       case "uniqueItems" -> twice(at);
       case "maxLength" ->
           problems.at(at, "this is longer than " + spot.value() + " characters", "shorten it");

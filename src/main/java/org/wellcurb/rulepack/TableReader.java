@@ -103,7 +103,7 @@ final class TableReader {
     if (by != null && whenAt != null && cellsAt.size() != by.size() && !cellsAt.isEmpty()) {
       problems.at(
           whenAt,
-          "the row has " + cellsAt.size() + " cells for " + by.size() + " keys",
+          "the row has " + many(cellsAt.size(), "cell") + " for " + many(by.size(), "key"),
           "write a cell for each of by; * matches any");
       return null;
     }
@@ -169,5 +169,9 @@ final class TableReader {
       problems.within(json, e);
       return null;
     }
+  }
+
+  private static String many(int count, String what) {
+    return count + " " + what + (count == 1 ? "" : "s");
   }
 }
