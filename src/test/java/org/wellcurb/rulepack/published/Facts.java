@@ -7,6 +7,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -17,7 +19,18 @@ final class Facts {
   private static final List<CSVRecord> ROWS =
       Stream.of("regulations.csv", "read-since.csv").flatMap(name -> read(name).stream()).toList();
 
+  /** The rows that some test has held a rule to so far. */
+  private static final Set<CSVRecord> STATED = ConcurrentHashMap.newKeySet();
+
   private Facts() {}
+
+  static List<CSVRecord> rows() {
+    return ROWS;
+  }
+
+  static boolean isStated(CSVRecord row) {
+    return STATED.contains(row);
+  }
 
   /**
    * Holds that a row of this section, about this subject, states this figure.
@@ -34,7 +47,9 @@ final class Facts {
             .filter(row -> row.get("code_section").equals(section))
             .filter(row -> holds(row.get("subject"), subject))
             .toList();
-    if (about.stream().noneMatch(row -> says(row, figure))) {
+    List<CSVRecord> saying = about.stream().filter(row -> says(row, figure)).toList();
+    STATED.addAll(saying);
+    if (saying.isEmpty()) {
       throw new AssertionError(
           jurisdiction
               + " "
