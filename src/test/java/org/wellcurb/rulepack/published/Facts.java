@@ -28,6 +28,12 @@ final class Facts {
     return ROWS;
   }
 
+  /** Forgets which rows were stated, so that what is run next decides alone. */
+  static void forget() {
+    STATED.clear();
+  }
+
+  /** True if a test has held a rule to this row since {@link #forget}. */
   static boolean isStated(CSVRecord row) {
     return STATED.contains(row);
   }
@@ -64,15 +70,19 @@ final class Facts {
   }
 
   private static boolean says(CSVRecord row, String figure) {
-    boolean read = !row.get("read_from(stored text|memory)").equals("memory");
-    return read && holds((row.get("limit_value") + " " + row.get("unit")).trim(), figure);
+    return !isFromMemory(row) && holds((row.get("limit_value") + " " + row.get("unit")).trim(), figure);
+  }
+
+  static boolean isFromMemory(CSVRecord row) {
+    return row.get("read_from(stored text|memory)").equals("memory");
   }
 
   private static boolean holds(String text, String part) {
     return text.toLowerCase(Locale.ROOT).contains(part.toLowerCase(Locale.ROOT));
   }
 
-  private static List<CSVRecord> read(String name) {
+  /** The rows of a table under {@code published}. */
+  static List<CSVRecord> read(String name) {
     CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
     try (InputStream in = Facts.class.getResourceAsStream("/published/" + name);
         CSVParser parser =
