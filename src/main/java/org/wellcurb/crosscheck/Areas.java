@@ -1,7 +1,6 @@
 package org.wellcurb.crosscheck;
 
 import java.io.IOException;
-import java.util.Arrays;
 
 /**
  * Where records are, coarsely: the area whose figures are like theirs, and the place where wells of
@@ -30,16 +29,10 @@ final class Areas {
       boolean isPlaced = !Float.isNaN(latitude[i]) && !Float.isNaN(longitude[i]);
       place[i] = isPlaced ? Long.hashCode(mixed(cell(latitude[i], longitude[i], PLACE))) | 1 : 0;
     }
-    Arrays.sort(keys);
-    int distinct = 0;
+    Distinct areas = new Distinct(keys);
+    count = areas.count();
     for (int i = 0; i < n; i++) {
-      if (i == 0 || keys[i] != keys[distinct - 1]) {
-        keys[distinct++] = keys[i];
-      }
-    }
-    count = distinct;
-    for (int i = 0; i < n; i++) {
-      area[i] = Arrays.binarySearch(keys, 0, distinct, key(latitude[i], longitude[i], zone[i]));
+      area[i] = areas.code(key(latitude[i], longitude[i], zone[i]));
     }
   }
 

@@ -3,9 +3,7 @@ package org.wellcurb.crosscheck;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.apache.commons.statistics.distribution.BinomialDistribution;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 
@@ -49,6 +47,8 @@ public final class Copying {
   /** Fewest equal figures in a row. */
   static final int LEAST_RUN = 5;
 
+  private static final NormalDistribution STANDARD = NormalDistribution.of(0, 1);
+
   /** The median of the square of a standard normal. */
   private static final double MEDIAN_OF_SQUARE = 0.45494;
 
@@ -58,8 +58,12 @@ public final class Copying {
   /** Fewest expected repeats from which the spread between contractors is told. */
   private static final double EXPECTED = 4;
 
-  private final int[] contractor;
-  private final int[] zone;
+  /** Zones in the upper halves of the keys, contractors in the lower. */
+  private final Distinct groups;
+
+  /** The code of the contractor in its zone, by record. */
+  private final int[] group;
+
   private final int nobody;
   private final Areas areas;
 
@@ -102,10 +106,27 @@ public final class Copying {
       boolean isMarked) {}
 
   Copying(SurveyFile survey) throws IOException {
-    contractor = survey.ints(SurveyRow.CONTRACTOR);
-    zone = survey.ints(SurveyRow.ZONE);
+    int[] contractor = survey.ints(SurveyRow.CONTRACTOR);
+    int[] zone = survey.ints(SurveyRow.ZONE);
+    long[] keys = new long[zone.length];
+    for (int i = 0; i < keys.length; i++) {
+      keys[i] = key(contractor[i], zone[i]);
+    }
+    groups = new Distinct(keys);
+    group = new int[zone.length];
+    for (int i = 0; i < group.length; i++) {
+      group[i] = groups.code(key(contractor[i], zone[i]));
+    }
     nobody = survey.contractors().indexOf("");
     areas = Areas.of(survey, zone);
+  }
+
+  private static long key(int contractor, int zone) {
+    return ((long) zone << 32) | contractor;
+  }
+
+  private int contractor(int record) {
+    return (int) groups.key(group[record]);
   }
 
   /**
@@ -114,115 +135,101 @@ public final class Copying {
    * @param written by record; figures that do not count become NaN
    */
   List<Tried> tried(Field field, float[] written) {
-    FiguresByArea all = new FiguresByArea(written, contractor, areas);
-    List<Habits> able = able(written, all);
+    List<Compared> able = able(written, new FiguresByArea(written, this::contractor, areas));
     double spreadOfRepeats = spreadOfRepeats(able);
     double spreadOfRounds = spreadOfRounds(able);
     double spreadOfDigits = spreadOfDigits(able);
     List<Tried> tried = new ArrayList<>();
-    for (Habits habits : able) {
-      tried.add(repeats(field, habits, spreadOfRepeats));
-      tried.add(rounds(field, habits, spreadOfRounds));
-      tried.add(run(field, habits));
-      LastDigits digits = new LastDigits(habits);
-      if (digits.isAble()) {
-        tried.add(digits(field, habits, digits, spreadOfDigits));
+    for (Compared each : able) {
+      tried.add(repeats(field, each, spreadOfRepeats));
+      tried.add(rounds(field, each, spreadOfRounds));
+      tried.add(run(field, each));
+      if (each.digits().isAble()) {
+        tried.add(digits(field, each, spreadOfDigits));
       }
     }
     return tried;
   }
 
   /** Contractors in zones who wrote enough where others wrote enough, by zone and contractor. */
-  private List<Habits> able(float[] written, FiguresByArea all) {
-    Map<Long, int[]> sizes = new HashMap<>();
+  private List<Compared> able(float[] written, FiguresByArea all) {
+    int[] ends = new int[groups.count() + 1];
+    for (int i = 0; i < written.length; i++) {
+      ends[group[i] + 1] += counts(written, i) ? 1 : 0;
+    }
+    for (int g = 0; g < groups.count(); g++) {
+      ends[g + 1] += ends[g];
+    }
+    int[] records = new int[ends[groups.count()]];
+    int[] at = Arrays.copyOf(ends, groups.count());
     for (int i = 0; i < written.length; i++) {
       if (counts(written, i)) {
-        sizes.computeIfAbsent(key(i), key -> new int[1])[0]++;
+        records[at[group[i]]++] = i;
       }
     }
-    long[] keys =
-        sizes.entrySet().stream()
-            .filter(each -> each.getValue()[0] >= LEAST_OWN)
-            .mapToLong(Map.Entry::getKey)
-            .sorted()
-            .toArray();
-    int[] ends = new int[keys.length + 1];
-    for (int g = 0; g < keys.length; g++) {
-      ends[g + 1] = ends[g] + sizes.getOrDefault(keys[g], new int[1])[0];
-    }
-    int[] records = new int[ends[keys.length]];
-    int[] at = Arrays.copyOf(ends, keys.length);
-    for (int i = 0; i < written.length; i++) {
-      int group = counts(written, i) ? Arrays.binarySearch(keys, key(i)) : -1;
-      if (group >= 0) {
-        records[at[group]++] = i;
-      }
-    }
-    List<Habits> able = new ArrayList<>();
-    for (int g = 0; g < keys.length; g++) {
-      Habits habits = new Habits((int) keys[g], (int) (keys[g] >>> 32));
-      habits.take(records, ends[g], ends[g + 1], written, areas, all);
-      if (habits.size >= LEAST_OWN && habits.worth >= LEAST_OTHERS) {
-        able.add(habits);
+    OwnAndOthers gather = new OwnAndOthers(written, areas, all);
+    List<Compared> able = new ArrayList<>();
+    for (int g = 0; g < groups.count(); g++) {
+      if (ends[g + 1] - ends[g] >= LEAST_OWN) {
+        Habits habits = gather.of(records, ends[g], ends[g + 1]);
+        if (habits.size >= LEAST_OWN && habits.worth >= LEAST_OTHERS) {
+          able.add(Compared.of((int) groups.key(g), (int) (groups.key(g) >>> 32), habits));
+        }
       }
     }
     return able;
   }
 
   private boolean counts(float[] written, int record) {
-    return !Float.isNaN(written[record]) && contractor[record] != nobody;
-  }
-
-  private long key(int record) {
-    return ((long) zone[record] << 32) | contractor[record];
+    return !Float.isNaN(written[record]) && contractor(record) != nobody;
   }
 
   /** The figure that stands out most, paid for by the number of figures that it could have been. */
-  private static Tried repeats(Field field, Habits habits, double spread) {
+  private static Tried repeats(Field field, Compared habits, double spread) {
     double least = 2;
-    float figure = Float.NaN;
-    int hits = 0;
-    double share = 0;
+    int most = -1;
     double widened = habits.widened(spread);
-    for (Map.Entry<Float, int[]> each : habits.own.entrySet()) {
-      int own = each.getValue()[0];
-      double others = habits.othersShare(each.getKey());
-      double p = tail(own, habits.size, others, widened);
+    for (int i = 0; i < habits.figures().length; i++) {
+      double p = tail(habits.counts()[i], habits.size(), habits.othersShares()[i], widened, least);
       if (p < least) {
         least = p;
-        figure = each.getKey();
-        hits = own;
-        share = others;
+        most = i;
       }
     }
-    double ownShare = (double) hits / habits.size;
+    int hits = habits.counts()[most];
+    double share = habits.othersShares()[most];
+    double ownShare = (double) hits / habits.size();
     boolean isMarked =
         hits >= LEAST_REPEATS && ownShare >= LEAST_SHARE && ownShare >= LEAST_RATIO * share;
-    double p = Math.min(1, least * habits.own.size());
-    return tried(field, habits, Kind.REPEATED, figure, hits, habits.size, share, p, isMarked);
+    double p = Math.min(1, least * habits.figures().length);
+    double figure = habits.figures()[most];
+    return tried(field, habits, Kind.REPEATED, figure, hits, habits.size(), share, p, isMarked);
   }
 
-  private static Tried rounds(Field field, Habits habits, double spread) {
-    int round = habits.ownRound(ROUND);
-    double others = habits.othersRound(ROUND);
-    double p = tail(round, habits.size, others, habits.widened(spread));
-    boolean isMarked = (double) round / habits.size - others >= LEAST_MORE_ROUND;
-    return tried(field, habits, Kind.ROUND, Double.NaN, round, habits.size, others, p, isMarked);
+  private static Tried rounds(Field field, Compared habits, double spread) {
+    int round = habits.round();
+    double others = habits.othersRound();
+    double p = tail(round, habits.size(), others, habits.widened(spread));
+    boolean isMarked = (double) round / habits.size() - others >= LEAST_MORE_ROUND;
+    return tried(
+        field, habits, Kind.ROUND, Double.NaN, round, habits.size(), others, p, isMarked);
   }
 
   /** A row of equal figures: each next one is as likely as that figure is among all others. */
-  private static Tried run(Field field, Habits habits) {
-    int[] own = habits.own.getOrDefault(habits.longestFigure, new int[1]);
+  private static Tried run(Field field, Compared habits) {
+    int at = Arrays.binarySearch(habits.figures(), habits.longestFigure());
     // Rows come by being repeated often, too: its own share counts where it is greater.
     double share =
-        Math.max(habits.othersShare(habits.longestFigure), (double) own[0] / habits.size);
-    double p = Math.min(1, habits.size * Math.pow(share, habits.longest - 1.0));
-    boolean isMarked = habits.longest >= LEAST_RUN;
-    double figure = habits.longestFigure;
-    return tried(field, habits, Kind.RUN, figure, habits.longest, habits.size, share, p, isMarked);
+        Math.max(habits.othersShares()[at], (double) habits.counts()[at] / habits.size());
+    double p = Math.min(1, habits.size() * Math.pow(share, habits.longest() - 1.0));
+    boolean isMarked = habits.longest() >= LEAST_RUN;
+    double figure = habits.longestFigure();
+    return tried(
+        field, habits, Kind.RUN, figure, habits.longest(), habits.size(), share, p, isMarked);
   }
 
-  private static Tried digits(Field field, Habits habits, LastDigits digits, double spread) {
+  private static Tried digits(Field field, Compared habits, double spread) {
+    LastDigits digits = habits.digits();
     int digit = digits.preferred();
     double share = digits.share(digit);
     boolean isMarked = (double) digits.own[digit] / digits.size - share >= LEAST_MORE_DIGIT;
@@ -233,7 +240,7 @@ public final class Copying {
 
   private static Tried tried(
       Field field,
-      Habits habits,
+      Compared habits,
       Kind kind,
       double figure,
       int hits,
@@ -242,7 +249,7 @@ public final class Copying {
       double p,
       boolean isMarked) {
     return new Tried(
-        habits.contractor, habits.zone, field, kind, figure, hits, own, share, p, isMarked);
+        habits.contractor(), habits.zone(), field, kind, figure, hits, own, share, p, isMarked);
   }
 
   /** Whether a figure is one of those that a test is about. */
@@ -256,48 +263,54 @@ public final class Copying {
 
   /** How likely as many, or more, are; never less than with the wider variance. */
   static double tail(int hits, int of, double share, double spread) {
+    return tail(hits, of, share, spread, Double.POSITIVE_INFINITY);
+  }
+
+  /**
+   * The same, but where it is not less than a bound, as soon as that is seen: the exact tail takes
+   * far longer than the normal one.
+   */
+  private static double tail(int hits, int of, double share, double spread, double bound) {
     if (hits == 0) {
       return 1;
     }
-    double exact = BinomialDistribution.of(of, share).survivalProbability(hits - 1);
     double deviation = Math.sqrt(of * share * (1 - share) * spread);
-    double wide =
-        NormalDistribution.of(0, 1)
-            .survivalProbability((hits - 0.5 - of * share) / Math.max(deviation, 1e-12));
+    double wide = STANDARD.survivalProbability((hits - 0.5 - of * share) / Math.max(deviation, 1e-12));
+    if (wide >= bound) {
+      return wide;
+    }
+    double exact = BinomialDistribution.of(of, share).survivalProbability(hits - 1);
     return Math.max(exact, wide);
   }
 
   /** How much more than by chance contractors differ in how often they write a common figure. */
-  private static double spreadOfRepeats(List<Habits> able) {
+  private static double spreadOfRepeats(List<Compared> able) {
     double[] squares = new double[64];
     int count = 0;
-    for (Habits habits : able) {
-      for (Map.Entry<Float, int[]> each : habits.own.entrySet()) {
-        double share = habits.othersShare(each.getKey());
-        if (share * habits.size >= EXPECTED) {
+    for (Compared habits : able) {
+      for (int i = 0; i < habits.figures().length; i++) {
+        double share = habits.othersShares()[i];
+        if (share * habits.size() >= EXPECTED) {
           if (count == squares.length) {
             squares = Arrays.copyOf(squares, 2 * count);
           }
-          squares[count++] = square(each.getValue()[0], habits, share);
+          squares[count++] = square(habits.counts()[i], habits, share);
         }
       }
     }
     return spread(squares, count);
   }
 
-  private static double spreadOfRounds(List<Habits> able) {
-    double[] squares = new double[able.size()];
-    for (int i = 0; i < squares.length; i++) {
-      Habits habits = able.get(i);
-      squares[i] = square(habits.ownRound(ROUND), habits, habits.othersRound(ROUND));
-    }
+  private static double spreadOfRounds(List<Compared> able) {
+    double[] squares =
+        able.stream().mapToDouble(each -> square(each.round(), each, each.othersRound())).toArray();
     return spread(squares, squares.length);
   }
 
-  private static double spreadOfDigits(List<Habits> able) {
+  private static double spreadOfDigits(List<Compared> able) {
     double[] statistics =
         able.stream()
-            .map(LastDigits::new)
+            .map(Compared::digits)
             .filter(LastDigits::isAble)
             .mapToDouble(LastDigits::statistic)
             .toArray();
@@ -306,8 +319,8 @@ public final class Copying {
         : Math.max(1, Spread.median(statistics, statistics.length) / MEDIAN_OF_DIGITS);
   }
 
-  private static double square(int hits, Habits habits, double share) {
-    return square(hits, habits.size, share) / habits.widened(1);
+  private static double square(int hits, Compared habits, double share) {
+    return square(hits, habits.size(), share) / habits.widened(1);
   }
 
   static double square(int hits, int of, double share) {

@@ -4,40 +4,70 @@ import java.util.Arrays;
 
 /**
  * The figures of one field over a batch, by area. Wells of one street are alike: the same figure of
- * one contractor at one place counts once.
+ * one contractor at one place counts once. Figures are named by their rank among all distinct ones.
  */
 final class FiguresByArea {
-  /** Area in the upper half, bits of the figure in the lower. */
-  private final long[] keys;
+  private final Distinct figures;
 
+  /** How many figures each area has. */
+  private final int[] sizes;
+
+  /** Where the distinct figures of each area begin. */
   private final int[] starts;
+
+  private final int[] ranks;
+  private final int[] counts;
+
+  /** Says who wrote the figure of a record. */
+  interface Contractor {
+    int of(int record);
+  }
 
   /**
    * @param written by record; those that do not count become NaN
    */
-  FiguresByArea(float[] written, int[] contractor, Areas areas) {
+  FiguresByArea(float[] written, Contractor contractor, Areas areas) {
     countOnce(written, contractor, areas);
     int size = 0;
     for (float figure : written) {
       size += Float.isNaN(figure) ? 0 : 1;
     }
-    keys = new long[size];
-    starts = new int[areas.count() + 1];
-    int at = 0;
-    for (int i = 0; i < written.length; i++) {
+    long[] keys = new long[size];
+    for (int i = 0, at = 0; i < written.length; i++) {
       if (!Float.isNaN(written[i])) {
-        keys[at++] =
-            ((long) areas.area(i) << 32) | (Float.floatToIntBits(written[i]) & 0xFFFFFFFFL);
-        starts[areas.area(i) + 1]++;
+        keys[at++] = Float.floatToIntBits(written[i]);
+      }
+    }
+    figures = new Distinct(keys);
+    sizes = new int[areas.count()];
+    for (int i = 0, at = 0; i < written.length; i++) {
+      if (!Float.isNaN(written[i])) {
+        keys[at++] = ((long) areas.area(i) << 32) | rank(written[i]);
+        sizes[areas.area(i)]++;
       }
     }
     Arrays.sort(keys);
+    starts = new int[areas.count() + 1];
+    int runs = 0;
+    for (int at = 0; at < size; at++) {
+      runs += at == 0 || keys[at] != keys[at - 1] ? 1 : 0;
+    }
+    ranks = new int[runs];
+    counts = new int[runs];
+    int run = -1;
+    for (int at = 0; at < size; at++) {
+      if (at == 0 || keys[at] != keys[at - 1]) {
+        ranks[++run] = (int) keys[at];
+        starts[(int) (keys[at] >>> 32) + 1]++;
+      }
+      counts[run]++;
+    }
     for (int i = 1; i < starts.length; i++) {
       starts[i] += starts[i - 1];
     }
   }
 
-  private static void countOnce(float[] written, int[] contractor, Areas areas) {
+  private static void countOnce(float[] written, Contractor contractor, Areas areas) {
     long[] seen = new long[Integer.highestOneBit(Math.max(8, written.length * 4 / 3)) * 2];
     int mask = seen.length - 1;
     for (int i = 0; i < written.length; i++) {
@@ -47,9 +77,9 @@ final class FiguresByArea {
       if (Float.isNaN(written[i]) || areas.place(i) == 0) {
         continue;
       }
-      long who = Areas.mixed(((long) contractor[i] << 32) | (areas.place(i) & 0xFFFFFFFFL));
+      long who = Areas.mixed(((long) contractor.of(i) << 32) | (areas.place(i) & 0xFFFFFFFFL));
       long key = Areas.mixed(who + Float.floatToIntBits(written[i])) | 1;
-      int at = (int) key & mask;
+      int at = (int) (key >>> 32) & mask;
       while (seen[at] != 0 && seen[at] != key) {
         at = (at + 1) & mask;
       }
@@ -60,25 +90,38 @@ final class FiguresByArea {
     }
   }
 
-  /** What is done with a figure of an area and how often it stands there. */
-  interface Each {
-    void figure(float figure, int count);
+  /** How many distinct figures there are. */
+  int distinct() {
+    return figures.count();
+  }
+
+  /** The rank of a figure that counts; greater figures have greater ranks, for all are above 0. */
+  int rank(float figure) {
+    return figures.code(Float.floatToIntBits(figure));
+  }
+
+  /** The figure of a rank. */
+  float figure(int rank) {
+    return Float.intBitsToFloat((int) figures.key(rank));
   }
 
   /** Figures of an area. */
   int size(int area) {
-    return starts[area + 1] - starts[area];
+    return sizes[area];
   }
 
-  /** Goes through the figures of an area. */
-  void each(int area, Each each) {
-    for (int at = starts[area]; at < starts[area + 1]; ) {
-      int end = at + 1;
-      while (end < starts[area + 1] && keys[end] == keys[at]) {
-        end++;
-      }
-      each.figure(Float.intBitsToFloat((int) keys[at]), end - at);
-      at = end;
-    }
+  /** The first of the distinct figures of an area; those of the next area follow its last. */
+  int start(int area) {
+    return starts[area];
+  }
+
+  /** The rank of one of the distinct figures of an area. */
+  int rankAt(int at) {
+    return ranks[at];
+  }
+
+  /** How often that stands in the area. */
+  int countAt(int at) {
+    return counts[at];
   }
 }

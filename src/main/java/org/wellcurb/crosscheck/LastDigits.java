@@ -1,6 +1,5 @@
 package org.wellcurb.crosscheck;
 
-import java.util.Map;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 
 /**
@@ -26,18 +25,18 @@ final class LastDigits {
   private final double worth;
 
   LastDigits(Habits habits) {
-    for (Map.Entry<Float, int[]> each : habits.own.entrySet()) {
-      int digit = digit(each.getKey());
+    for (int i = 0; i < habits.own.size(); i++) {
+      int digit = digit(habits.own.figure(i));
       if (digit > 0) {
-        own[digit] += each.getValue()[0];
-        size += each.getValue()[0];
+        own[digit] += (int) habits.own.count(i);
+        size += (int) habits.own.count(i);
       }
     }
-    for (Map.Entry<Float, double[]> each : habits.others.entrySet()) {
-      int digit = digit(each.getKey());
+    for (int i = 0; i < habits.others.size(); i++) {
+      int digit = digit(habits.others.figure(i));
       if (digit > 0) {
-        others[digit] += each.getValue()[0];
-        othersSize += each.getValue()[0];
+        others[digit] += habits.others.count(i);
+        othersSize += habits.others.count(i);
       }
     }
     worth = habits.size == 0 ? 0 : othersSize / habits.size * habits.worth;

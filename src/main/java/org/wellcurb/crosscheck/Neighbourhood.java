@@ -3,181 +3,282 @@ package org.wellcurb.crosscheck;
 import java.util.Arrays;
 
 /**
- * The nearest wells of a well, by a grid over latitude and longitude on a sphere: exact enough for
- * a few kilometres.
+ * Wells in the order of a grid over latitude and longitude, row by row, and the nearest wells of
+ * each on a sphere: exact enough for a few kilometres. Who asks for one well after the other in
+ * this order gets each answer from what lies next to the last one in memory.
  */
 final class Neighbourhood {
   /** Metres of one degree of latitude on a sphere of the Earth's mean size. */
   private static final double DEGREE = 111_195;
 
-  /** Degrees of latitude of a cell. */
+  /** Degrees of a cell, both ways. */
   private static final double CELL = 0.01;
 
-  private static final long COLUMNS = 36_001;
+  /** Degrees beyond which a latitude or longitude is none; swapped ones are within. */
+  private static final float MOST_DEGREES = 180;
+
+  /** Cells from -180 degrees to 180, both ways. */
+  private static final int CELLS = 36_001;
+
+  private static final int ROW_OF_ZERO = 18_000;
+  private static final int RECORD_BITS = 31;
+  private static final int COLUMN_BITS = 16;
 
   /** Beyond 80 degrees of latitude degrees of longitude are taken as wide as there. */
   private static final double FLATTEST = 0.1736;
 
-  /** Records of a cell that are looked at: a place that thousands share tells nothing more. */
+  /** Records of a cell that may be neighbours: a place that thousands share tells no more. */
   private static final int MOST_IN_CELL = 2000;
 
-  /** Records around a well that are looked at all at once. */
-  private static final int FEW_AROUND = 64;
+  /** Metres by which bounds are widened, since a position has 24 binary places. */
+  private static final double SLACK = 2;
+
+  /** Row, column and record, so that their order is that of the grid. */
+  private final long[] keys;
 
   private final float[] latitude;
   private final float[] longitude;
-  private final long[] keyed;
-  private final int count;
-  private final int[] members;
+
+  /** How many of them may be neighbours; those that are too many in their cells stand behind. */
+  private final int candidates;
+
+  /** Where the candidates of each row begin. */
+  private final int[] starts = new int[CELLS + 1];
 
   /**
-   * @param usable which records take part
+   * @param latitude by record, in degrees
+   * @param longitude by record, in degrees
+   * @param usable which records take part, if they have a position
    */
   Neighbourhood(float[] latitude, float[] longitude, boolean[] usable) {
-    this.latitude = latitude;
-    this.longitude = longitude;
-    int n = 0;
-    for (boolean each : usable) {
-      n += each ? 1 : 0;
+    keys = sorted(latitude, longitude, usable);
+    candidates = crowdedLast(keys);
+    for (int at = 0; at < candidates; at++) {
+      starts[row(keys[at]) + 1]++;
     }
-    count = n;
-    long[] cells = new long[n];
-    for (int i = 0, at = 0; i < usable.length; i++) {
-      if (usable[i]) {
-        cells[at++] = cell(latitude[i], longitude[i]);
+    for (int row = 0; row < CELLS; row++) {
+      starts[row + 1] += starts[row];
+    }
+    this.latitude = inOrder(latitude);
+    this.longitude = inOrder(longitude);
+  }
+
+  private static long[] sorted(float[] latitude, float[] longitude, boolean[] usable) {
+    long[] keys = new long[usable.length];
+    int count = 0;
+    for (int i = 0; i < usable.length; i++) {
+      if (usable[i] && isPosition(latitude[i]) && isPosition(longitude[i])) {
+        long row = (long) Math.floor((latitude[i] + 90) / CELL) + ROW_OF_ZERO / 2;
+        long column = (long) Math.floor((longitude[i] + 180) / CELL);
+        keys[count++] = (((row << COLUMN_BITS) | column) << RECORD_BITS) | i;
       }
     }
-    keyed = cells.clone();
-    Arrays.sort(keyed);
-    members = new int[n];
-    int[] taken = new int[n];
-    for (int i = 0, at = 0; i < usable.length; i++) {
-      if (usable[i]) {
-        int start = first(cells[at++]);
-        members[start + taken[start]++] = i;
-      }
-    }
+    keys = Arrays.copyOf(keys, count);
+    Arrays.sort(keys);
+    return keys;
   }
 
-  private static long cell(double latitude, double longitude) {
-    return row(latitude) * COLUMNS + column(longitude);
+  private static boolean isPosition(float degrees) {
+    return Math.abs(degrees) <= MOST_DEGREES;
   }
 
-  private static long row(double latitude) {
-    return (long) Math.floor((latitude + 90) / CELL);
-  }
-
-  private static long column(double longitude) {
-    return (long) Math.floor((longitude + 180) / CELL);
-  }
-
-  /** First place of this cell in the sorted order; where it would stand if nothing is in it. */
-  private int first(long cell) {
-    int lo = 0;
-    int hi = count;
-    while (lo < hi) {
-      int middle = (lo + hi) >>> 1;
-      if (keyed[middle] < cell) {
-        lo = middle + 1;
+  /** Moves those behind that are beyond the most in their cells, and counts the others. */
+  private static int crowdedLast(long[] keys) {
+    long[] crowded = new long[0];
+    int moved = 0;
+    int kept = 0;
+    int inCell = 0;
+    long cell = -1;
+    for (long key : keys) {
+      inCell = key >>> RECORD_BITS == cell ? inCell + 1 : 1;
+      cell = key >>> RECORD_BITS;
+      if (inCell <= MOST_IN_CELL) {
+        keys[kept++] = key;
       } else {
-        hi = middle;
+        if (moved == crowded.length) {
+          crowded = Arrays.copyOf(crowded, Math.max(1024, 2 * moved));
+        }
+        crowded[moved++] = key;
       }
     }
-    return lo;
+    System.arraycopy(crowded, 0, keys, kept, moved);
+    return kept;
   }
 
-  /** Whether a record may be a neighbour. */
+  private static int row(long key) {
+    return (int) (key >>> (RECORD_BITS + COLUMN_BITS));
+  }
+
+  /** How many wells there are. */
+  int size() {
+    return keys.length;
+  }
+
+  /** The record of the well at a place in the order of the grid. */
+  int record(int place) {
+    return (int) keys[place] & Integer.MAX_VALUE;
+  }
+
+  /** Values by record as values by place in the order of the grid. */
+  float[] inOrder(float[] values) {
+    float[] ordered = new float[keys.length];
+    for (int at = 0; at < ordered.length; at++) {
+      ordered[at] = values[record(at)];
+    }
+    return ordered;
+  }
+
+  /** Codes by record as codes by place in the order of the grid. */
+  int[] inOrder(int[] codes) {
+    int[] ordered = new int[keys.length];
+    for (int at = 0; at < ordered.length; at++) {
+      ordered[at] = codes[record(at)];
+    }
+    return ordered;
+  }
+
+  /** Whether a well may be a neighbour. */
   interface Wanted {
-    boolean is(int record);
+    boolean is(int place);
   }
 
-  /**
-   * The nearest records. Cells are looked at in rings around the well's own, so that a crowded
-   * region costs no more than an empty one.
-   *
-   * @param into their places, nearest first; of equally near ones the first in the batch
-   * @param within metres
-   * @return how many there are
-   */
-  int nearest(int of, int[] into, double within, Wanted wanted) {
-    double[] distances = new double[into.length];
-    int found = 0;
-    double cosine = Math.max(FLATTEST, Math.cos(Math.toRadians(latitude[of])));
-    double ringWidth = CELL * DEGREE * cosine;
-    long row = row(latitude[of]);
-    long column = column(longitude[of]);
-    long rings = (long) Math.ceil(within / ringWidth) + 1;
-    boolean isSparse = around(row, column, rings) <= FEW_AROUND;
-    for (long ring = isSparse ? rings : 0; ring <= rings; ring++) {
-      if (found == into.length && distances[found - 1] < (ring - 1) * ringWidth) {
-        break;
-      }
-      for (long r = row - ring; r <= row + ring; r++) {
-        boolean isEdge = isSparse || ring == 0 || r == row - ring || r == row + ring;
-        long step = isEdge ? 1 : 2 * ring;
-        int at = isEdge ? first(r * COLUMNS + column - ring) : 0;
-        long last = r * COLUMNS + column + ring;
-        if (isEdge && (at == count || keyed[at] > last)) {
-          continue;
+  /** Asks for the nearest of one well after the other; not for several threads. */
+  final class Walk {
+    private final int[] near;
+    private final double[] distances;
+    private final double within;
+
+    /** Where the last asked-for well's column began in each row. */
+    private final int[] cursors = Arrays.copyOf(starts, CELLS);
+
+    private int found;
+
+    /** No well farther than this is wanted any more: metres, and a little over its square. */
+    private double limit;
+
+    private double square;
+
+    /**
+     * @param most neighbours that are asked for
+     * @param within metres
+     */
+    Walk(int most, double within) {
+      near = new int[most];
+      distances = new double[most];
+      this.within = within;
+    }
+
+    /** The place of one of those that were found. */
+    int near(int i) {
+      return near[i];
+    }
+
+    /**
+     * Finds the nearest wells, nearest first; of equally near ones the first in the batch. Rows are
+     * looked at outward from the well's own, and each row outward from its column, until nothing
+     * nearer can follow.
+     *
+     * @return how many there are
+     */
+    int nearest(int of, Wanted wanted) {
+      found = 0;
+      limit(within);
+      int row = row(keys[of]);
+      double cosine = Math.max(FLATTEST, Math.cos(Math.toRadians(latitude[of])));
+      double fromEdge = (latitude[of] - (row - ROW_OF_ZERO) * CELL) * DEGREE;
+      look(row, of, cosine, wanted);
+      for (int rows = 1; ; rows++) {
+        double south = fromEdge + (rows - 1) * CELL * DEGREE - SLACK;
+        double north = rows * CELL * DEGREE - fromEdge - SLACK;
+        if (south > limit && north > limit) {
+          return found;
         }
-        for (long c = column - ring; c <= column + ring; c += step) {
-          found = cell(r * COLUMNS + c, of, cosine, within, wanted, into, distances, found);
+        if (south <= limit && row >= rows) {
+          look(row - rows, of, cosine, wanted);
+        }
+        if (north <= limit && row + rows < CELLS) {
+          look(row + rows, of, cosine, wanted);
         }
       }
     }
-    return found;
-  }
 
-  /** Records in the rings around a cell. */
-  private int around(long row, long column, long rings) {
-    int records = 0;
-    for (long r = row - rings; r <= row + rings; r++) {
-      long from = r * COLUMNS + column - rings;
-      records += first(from + 2 * rings + 1) - first(from);
+    private void limit(double metres) {
+      limit = metres;
+      square = metres * metres * (1 + 1e-9);
     }
-    return records;
-  }
 
-  private int cell(
-      long cell,
-      int of,
-      double cosine,
-      double within,
-      Wanted wanted,
-      int[] into,
-      double[] distances,
-      int before) {
-    int found = before;
-    int start = first(cell);
-    for (int at = start; at < count && keyed[at] == cell && at - start < MOST_IN_CELL; at++) {
-      int other = members[at];
-      if (other == of || !wanted.is(other)) {
-        continue;
+    private void look(int row, int of, double cosine, Wanted wanted) {
+      if (starts[row] == starts[row + 1]) {
+        return;
       }
+      double width = DEGREE * cosine;
+      // Wells of a cell stand in no order: one that follows may be nearer by a cell.
+      double more = CELL * width + SLACK;
+      int start = first(row, keys[of]);
+      for (int at = start; at < starts[row + 1]; at++) {
+        if (offer(at, of, width, wanted) > limit + more) {
+          break;
+        }
+      }
+      for (int at = start - 1; at >= starts[row]; at--) {
+        if (-offer(at, of, width, wanted) > limit + more) {
+          break;
+        }
+      }
+    }
+
+    /** The first well of a row that stands in the column of another well, or beyond it. */
+    private int first(int row, long key) {
+      long cell =
+          ((long) row << (RECORD_BITS + COLUMN_BITS))
+              | (key & ((1L << (RECORD_BITS + COLUMN_BITS)) - (1L << RECORD_BITS)));
+      int at = cursors[row];
+      if (at > starts[row] && keys[at - 1] >= cell) {
+        at = starts[row];
+      }
+      while (at < starts[row + 1] && keys[at] < cell) {
+        at++;
+      }
+      cursors[row] = at;
+      return at;
+    }
+
+    /** Takes a well if it is nearer than those that were found; gives how far east it is. */
+    private double offer(int other, int of, double width, Wanted wanted) {
       double north = (latitude[other] - latitude[of]) * DEGREE;
-      double east = (longitude[other] - longitude[of]) * DEGREE * cosine;
-      double distance = Math.sqrt(north * north + east * east);
-      if (distance > within) {
-        continue;
+      double east = (longitude[other] - longitude[of]) * width;
+      double squares = north * north + east * east;
+      if (squares <= square && other != of && wanted.is(other)) {
+        double distance = Math.sqrt(squares);
+        if (distance <= limit) {
+          take(other, distance);
+        }
       }
+      return east;
+    }
+
+    private void take(int other, double distance) {
       int place = found;
-      while (place > 0 && isBefore(distance, other, distances[place - 1], into[place - 1])) {
-        if (place < into.length) {
+      while (place > 0 && isBefore(distance, other, place - 1)) {
+        if (place < near.length) {
           distances[place] = distances[place - 1];
-          into[place] = into[place - 1];
+          near[place] = near[place - 1];
         }
         place--;
       }
-      if (place < into.length) {
+      if (place < near.length) {
         distances[place] = distance;
-        into[place] = other;
-        found = Math.min(into.length, found + 1);
+        near[place] = other;
+        found = Math.min(near.length, found + 1);
+        if (found == near.length) {
+          limit(distances[found - 1]);
+        }
       }
     }
-    return found;
-  }
 
-  private static boolean isBefore(double distance, int record, double other, int otherRecord) {
-    return distance < other || (distance == other && record < otherRecord);
+    private boolean isBefore(double distance, int other, int place) {
+      return distance < distances[place]
+          || (distance == distances[place] && record(other) < record(near[place]));
+    }
   }
 }

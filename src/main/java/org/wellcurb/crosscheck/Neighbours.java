@@ -28,10 +28,7 @@ final class Neighbours {
   /** Distance from the neighbours as a share of that from all wells, both in the middle. */
   private static final double MOST_AWAY = 0.7;
 
-  private final float[] latitude;
-  private final float[] longitude;
   private final Neighbourhood all;
-  private final boolean[] usable;
 
   /**
    * A well unlike its neighbours.
@@ -57,10 +54,9 @@ final class Neighbours {
   record Found(List<Unlike> unlike, long lookedAt) {}
 
   Neighbours(SurveyFile survey) throws IOException {
-    latitude = survey.floats(SurveyRow.LATITUDE);
-    longitude = survey.floats(SurveyRow.LONGITUDE);
-    byte[] flags = survey.flags();
-    usable = Positions.ownAndFine(latitude, longitude, flags);
+    float[] latitude = survey.floats(SurveyRow.LATITUDE);
+    float[] longitude = survey.floats(SurveyRow.LONGITUDE);
+    boolean[] usable = Positions.ownAndFine(latitude, longitude, survey.flags());
     all = new Neighbourhood(latitude, longitude, usable);
   }
 
@@ -86,33 +82,32 @@ final class Neighbours {
    */
   Found find(Field field, float[] values, double floor, double agree, boolean isShare) {
     List<Unlike> unlike = new ArrayList<>();
-    float[] away = new float[values.length];
-    float[] compared = new float[values.length];
+    float[] own = all.inOrder(values);
+    float[] away = new float[own.length];
+    float[] compared = new float[own.length];
     int lookedAt = 0;
-    int[] near = new int[NEAREST];
+    Neighbourhood.Walk walk = all.new Walk(NEAREST, WITHIN);
+    Neighbourhood.Wanted isKnown = place -> !Float.isNaN(own[place]);
     double[] theirs = new double[NEAREST];
-    for (int i = 0; i < values.length; i++) {
-      if (!usable[i] || Float.isNaN(values[i])) {
-        continue;
-      }
-      int count = all.nearest(i, near, WITHIN, other -> !Float.isNaN(values[other]));
+    for (int at = 0; at < own.length; at++) {
+      int count = Float.isNaN(own[at]) ? 0 : walk.nearest(at, isKnown);
       if (count < LEAST) {
         continue;
       }
       for (int n = 0; n < count; n++) {
-        theirs[n] = values[near[n]];
+        theirs[n] = own[walk.near(n)];
       }
       double median = Spread.median(theirs, count);
       double spread = Spread.of(theirs, count);
       if (spread > (isShare ? agree * Math.abs(median) : agree)) {
         continue;
       }
-      compared[lookedAt] = values[i];
-      away[lookedAt++] = (float) Math.abs(values[i] - median);
+      compared[lookedAt] = own[at];
+      away[lookedAt++] = (float) Math.abs(own[at] - median);
       double believed = Math.max(spread, isShare ? floor * Math.abs(median) : floor);
-      double score = Math.abs(values[i] - median) / believed;
+      double score = Math.abs(own[at] - median) / believed;
       if (score > FAR) {
-        unlike.add(new Unlike(i, field, values[i], median, spread, count, score));
+        unlike.add(new Unlike(all.record(at), field, own[at], median, spread, count, score));
       }
     }
     if (!isTold(compared, away, lookedAt)) {

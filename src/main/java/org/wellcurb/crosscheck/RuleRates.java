@@ -71,6 +71,17 @@ final class RuleRates {
         place[counted[i]] = i;
       }
     }
+
+    void count(int record, int[] able, int count, int rules) {
+      int group = codes[record] < 0 ? -1 : place[codes[record]];
+      if (group >= 0) {
+        int first = group * rules;
+        for (int i = 0; i < count; i++) {
+          told[first + (able[i] >> 1)]++;
+          fallsShort[first + (able[i] >> 1)] += able[i] & 1;
+        }
+      }
+    }
   }
 
   /**
@@ -125,23 +136,22 @@ final class RuleRates {
       groups.told = new int[groups.counted.length * rules];
       groups.fallsShort = new int[groups.counted.length * rules];
     }
+    int[] able = new int[rules];
     survey.outcomes(
-        (place, pack, bytes, at) -> {
+        (place, pack, said, at) -> {
+          int count = 0;
           for (int r = starts[pack]; r < starts[pack + 1]; r++) {
-            int said = Told.get(bytes, at, r - starts[pack]);
-            if (said == Told.NOT) {
-              continue;
-            }
-            told[r]++;
-            fallsShort[r] += said == Told.FALLS_SHORT ? 1 : 0;
-            for (Groups groups : kinds) {
-              int code = groups.codes[place];
-              int group = code < 0 ? -1 : groups.place[code];
-              if (group >= 0) {
-                groups.told[group * rules + r]++;
-                groups.fallsShort[group * rules + r] += said == Told.FALLS_SHORT ? 1 : 0;
-              }
-            }
+            // The rule in the upper bits, whether it falls short in the lowest.
+            int one = Told.get(said, at, r - starts[pack]);
+            able[count] = (r << 1) | (one >> 1);
+            count += one == Told.NOT ? 0 : 1;
+          }
+          for (int i = 0; i < count; i++) {
+            told[able[i] >> 1]++;
+            fallsShort[able[i] >> 1] += able[i] & 1;
+          }
+          for (Groups groups : kinds) {
+            groups.count(place, able, count, rules);
           }
         });
   }
@@ -161,10 +171,10 @@ final class RuleRates {
     }
     float[] expected = new float[survey.rows()];
     survey.outcomes(
-        (place, pack, bytes, at) -> {
+        (place, pack, said, at) -> {
           double none = 1;
           for (int r = starts[pack]; r < starts[pack + 1]; r++) {
-            none *= Told.get(bytes, at, r - starts[pack]) == Told.NOT ? 1 : misses[r];
+            none *= Told.get(said, at, r - starts[pack]) == Told.NOT ? 1 : misses[r];
           }
           expected[place] = (float) (1 - none);
         });

@@ -3,32 +3,37 @@ package org.wellcurb.crosscheck;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** The tests on units of contractors and inputs, and those of them that are worth a look. */
 final class SlipHints {
   private final SurveyFile survey;
-  private final List<UnitSlips.Tried> byContractor;
-  private final List<UnitSlips.Tried> byInput;
+  private final UnitSlips.Found byContractor;
+  private final UnitSlips.Found byInput;
 
   SlipHints(SurveyFile survey) throws IOException {
     this.survey = survey;
     UnitSlips slips = new UnitSlips(survey);
-    byContractor = slips.tried(survey.ints(SurveyRow.CONTRACTOR), survey.contractors().indexOf(""));
-    byInput = survey.files().size() < 2 ? List.of() : slips.tried(survey.ints(SurveyRow.FILE), -1);
+    byContractor = slips.find(survey.ints(SurveyRow.CONTRACTOR), survey.contractors().indexOf(""));
+    byInput =
+        survey.files().size() < 2
+            ? new UnitSlips.Found(List.of(), new byte[0])
+            : slips.find(survey.ints(SurveyRow.FILE), -1);
   }
 
   /** The q of all tests together: those on figures first, then these. */
   double[] q(List<Copying.Tried> figures) {
-    double[] p = new double[figures.size() + byContractor.size() + byInput.size()];
+    double[] p = new double[figures.size() + byContractor.tried().size() + byInput.tried().size()];
     int at = 0;
     for (Copying.Tried each : figures) {
       p[at++] = each.p();
     }
-    for (UnitSlips.Tried each : byContractor) {
+    for (UnitSlips.Tried each : byContractor.tried()) {
       p[at++] = each.p();
     }
-    for (UnitSlips.Tried each : byInput) {
+    for (UnitSlips.Tried each : byInput.tried()) {
       p[at++] = each.p();
     }
     return FalseDiscovery.q(p);
@@ -38,7 +43,7 @@ final class SlipHints {
   List<CrossResult.SlipHint> hints(double[] q, int from) throws IOException {
     List<CrossResult.SlipHint> hints = new ArrayList<>();
     add(hints, byContractor, false, q, from);
-    add(hints, byInput, true, q, from + byContractor.size());
+    add(hints, byInput, true, q, from + byContractor.tried().size());
     hints.sort(
         Comparator.comparingDouble(CrossResult.SlipHint::q)
             .thenComparing(CrossResult.SlipHint::group));
@@ -46,41 +51,46 @@ final class SlipHints {
   }
 
   private void add(
-      List<CrossResult.SlipHint> into,
-      List<UnitSlips.Tried> tried,
-      boolean isInput,
-      double[] q,
-      int from)
+      List<CrossResult.SlipHint> into, UnitSlips.Found found, boolean isInput, double[] q, int from)
       throws IOException {
-    List<UnitSlips.Tried> marked = new ArrayList<>();
-    List<Double> markedQ = new ArrayList<>();
-    for (int i = 0; i < tried.size(); i++) {
-      if (tried.get(i).isMarked() && q[from + i] <= CrossResult.ACCEPTED) {
-        marked.add(tried.get(i));
-        markedQ.add(q[from + i]);
+    List<String> names = isInput ? survey.files() : survey.contractors();
+    Map<Integer, List<Seen>> shallow = new HashMap<>();
+    Map<Integer, List<Seen>> deep = new HashMap<>();
+    for (int i = 0; i < found.tried().size(); i++) {
+      UnitSlips.Tried each = found.tried().get(i);
+      if (each.isMarked() && q[from + i] <= CrossResult.ACCEPTED) {
+        List<Seen> seen = new ArrayList<>();
+        (each.isShallow() ? shallow : deep).put(each.group(), seen);
       }
     }
-    if (marked.isEmpty()) {
+    if (shallow.isEmpty() && deep.isEmpty()) {
       return;
     }
-    UnitSlips slips = new UnitSlips(survey);
     int[] groups = survey.ints(isInput ? SurveyRow.FILE : SurveyRow.CONTRACTOR);
-    for (int i = 0; i < marked.size(); i++) {
-      UnitSlips.Tried each = marked.get(i);
-      List<Seen> seen = new ArrayList<>();
-      for (int place : slips.records(groups, each.group(), each.isShallow(), CrossCheck.NAMED)) {
-        seen.add(survey.seen(place));
+    for (int i = 0; i < groups.length; i++) {
+      byte way = found.ways()[i];
+      if (way != 0) {
+        List<Seen> seen = (way == UnitSlips.SHALLOW ? shallow : deep).get(groups[i]);
+        if (seen != null && seen.size() < CrossCheck.NAMED) {
+          seen.add(survey.seen(i));
+        }
       }
-      into.add(
-          new CrossResult.SlipHint(
-              (isInput ? survey.files() : survey.contractors()).get(each.group()),
-              isInput,
-              each.hits(),
-              Share.of(each.hits(), each.of()),
-              each.ratio(),
-              each.p(),
-              markedQ.get(i),
-              seen));
+    }
+    for (int i = 0; i < found.tried().size(); i++) {
+      UnitSlips.Tried each = found.tried().get(i);
+      List<Seen> seen = (each.isShallow() ? shallow : deep).get(each.group());
+      if (seen != null) {
+        into.add(
+            new CrossResult.SlipHint(
+                names.get(each.group()),
+                isInput,
+                each.hits(),
+                Share.of(each.hits(), each.of()),
+                each.ratio(),
+                each.p(),
+                q[from + i],
+                seen));
+      }
     }
   }
 }

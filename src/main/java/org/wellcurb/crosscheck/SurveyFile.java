@@ -13,17 +13,24 @@ import org.wellcurb.record.Catalogue;
 /**
  * The rows of a whole batch, in input order, in a file of their own. Columns are read when a check
  * needs them, so that only a few numbers a record are in memory at a time.
+ *
+ * <p>The file is a row of blocks of so many records each. In a block each number of the head of a
+ * {@link SurveyRow} has a column of its own, as far from the block's start as the number is from
+ * the row's, times the records of a block; then come the marks of all its records and then what the
+ * rules said, record by record. So a column is read in long pieces.
  */
 public final class SurveyFile implements Closeable {
-  private static final int ROWS_AT_A_TIME = 4096;
+  private static final int BLOCK = 4096;
 
   private final FileChannel channel;
   private final int rowLength;
+  private final int entries;
   private final SurveyPart.Names contractors = new SurveyPart.Names();
   private final SurveyPart.Names zones = new SurveyPart.Names();
   private final List<String> files = new ArrayList<>();
   private final RuleSet rules;
-  private final int saidAt;
+  private final ByteBuffer block;
+  private boolean isWritten = true;
   private int rows;
 
   /**
@@ -33,8 +40,9 @@ public final class SurveyFile implements Closeable {
    */
   public SurveyFile(Path path, Catalogue catalogue, RuleSet rules) throws IOException {
     this.rules = rules;
-    saidAt = SurveyRow.HEAD + catalogue.size();
+    entries = catalogue.size();
     rowLength = SurveyRow.length(catalogue, rules.most());
+    block = ByteBuffer.allocate(BLOCK * rowLength);
     channel =
         FileChannel.open(
             path, StandardOpenOption.CREATE_NEW, StandardOpenOption.READ, StandardOpenOption.WRITE);
@@ -59,12 +67,46 @@ public final class SurveyFile implements Closeable {
       recode(bytes, at + SurveyRow.CONTRACTOR, contractorOf);
       recode(bytes, at + SurveyRow.ZONE, zoneOf);
       bytes.putInt(at + SurveyRow.FILE, place);
-      rows++;
     }
-    bytes.flip();
-    while (bytes.hasRemaining()) {
-      channel.write(bytes);
+    for (int at = 0; at < end; ) {
+      int count = Math.min(BLOCK - rows % BLOCK, (end - at) / rowLength);
+      put(bytes.array(), bytes, at, count);
+      rows += count;
+      at += count * rowLength;
+      if (rows % BLOCK == 0) {
+        writeBlock();
+      }
     }
+  }
+
+  /** Puts rows into the block, column by column. */
+  private void put(byte[] array, ByteBuffer from, int start, int count) {
+    isWritten = false;
+    int first = rows % BLOCK;
+    int said = rowLength - SurveyRow.HEAD - entries;
+    for (int i = 0; i < count; i++) {
+      int at = start + i * rowLength;
+      int to = first + i;
+      block.putLong(BLOCK * SurveyRow.ID + 8 * to, from.getLong(at + SurveyRow.ID));
+      for (int column = SurveyRow.GROUPS; column < SurveyRow.YEAR; column += 4) {
+        block.putInt(BLOCK * column + 4 * to, from.getInt(at + column));
+      }
+      block.putShort(BLOCK * SurveyRow.YEAR + 2 * to, from.getShort(at + SurveyRow.YEAR));
+      block.put(BLOCK * SurveyRow.FLAGS + to, from.get(at + SurveyRow.FLAGS));
+      block.putShort(BLOCK * SurveyRow.PACK + 2 * to, from.getShort(at + SurveyRow.PACK));
+      int marks = at + SurveyRow.HEAD;
+      block.put(BLOCK * SurveyRow.HEAD + entries * to, array, marks, entries);
+      block.put(BLOCK * (SurveyRow.HEAD + entries) + said * to, array, marks + entries, said);
+    }
+  }
+
+  private void writeBlock() throws IOException {
+    long at = (long) (rows - 1) / BLOCK * block.capacity();
+    block.clear();
+    while (block.hasRemaining()) {
+      channel.write(block, at + block.position());
+    }
+    isWritten = true;
   }
 
   private static void recode(ByteBuffer bytes, int at, int[] codes) {
@@ -94,24 +136,11 @@ public final class SurveyFile implements Closeable {
     return files;
   }
 
-  /** What is done with a row: its place, and where it begins in the buffer. */
-  private interface Each {
-    void row(int place, ByteBuffer bytes, int at);
-  }
-
-  private void all(Each each) throws IOException {
-    ByteBuffer bytes = ByteBuffer.allocate(rowLength * ROWS_AT_A_TIME);
-    for (int first = 0; first < rows; first += ROWS_AT_A_TIME) {
-      int count = Math.min(ROWS_AT_A_TIME, rows - first);
-      read(bytes.clear().limit(count * rowLength), (long) first * rowLength);
-      for (int i = 0; i < count; i++) {
-        each.row(first + i, bytes, i * rowLength);
-      }
+  private void read(ByteBuffer into, int block, long offset) throws IOException {
+    if (!isWritten) {
+      writeBlock();
     }
-  }
-
-  private void read(ByteBuffer into, long position) throws IOException {
-    long at = position;
+    long at = (long) block * BLOCK * rowLength + offset;
     while (into.hasRemaining()) {
       int count = channel.read(into, at);
       if (count < 0) {
@@ -119,41 +148,57 @@ public final class SurveyFile implements Closeable {
       }
       at += count;
     }
+    into.flip();
+  }
+
+  /** What is done with a piece of a column: the place of its first record, and how many. */
+  private interface Piece {
+    void take(ByteBuffer bytes, int first, int count) throws IOException;
+  }
+
+  private void column(int offset, int width, Piece piece) throws IOException {
+    ByteBuffer bytes = ByteBuffer.allocate(BLOCK * width);
+    for (int first = 0; first < rows; first += BLOCK) {
+      int count = Math.min(BLOCK, rows - first);
+      read(bytes.clear().limit(count * width), first / BLOCK, (long) BLOCK * offset);
+      piece.take(bytes, first, count);
+    }
   }
 
   long[] ids() throws IOException {
     long[] ids = new long[rows];
-    all((place, bytes, at) -> ids[place] = bytes.getLong(at + SurveyRow.ID));
+    column(SurveyRow.ID, 8, (bytes, first, count) -> bytes.asLongBuffer().get(ids, first, count));
     return ids;
   }
 
   int[] ints(int offset) throws IOException {
     int[] values = new int[rows];
-    all((place, bytes, at) -> values[place] = bytes.getInt(at + offset));
+    column(offset, 4, (bytes, first, count) -> bytes.asIntBuffer().get(values, first, count));
     return values;
   }
 
   float[] floats(int offset) throws IOException {
     float[] values = new float[rows];
-    all((place, bytes, at) -> values[place] = bytes.getFloat(at + offset));
+    column(offset, 4, (bytes, first, count) -> bytes.asFloatBuffer().get(values, first, count));
     return values;
   }
 
   short[] years() throws IOException {
     short[] years = new short[rows];
-    all((place, bytes, at) -> years[place] = bytes.getShort(at + SurveyRow.YEAR));
+    column(
+        SurveyRow.YEAR, 2, (bytes, first, count) -> bytes.asShortBuffer().get(years, first, count));
     return years;
   }
 
   byte[] flags() throws IOException {
     byte[] flags = new byte[rows];
-    all((place, bytes, at) -> flags[place] = bytes.get(at + SurveyRow.FLAGS));
+    column(SurveyRow.FLAGS, 1, (bytes, first, count) -> bytes.get(flags, first, count));
     return flags;
   }
 
-  /** What is done with what the rules said of a record. */
+  /** What is done with what the rules said of a record, as {@link Told} has it. */
   interface EachSaid {
-    void record(int place, int pack, ByteBuffer bytes, int at);
+    void record(int place, int pack, byte[] said, int at);
   }
 
   /** Goes through what the rules said, in input order. */
@@ -161,9 +206,19 @@ public final class SurveyFile implements Closeable {
     if (rules.packs().isEmpty()) {
       return;
     }
-    all(
-        (place, bytes, at) ->
-            each.record(place, bytes.getShort(at + SurveyRow.PACK) & 0xFFFF, bytes, at + saidAt));
+    int said = rowLength - SurveyRow.HEAD - entries;
+    short[] packs = new short[BLOCK];
+    ByteBuffer packBytes = ByteBuffer.allocate(2 * BLOCK);
+    column(
+        SurveyRow.HEAD + entries,
+        said,
+        (bytes, first, count) -> {
+          read(packBytes.clear().limit(2 * count), first / BLOCK, (long) BLOCK * SurveyRow.PACK);
+          packBytes.asShortBuffer().get(packs, 0, count);
+          for (int i = 0; i < count; i++) {
+            each.record(first + i, packs[i] & 0xFFFF, bytes.array(), i * said);
+          }
+        });
   }
 
   /** What judged the batch. */
@@ -173,14 +228,20 @@ public final class SurveyFile implements Closeable {
 
   /** The marks of the entries of one record. */
   void marks(int place, byte[] into) throws IOException {
-    read(ByteBuffer.wrap(into), (long) place * rowLength + SurveyRow.HEAD);
+    long offset = (long) BLOCK * SurveyRow.HEAD + (long) place % BLOCK * entries;
+    read(ByteBuffer.wrap(into), place / BLOCK, offset);
   }
 
   /** Where a record stood. */
   Seen seen(int place) throws IOException {
-    ByteBuffer row = ByteBuffer.allocate(SurveyRow.HEAD);
-    read(row, (long) place * rowLength);
-    return new Seen(files.get(row.getInt(SurveyRow.FILE)), row.getInt(SurveyRow.LINE), place);
+    return new Seen(
+        files.get(one(place, SurveyRow.FILE)), one(place, SurveyRow.LINE), place);
+  }
+
+  private int one(int place, int column) throws IOException {
+    ByteBuffer bytes = ByteBuffer.allocate(4);
+    read(bytes, place / BLOCK, (long) BLOCK * column + 4L * (place % BLOCK));
+    return bytes.getInt(0);
   }
 
   @Override

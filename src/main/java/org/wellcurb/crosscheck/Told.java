@@ -1,7 +1,5 @@
 package org.wellcurb.crosscheck;
 
-import java.nio.ByteBuffer;
-
 /**
  * What each rule said of a record, two bits a rule: only whether it could be told, and whether the
  * record falls short. Rules stand in the order of the pack that judged.
@@ -28,7 +26,7 @@ public final class Told {
   }
 
   /** What one rule said. */
-  static int get(ByteBuffer from, int at, int rule) {
-    return (from.get(at + rule / IN_BYTE) >>> (2 * (rule % IN_BYTE))) & 3;
+  static int get(byte[] from, int at, int rule) {
+    return (from[at + rule / IN_BYTE] >>> (2 * (rule % IN_BYTE))) & 3;
   }
 }

@@ -3,9 +3,7 @@ package org.wellcurb.crosscheck;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.apache.commons.statistics.distribution.BinomialDistribution;
 
 /**
@@ -31,10 +29,14 @@ final class UnitSlips {
   /** Share of a group's wells that must be near the factor. */
   static final double LEAST_SHARE = 0.5;
 
-  private final float[] latitude;
-  private final float[] longitude;
-  private final float[] depth;
+  /** The depth is 0.3048 of those around it. */
+  static final byte SHALLOW = 1;
+
+  /** The depth is 3.2808 of those around it. */
+  static final byte DEEP = 2;
+
   private final Neighbourhood all;
+  private final float[] depth;
 
   /**
    * A test of one group.
@@ -58,107 +60,90 @@ final class UnitSlips {
       double p,
       boolean isMarked) {}
 
+  /**
+   * Tests on groups of one kind.
+   *
+   * @param tried the tests
+   * @param ways by record, {@link #SHALLOW}, {@link #DEEP}, or 0 where its depth is not off
+   */
+  record Found(List<Tried> tried, byte[] ways) {}
+
   UnitSlips(SurveyFile survey) throws IOException {
-    latitude = survey.floats(SurveyRow.LATITUDE);
-    longitude = survey.floats(SurveyRow.LONGITUDE);
-    depth = survey.floats(SurveyRow.VALUES + 4 * Field.DEPTH.ordinal());
+    float[] latitude = survey.floats(SurveyRow.LATITUDE);
+    float[] depths = survey.floats(SurveyRow.VALUES + 4 * Field.DEPTH.ordinal());
     boolean[] usable = Positions.any(latitude);
     for (int i = 0; i < usable.length; i++) {
-      usable[i] &= depth[i] > 0;
+      usable[i] &= depths[i] > 0;
     }
-    all = new Neighbourhood(latitude, longitude, usable);
-  }
-
-  /** The first records of a group, at most so many, that are off by the factor that way. */
-  List<Integer> records(int[] groups, int group, boolean isShallow, int most) {
-    List<Integer> records = new ArrayList<>();
-    int[] near = new int[NEAREST];
-    for (int i = 0; i < groups.length && records.size() < most; i++) {
-      if (groups[i] == group) {
-        double ratio = ratio(i, groups, near);
-        if (Math.abs(ratio + (isShallow ? FACTOR : -FACTOR)) < NEAR) {
-          records.add(i);
-        }
-      }
-    }
-    return records;
-  }
-
-  /** Logarithm of a depth over that of wells of other groups around it; NaN where too few are. */
-  private double ratio(int i, int[] groups, int[] near) {
-    if (Float.isNaN(latitude[i]) || Float.isNaN(longitude[i]) || !(depth[i] > 0)) {
-      return Double.NaN;
-    }
-    int group = groups[i];
-    int count = all.nearest(i, near, WITHIN, other -> groups[other] != group);
-    if (count < LEAST_NEIGHBOURS) {
-      return Double.NaN;
-    }
-    double[] theirs = new double[count];
-    for (int n = 0; n < count; n++) {
-      theirs[n] = depth[near[n]];
-    }
-    return Math.log(depth[i] / Spread.median(theirs, count));
+    all = new Neighbourhood(latitude, survey.floats(SurveyRow.LONGITUDE), usable);
+    depth = all.inOrder(depths);
   }
 
   /**
-   * Tests on each group.
+   * Tests on each group. A well's depth is laid beside those of wells of other groups around it.
    *
    * @param groups code of the group by record
    * @param none code of records that belong to no group; -1 if there are none
    */
-  List<Tried> tried(int[] groups, int none) {
-    Map<Integer, double[]> ratios = new HashMap<>();
-    Map<Integer, Integer> sizes = new HashMap<>();
-    int[] near = new int[NEAREST];
-    for (int i = 0; i < groups.length; i++) {
-      int group = groups[i];
-      double ratio = group == none ? Double.NaN : ratio(i, groups, near);
-      if (Double.isNaN(ratio)) {
+  Found find(int[] groups, int none) {
+    byte[] ways = new byte[groups.length];
+    int[] own = all.inOrder(groups);
+    int most = Arrays.stream(own).max().orElse(-1);
+    double[][] ratios = new double[most + 1][0];
+    int[] sizes = new int[most + 1];
+    Neighbourhood.Walk walk = all.new Walk(NEAREST, WITHIN);
+    double[] theirs = new double[NEAREST];
+    for (int at = 0; at < own.length; at++) {
+      int group = own[at];
+      int count = group == none ? 0 : walk.nearest(at, place -> own[place] != group);
+      if (count < LEAST_NEIGHBOURS) {
         continue;
       }
-      int size = sizes.merge(group, 1, Integer::sum);
-      double[] list = ratios.computeIfAbsent(group, g -> new double[16]);
-      if (size > list.length) {
-        list = Arrays.copyOf(list, 2 * list.length);
-        ratios.put(group, list);
+      for (int n = 0; n < count; n++) {
+        theirs[n] = depth[walk.near(n)];
       }
-      list[size - 1] = ratio;
+      double ratio = Math.log(depth[at] / Spread.median(theirs, count));
+      ways[all.record(at)] = way(ratio);
+      if (sizes[group] == ratios[group].length) {
+        ratios[group] = Arrays.copyOf(ratios[group], Math.max(8, sizes[group] * 3 / 2));
+      }
+      ratios[group][sizes[group]++] = ratio;
     }
-    return tests(ratios, sizes);
+    return new Found(tests(ratios, sizes), ways);
   }
 
-  private static List<Tried> tests(Map<Integer, double[]> ratios, Map<Integer, Integer> sizes) {
-    int[] codes = ratios.keySet().stream().mapToInt(Integer::intValue).sorted().toArray();
-    long[][] hits = new long[2][codes.length];
+  /** Which factor the logarithm of a depth over that of its neighbours is near to. */
+  private static byte way(double ratio) {
+    return Math.abs(ratio + FACTOR) < NEAR ? SHALLOW : Math.abs(ratio - FACTOR) < NEAR ? DEEP : 0;
+  }
+
+  private static List<Tried> tests(double[][] ratios, int[] sizes) {
+    long[][] hits = new long[2][sizes.length];
     long[] totals = new long[2];
     long wells = 0;
-    for (int g = 0; g < codes.length; g++) {
-      double[] list = ratios.getOrDefault(codes[g], new double[0]);
-      int size = sizes.getOrDefault(codes[g], 0);
-      for (int i = 0; i < size; i++) {
-        hits[0][g] += Math.abs(list[i] + FACTOR) < NEAR ? 1 : 0;
-        hits[1][g] += Math.abs(list[i] - FACTOR) < NEAR ? 1 : 0;
+    for (int g = 0; g < sizes.length; g++) {
+      for (int i = 0; i < sizes[g]; i++) {
+        byte way = way(ratios[g][i]);
+        hits[0][g] += way == SHALLOW ? 1 : 0;
+        hits[1][g] += way == DEEP ? 1 : 0;
       }
       totals[0] += hits[0][g];
       totals[1] += hits[1][g];
-      wells += size;
+      wells += sizes[g];
     }
     List<Tried> tried = new ArrayList<>();
-    for (int g = 0; g < codes.length; g++) {
-      double[] list = ratios.getOrDefault(codes[g], new double[0]);
-      int size = sizes.getOrDefault(codes[g], 0);
+    for (int g = 0; g < sizes.length; g++) {
+      int size = sizes[g];
       if (size < LEAST) {
         continue;
       }
+      double ratio = Math.exp(Spread.median(ratios[g], size));
       for (int way = 0; way < 2; way++) {
         int own = (int) hits[way][g];
         double others = (totals[way] - own + 0.5) / (wells - size + 1.0);
         double p =
             own == 0 ? 1 : BinomialDistribution.of(size, others).survivalProbability(own - 1);
-        double ratio = Math.exp(Spread.median(list, size));
-        tried.add(
-            new Tried(codes[g], own, size, way == 0, ratio, others, p, own >= LEAST_SHARE * size));
+        tried.add(new Tried(g, own, size, way == 0, ratio, others, p, own >= LEAST_SHARE * size));
       }
     }
     return tried;

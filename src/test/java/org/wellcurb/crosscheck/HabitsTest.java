@@ -19,7 +19,7 @@ class HabitsTest {
     float[] at = new float[n];
     Arrays.fill(at, isPlaced ? 44.005f : Float.NaN);
     Areas areas = new Areas(at, at, new int[n]);
-    FiguresByArea all = new FiguresByArea(written, contractor, areas);
+    FiguresByArea all = new FiguresByArea(written, record -> contractor[record], areas);
     int[] records = new int[own.length];
     int count = 0;
     for (int i = 0; i < own.length; i++) {
@@ -27,9 +27,7 @@ class HabitsTest {
         records[count++] = i;
       }
     }
-    Habits habits = new Habits(0, 0);
-    habits.take(records, 0, count, written, areas, all);
-    return habits;
+    return new OwnAndOthers(written, areas, all).of(records, 0, count);
   }
 
   private static float[] figures(int count, float from, float step) {

@@ -147,11 +147,14 @@ class StatisticsTest {
       usable[i] = random.nextInt(10) > 0;
     }
     Neighbourhood all = new Neighbourhood(latitude, longitude, usable);
-    for (int i = 0; i < n; i++) {
-      int[] near = new int[6];
-      int count = all.nearest(i, near, 900, other -> other % 3 != 0);
+    Neighbourhood.Walk walk = all.new Walk(6, 900);
+    for (int run = 0; run < 2 * all.size(); run++) {
+      // In the order of the grid first, then in any.
+      int place = run < all.size() ? run : random.nextInt(all.size());
+      int[] near = new int[walk.nearest(place, other -> all.record(other) % 3 != 0)];
+      Arrays.setAll(near, i -> all.record(walk.near(i)));
       assertArrayEquals(
-          slow(latitude, longitude, usable, i), Arrays.copyOf(near, count), "seed " + seed);
+          slow(latitude, longitude, usable, all.record(place)), near, "seed " + seed);
     }
   }
 

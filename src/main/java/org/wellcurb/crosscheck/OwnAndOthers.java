@@ -1,0 +1,111 @@
+package org.wellcurb.crosscheck;
+
+import java.util.Arrays;
+
+/**
+ * Gathers what one contractor after the other writes in a zone, and what all others write in the
+ * same areas. Counts stand by rank of the figure, and are 0 again after each.
+ */
+final class OwnAndOthers {
+  /** Fewest figures of others in an area for it to be compared. */
+  private static final int LEAST_IN_AREA = 15;
+
+  private final float[] written;
+  private final Areas areas;
+  private final FiguresByArea all;
+  private final int[] own;
+  private final int[] ownHere;
+  private final double[] others;
+
+  /**
+   * @param written by record, NaN where it does not count
+   * @param all the same, by area
+   */
+  OwnAndOthers(float[] written, Areas areas, FiguresByArea all) {
+    this.written = written;
+    this.areas = areas;
+    this.all = all;
+    own = new int[all.distinct()];
+    ownHere = new int[all.distinct()];
+    others = new double[all.distinct()];
+  }
+
+  /**
+   * The habits of the contractor who wrote some records.
+   *
+   * @param records in input order, from one place to another
+   */
+  Habits of(int[] records, int from, int to) {
+    long[] keys = new long[to - from];
+    for (int at = from; at < to; at++) {
+      int record = records[at];
+      keys[at - from] = ((long) areas.area(record) << 32) | all.rank(written[record]);
+    }
+    Arrays.sort(keys);
+    int size = 0;
+    double squares = 0;
+    int least = all.distinct();
+    int most = -1;
+    for (int at = 0; at < keys.length; ) {
+      int area = (int) (keys[at] >>> 32);
+      int end = at + 1;
+      while (end < keys.length && (int) (keys[end] >>> 32) == area) {
+        end++;
+      }
+      int here = end - at;
+      int rest = all.size(area) - here;
+      if (rest >= LEAST_IN_AREA) {
+        double weight = (double) here / rest;
+        size += here;
+        squares += weight * here;
+        add(keys, at, end, area, weight);
+        least = Math.min(least, all.rankAt(all.start(area)));
+        most = Math.max(most, all.rankAt(all.start(area + 1) - 1));
+      }
+      at = end;
+    }
+    double worth = size == 0 ? 0 : (double) size * size / squares;
+    Habits habits = new Habits(size, worth, ownFigures(least, most), othersFigures(least, most));
+    for (int at = from; at < to; at++) {
+      habits.row(written[records[at]]);
+    }
+    return habits;
+  }
+
+  private void add(long[] keys, int from, int to, int area, double weight) {
+    for (int at = from; at < to; at++) {
+      own[(int) keys[at]]++;
+      ownHere[(int) keys[at]]++;
+    }
+    for (int at = all.start(area); at < all.start(area + 1); at++) {
+      int rank = all.rankAt(at);
+      // Where all are its own, 0 is added: such a figure is not one of the others'.
+      others[rank] += weight * (all.countAt(at) - ownHere[rank]);
+    }
+    for (int at = from; at < to; at++) {
+      ownHere[(int) keys[at]] = 0;
+    }
+  }
+
+  private Figures ownFigures(int least, int most) {
+    Figures figures = new Figures();
+    for (int rank = least; rank <= most; rank++) {
+      if (own[rank] != 0) {
+        figures.add(all.figure(rank), own[rank]);
+        own[rank] = 0;
+      }
+    }
+    return figures;
+  }
+
+  private Figures othersFigures(int least, int most) {
+    Figures figures = new Figures();
+    for (int rank = least; rank <= most; rank++) {
+      if (others[rank] != 0) {
+        figures.add(all.figure(rank), others[rank]);
+        others[rank] = 0;
+      }
+    }
+    return figures;
+  }
+}
