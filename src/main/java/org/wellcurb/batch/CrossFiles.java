@@ -1,17 +1,11 @@
 package org.wellcurb.batch;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.NavigableSet;
 import java.util.TreeSet;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVRecord;
 import org.wellcurb.crosscheck.CrossCheck;
 import org.wellcurb.crosscheck.CrossResult;
 import org.wellcurb.crosscheck.Duplicates;
@@ -31,9 +25,6 @@ import org.wellcurb.screening.Tally;
 
 /** Looks at the whole batch and writes {@code crosscheck.json}. */
 final class CrossFiles {
-  private static final CSVFormat FORMAT =
-      CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
-
   private CrossFiles() {}
 
   /** The rules of the packs, as the look at the whole batch needs them. */
@@ -62,7 +53,7 @@ final class CrossFiles {
             RuleCount.of(tallies),
             asks.lines(Cap.ASKS_ON_PAGE.most()),
             asks.records(),
-            ids(folder, places(result)));
+            RecordIds.of(folder, places(result)));
     CrosscheckJson.write(Files.newOutputStream(folder.resolve(Outputs.CROSSCHECK_JSON)), view);
     return view;
   }
@@ -85,27 +76,5 @@ final class CrossFiles {
       places.add(hint.seen().place());
     }
     return places;
-  }
-
-  /** Numbers of records by their place: the lines of records.csv stand in the same order. */
-  private static Map<Integer, String> ids(Path folder, NavigableSet<Integer> places)
-      throws IOException {
-    Map<Integer, String> ids = new HashMap<>();
-    if (places.isEmpty()) {
-      return ids;
-    }
-    Path file = folder.resolve(Outputs.RECORDS_CSV);
-    try (CSVParser records = CSVParser.parse(file, StandardCharsets.UTF_8, FORMAT)) {
-      int place = 0;
-      for (CSVRecord record : records) {
-        if (places.contains(place)) {
-          ids.put(place, EarlierReport.plain(record.get("record_id")));
-        }
-        if (place++ == places.last()) {
-          break;
-        }
-      }
-    }
-    return ids;
   }
 }

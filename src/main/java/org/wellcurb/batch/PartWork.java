@@ -58,6 +58,9 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
   /** Each pack's rules are objects of its own, so one map holds the rules of all. */
   private final IdentityHashMap<Rule, Integer> placeOfRule = new IdentityHashMap<>();
 
+  /** Hashes of the values of the record at hand, by entry. */
+  private final int[] hashes = new int[Catalogue.standard().size()];
+
   private final int[] outcomes = new int[Outcome.values().length];
   private final int[] kinds = new int[FindingKind.values().length];
 
@@ -147,7 +150,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     result.screened++;
     String packId = plan.packs().get(pack).id();
     RecordsCsv.put(result.records, record, packId, outcomes, kinds);
-    long mark = RecordMark.of(record);
+    long mark = RecordMark.of(record, hashes);
     result.marks.hex(mark).put('\n');
     if (plan.request().looks().crosscheck()) {
       survey(record, pack, judged);
@@ -193,7 +196,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
       isTold |= isSaid && kindOf[i] == FindingKind.DEFICIENCY.ordinal();
     }
     boolean isDeficient = kinds[FindingKind.DEFICIENCY.ordinal()] > 0;
-    result.survey.add(record, isDeficient, isTold, pack, said);
+    result.survey.add(record, hashes, isDeficient, isTold, pack, said);
   }
 
   /** Variances that name no rule of the pack, or one that was met. */

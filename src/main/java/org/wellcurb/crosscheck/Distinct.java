@@ -11,7 +11,7 @@ final class Distinct {
    *     left over
    */
   Distinct(long[] keys) {
-    Arrays.sort(keys);
+    KeySort.sort(keys, keys.length);
     int distinct = 0;
     for (int i = 0; i < keys.length; i++) {
       if (i == 0 || keys[i] != keys[distinct - 1]) {

@@ -38,6 +38,8 @@ public final class Duplicates {
 
   private final SurveyFile survey;
   private final Entry[] entries;
+  private final boolean[] isIdentity;
+  private final boolean[] isMeasured;
   private final int most;
   private boolean isCut;
 
@@ -47,6 +49,12 @@ public final class Duplicates {
   public Duplicates(SurveyFile survey, Catalogue catalogue, int most) {
     this.survey = survey;
     this.entries = catalogue.entries().toArray(Entry[]::new);
+    isIdentity = new boolean[entries.length];
+    isMeasured = new boolean[entries.length];
+    for (int i = 0; i < entries.length; i++) {
+      isIdentity[i] = SurveyRow.isIdentity(entries[i]);
+      isMeasured[i] = isMeasured(entries[i]);
+    }
     this.most = most;
   }
 
@@ -141,7 +149,7 @@ public final class Duplicates {
   /** Places of the records of each number that stands more than once, by first place. */
   private static List<int[]> sameNumbers(long[] ids) {
     long[] sorted = ids.clone();
-    Arrays.sort(sorted);
+    KeySort.sort(sorted, sorted.length);
     int repeated = 0;
     for (int i = 1; i < sorted.length; i++) {
       if (sorted[i] == sorted[i - 1] && (repeated == 0 || sorted[repeated - 1] != sorted[i])) {
@@ -212,7 +220,7 @@ public final class Duplicates {
           keyed[count++] = ((long) hashes[i] << 32) | i;
         }
       }
-      Arrays.sort(keyed, 0, count);
+      KeySort.sort(keyed, count);
       for (int i = 0; i < count; i++) {
         for (int j = i + 1; j < count && keyed[i] >>> 32 == keyed[j] >>> 32; j++) {
           if (j > i + WINDOW) {
@@ -233,7 +241,7 @@ public final class Duplicates {
       }
     }
     pairs = Arrays.copyOf(pairs, size);
-    Arrays.sort(pairs);
+    KeySort.sort(pairs, size);
     return pairs;
   }
 
@@ -243,14 +251,13 @@ public final class Duplicates {
     int measured = 0;
     int measuredDifferent = 0;
     for (int e = 0; e < entries.length; e++) {
-      if ((a[e] | b[e]) != 0 && !SurveyRow.isIdentity(entries[e])) {
-        boolean isMeasured = isMeasured(entries[e]);
+      if ((a[e] | b[e]) != 0 && !isIdentity[e]) {
         if (a[e] == b[e]) {
           equal++;
-          measured += isMeasured ? 1 : 0;
+          measured += isMeasured[e] ? 1 : 0;
         } else {
           different++;
-          measuredDifferent += isMeasured ? 1 : 0;
+          measuredDifferent += isMeasured[e] ? 1 : 0;
         }
       }
     }
@@ -268,7 +275,7 @@ public final class Duplicates {
   private int equal(byte[] a, byte[] b) {
     int equal = 0;
     for (int e = 0; e < entries.length; e++) {
-      equal += a[e] != 0 && a[e] == b[e] && !SurveyRow.isIdentity(entries[e]) ? 1 : 0;
+      equal += a[e] != 0 && a[e] == b[e] && !isIdentity[e] ? 1 : 0;
     }
     return equal;
   }
@@ -276,7 +283,7 @@ public final class Duplicates {
   private List<String> different(byte[] a, byte[] b) {
     List<String> keys = new ArrayList<>();
     for (int e = 0; e < entries.length; e++) {
-      if (a[e] != b[e] && !SurveyRow.isIdentity(entries[e])) {
+      if (a[e] != b[e] && !isIdentity[e]) {
         keys.add(entries[e].key());
       }
     }

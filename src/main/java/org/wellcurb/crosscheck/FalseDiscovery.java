@@ -30,11 +30,8 @@ public final class FalseDiscovery {
     }
     double[] all = new double[n];
     for (int i = 0; i < n; i++) {
-      int at = Arrays.binarySearch(sorted, p[i]);
-      while (at + 1 < n && sorted[at + 1] == p[i]) {
-        at++;
-      }
-      all[i] = least[at];
+      // Any of equal ones will do: the least for the last of them is the least for all.
+      all[i] = least[Arrays.binarySearch(sorted, p[i])];
     }
     return all;
   }

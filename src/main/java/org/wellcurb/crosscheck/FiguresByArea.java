@@ -1,7 +1,5 @@
 package org.wellcurb.crosscheck;
 
-import java.util.Arrays;
-
 /**
  * The figures of one field over a batch, by area. Wells of one street are alike: the same figure of
  * one contractor at one place counts once. Figures are named by their rank among all distinct ones.
@@ -46,7 +44,7 @@ final class FiguresByArea {
         sizes[areas.area(i)]++;
       }
     }
-    Arrays.sort(keys);
+    KeySort.sort(keys, size);
     starts = new int[areas.count() + 1];
     int runs = 0;
     for (int at = 0; at < size; at++) {

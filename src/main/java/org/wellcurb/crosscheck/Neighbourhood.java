@@ -21,8 +21,15 @@ final class Neighbourhood {
   private static final int CELLS = 36_001;
 
   private static final int ROW_OF_ZERO = 18_000;
-  private static final int RECORD_BITS = 31;
+
+  /** Bits of a key for the row. */
+  private static final int ROW_BITS = 16;
+
+  /** Bits of a key for the column, before it is split. */
   private static final int COLUMN_BITS = 16;
+
+  /** By so many bits columns are split at most, so that wells stand nearly in order within a row. */
+  private static final int MOST_SPLIT = 8;
 
   /** Beyond 80 degrees of latitude degrees of longitude are taken as wide as there. */
   private static final double FLATTEST = 0.1736;
@@ -33,8 +40,13 @@ final class Neighbourhood {
   /** Metres by which bounds are widened, since a position has 24 binary places. */
   private static final double SLACK = 2;
 
-  /** Row, column and record, so that their order is that of the grid. */
+  /** Row, split column and record, so that their order is that of the grid. */
   private final long[] keys;
+
+  /** Bits of a key for the record. */
+  private final int recordBits;
+
+  private final int split;
 
   private final float[] latitude;
   private final float[] longitude;
@@ -51,8 +63,10 @@ final class Neighbourhood {
    * @param usable which records take part, if they have a position
    */
   Neighbourhood(float[] latitude, float[] longitude, boolean[] usable) {
+    recordBits = Integer.SIZE - Integer.numberOfLeadingZeros(usable.length);
+    split = Math.min(MOST_SPLIT, Long.SIZE - 1 - ROW_BITS - COLUMN_BITS - recordBits);
     keys = sorted(latitude, longitude, usable);
-    candidates = crowdedLast(keys);
+    candidates = crowdedLast();
     for (int at = 0; at < candidates; at++) {
       starts[row(keys[at]) + 1]++;
     }
@@ -63,18 +77,18 @@ final class Neighbourhood {
     this.longitude = inOrder(longitude);
   }
 
-  private static long[] sorted(float[] latitude, float[] longitude, boolean[] usable) {
+  private long[] sorted(float[] latitude, float[] longitude, boolean[] usable) {
     long[] keys = new long[usable.length];
     int count = 0;
     for (int i = 0; i < usable.length; i++) {
       if (usable[i] && isPosition(latitude[i]) && isPosition(longitude[i])) {
         long row = (long) Math.floor((latitude[i] + 90) / CELL) + ROW_OF_ZERO / 2;
-        long column = (long) Math.floor((longitude[i] + 180) / CELL);
-        keys[count++] = (((row << COLUMN_BITS) | column) << RECORD_BITS) | i;
+        long column = (long) Math.floor((longitude[i] + 180) / CELL * (1 << split));
+        keys[count++] = (((row << (COLUMN_BITS + split)) | column) << recordBits) | i;
       }
     }
     keys = Arrays.copyOf(keys, count);
-    Arrays.sort(keys);
+    KeySort.sort(keys, count);
     return keys;
   }
 
@@ -82,31 +96,47 @@ final class Neighbourhood {
     return Math.abs(degrees) <= MOST_DEGREES;
   }
 
-  /** Moves those behind that are beyond the most in their cells, and counts the others. */
-  private static int crowdedLast(long[] keys) {
+  /** Moves those behind that are beyond the first so many of their cells; counts the others. */
+  private int crowdedLast() {
     long[] crowded = new long[0];
     int moved = 0;
     int kept = 0;
-    int inCell = 0;
-    long cell = -1;
-    for (long key : keys) {
-      inCell = key >>> RECORD_BITS == cell ? inCell + 1 : 1;
-      cell = key >>> RECORD_BITS;
-      if (inCell <= MOST_IN_CELL) {
-        keys[kept++] = key;
-      } else {
-        if (moved == crowded.length) {
-          crowded = Arrays.copyOf(crowded, Math.max(1024, 2 * moved));
-        }
-        crowded[moved++] = key;
+    for (int start = 0; start < keys.length; ) {
+      int end = start + 1;
+      while (end < keys.length && cell(keys[end]) == cell(keys[start])) {
+        end++;
       }
+      int last = end - start <= MOST_IN_CELL ? Integer.MAX_VALUE : lastOfCell(start, end);
+      for (int at = start; at < end; at++) {
+        if (record(at) <= last) {
+          keys[kept++] = keys[at];
+        } else {
+          if (moved == crowded.length) {
+            crowded = Arrays.copyOf(crowded, Math.max(1024, 2 * moved));
+          }
+          crowded[moved++] = keys[at];
+        }
+      }
+      start = end;
     }
     System.arraycopy(crowded, 0, keys, kept, moved);
     return kept;
   }
 
-  private static int row(long key) {
-    return (int) (key >>> (RECORD_BITS + COLUMN_BITS));
+  /** The last record of a cell that may be a neighbour. */
+  private int lastOfCell(int start, int end) {
+    int[] records = new int[end - start];
+    Arrays.setAll(records, i -> record(start + i));
+    Arrays.sort(records);
+    return records[MOST_IN_CELL - 1];
+  }
+
+  private long cell(long key) {
+    return key >>> (recordBits + split);
+  }
+
+  private int row(long key) {
+    return (int) (key >>> (recordBits + split + COLUMN_BITS));
   }
 
   /** How many wells there are. */
@@ -116,7 +146,7 @@ final class Neighbourhood {
 
   /** The record of the well at a place in the order of the grid. */
   int record(int place) {
-    return (int) keys[place] & Integer.MAX_VALUE;
+    return (int) (keys[place] & ((1L << recordBits) - 1));
   }
 
   /** Values by record as values by place in the order of the grid. */
@@ -212,8 +242,8 @@ final class Neighbourhood {
         return;
       }
       double width = DEGREE * cosine;
-      // Wells of a cell stand in no order: one that follows may be nearer by a cell.
-      double more = CELL * width + SLACK;
+      // Wells of a split column stand in no order: one that follows may be nearer by its width.
+      double more = CELL / (1 << split) * width + SLACK;
       int start = first(row, keys[of]);
       for (int at = start; at < starts[row + 1]; at++) {
         if (offer(at, of, width, wanted) > limit + more) {
@@ -229,9 +259,9 @@ final class Neighbourhood {
 
     /** The first well of a row that stands in the column of another well, or beyond it. */
     private int first(int row, long key) {
-      long cell =
-          ((long) row << (RECORD_BITS + COLUMN_BITS))
-              | (key & ((1L << (RECORD_BITS + COLUMN_BITS)) - (1L << RECORD_BITS)));
+      int shift = recordBits + split + COLUMN_BITS;
+      long column = key & ((1L << shift) - 1) & -(1L << recordBits);
+      long cell = ((long) row << shift) | column;
       int at = cursors[row];
       if (at > starts[row] && keys[at - 1] >= cell) {
         at = starts[row];

@@ -12,7 +12,7 @@ final class Positions {
     for (int i = 0; i < sorted.length; i++) {
       sorted[i] = key(latitude[i], longitude[i]);
     }
-    Arrays.sort(sorted);
+    KeySort.sort(sorted, sorted.length);
     boolean[] usable = new boolean[latitude.length];
     for (int i = 0; i < usable.length; i++) {
       usable[i] =

@@ -31,10 +31,12 @@ final class RuleRates {
 
   private final SurveyFile survey;
   private final int[] starts;
-  private final int rules;
   private final List<Groups> kinds = new ArrayList<>();
   private final long[] told;
   private final long[] fallsShort;
+
+  /** Where the words of each pack begin, if what all packs said stood in one row. */
+  private final int[] words;
 
   /** Groups of one kind, with the place of each that is counted. */
   private static final class Groups {
@@ -42,8 +44,7 @@ final class RuleRates {
     final int[] counted;
     final int[] place;
     final int leftOut;
-    int[] told = new int[0];
-    int[] fallsShort = new int[0];
+    BitCounts counts = new BitCounts(0, 0);
 
     Groups(int[] codes) {
       this.codes = codes;
@@ -72,15 +73,18 @@ final class RuleRates {
       }
     }
 
-    void count(int record, int[] able, int count, int rules) {
-      int group = codes[record] < 0 ? -1 : place[codes[record]];
-      if (group >= 0) {
-        int first = group * rules;
-        for (int i = 0; i < count; i++) {
-          told[first + (able[i] >> 1)]++;
-          fallsShort[first + (able[i] >> 1)] += able[i] & 1;
-        }
-      }
+    /** Records of a group of which the rule of a bit could be told. */
+    int told(int group, int bit) {
+      return counts.count(group, bit) + counts.count(group, bit + 1);
+    }
+
+    int fallsShort(int group, int bit) {
+      return counts.count(group, bit + 1);
+    }
+
+    /** The place of the group of a record, less than 0 if it is not counted. */
+    int group(int record) {
+      return codes[record] < 0 ? -1 : place[codes[record]];
     }
   }
 
@@ -109,9 +113,13 @@ final class RuleRates {
   RuleRates(SurveyFile survey) {
     this.survey = survey;
     starts = survey.rules().starts();
-    rules = starts[starts.length - 1];
+    int rules = starts[starts.length - 1];
     told = new long[rules];
     fallsShort = new long[rules];
+    words = new int[starts.length];
+    for (int pack = 0; pack + 1 < starts.length; pack++) {
+      words[pack + 1] = words[pack] + Told.words(starts[pack + 1] - starts[pack]);
+    }
   }
 
   /**
@@ -132,28 +140,36 @@ final class RuleRates {
 
   /** Reads the survey. */
   void count() throws IOException {
+    int row = words[words.length - 1];
+    BitCounts all = new BitCounts(1, row);
     for (Groups groups : kinds) {
-      groups.told = new int[groups.counted.length * rules];
-      groups.fallsShort = new int[groups.counted.length * rules];
+      groups.counts = new BitCounts(groups.counted.length, row);
     }
-    int[] able = new int[rules];
+    long[] bits = new long[row];
     survey.outcomes(
-        (place, pack, said, at) -> {
-          int count = 0;
-          for (int r = starts[pack]; r < starts[pack + 1]; r++) {
-            // The rule in the upper bits, whether it falls short in the lowest.
-            int one = Told.get(said, at, r - starts[pack]);
-            able[count] = (r << 1) | (one >> 1);
-            count += one == Told.NOT ? 0 : 1;
-          }
-          for (int i = 0; i < count; i++) {
-            told[able[i] >> 1]++;
-            fallsShort[able[i] >> 1] += able[i] & 1;
-          }
+        (place, pack, said, at, end) -> {
+          int count = words[pack + 1] - words[pack];
+          Told.words(said, at, end, bits, count);
+          all.add(0, bits, words[pack], count);
           for (Groups groups : kinds) {
-            groups.count(place, able, count, rules);
+            int group = groups.group(place);
+            if (group >= 0) {
+              groups.counts.add(group, bits, words[pack], count);
+            }
           }
         });
+    for (int pack = 0; pack + 1 < starts.length; pack++) {
+      for (int r = starts[pack]; r < starts[pack + 1]; r++) {
+        int bit = bit(pack, r);
+        fallsShort[r] = all.count(0, bit + 1);
+        told[r] = all.count(0, bit) + fallsShort[r];
+      }
+    }
+  }
+
+  /** The bit that a rule sets where it is met; the next is where a record falls short of it. */
+  private int bit(int pack, int r) {
+    return words[pack] * Long.SIZE + 2 * (r - starts[pack]);
   }
 
   /**
@@ -161,20 +177,29 @@ final class RuleRates {
    * often all records fall short of those rules. So a full form is not laid beside an empty one.
    */
   float[] expected() throws IOException {
-    double[] misses = new double[rules];
+    double[] misses = new double[words[words.length - 1] * Told.IN_WORD];
+    long[] counts = new long[words[words.length - 1]];
     List<RuleSet.RulesOfPack> packs = survey.rules().packs();
     for (int pack = 0; pack < packs.size(); pack++) {
       for (int r = starts[pack]; r < starts[pack + 1]; r++) {
-        boolean counts = packs.get(pack).isDeficiency().get(r - starts[pack]) && told[r] > 0;
-        misses[r] = counts ? 1 - (double) fallsShort[r] / told[r] : 1;
+        if (packs.get(pack).isDeficiency().get(r - starts[pack]) && told[r] > 0) {
+          int bit = bit(pack, r);
+          counts[bit / Long.SIZE] |= 1L << bit;
+          misses[bit / 2] = 1 - (double) fallsShort[r] / told[r];
+        }
       }
     }
     float[] expected = new float[survey.rows()];
+    long[] bits = new long[counts.length];
     survey.outcomes(
-        (place, pack, said, at) -> {
+        (place, pack, said, at, end) -> {
+          Told.words(said, at, end, bits, words[pack + 1] - words[pack]);
           double none = 1;
-          for (int r = starts[pack]; r < starts[pack + 1]; r++) {
-            none *= Told.get(said, at, r - starts[pack]) == Told.NOT ? 1 : misses[r];
+          for (int word = words[pack]; word < words[pack + 1]; word++) {
+            long one = bits[word - words[pack]];
+            for (long left = (one | (one >>> 1)) & counts[word]; left != 0; left &= left - 1) {
+              none *= misses[word * Told.IN_WORD + Long.numberOfTrailingZeros(left) / 2];
+            }
           }
           expected[place] = (float) (1 - none);
         });
@@ -187,9 +212,10 @@ final class RuleRates {
     List<Tried> tried = new ArrayList<>();
     for (int pack = 0; pack + 1 < starts.length; pack++) {
       for (int r = starts[pack]; r < starts[pack + 1]; r++) {
-        double spread = spread(groups, r);
+        int bit = bit(pack, r);
+        double spread = spread(groups, r, bit);
         for (int g = 0; g < groups.counted.length; g++) {
-          if (groups.counted[g] != but && isAble(groups, g, r)) {
+          if (groups.counted[g] != but && isAble(groups, g, r, bit)) {
             tried.add(test(groups, g, r, pack, spread));
           }
         }
@@ -199,15 +225,16 @@ final class RuleRates {
   }
 
   /** A rule that nothing falls short of needs no test. */
-  private boolean isAble(Groups groups, int group, int r) {
-    int own = groups.told[group * rules + r];
+  private boolean isAble(Groups groups, int group, int r, int bit) {
+    int own = groups.told(group, bit);
     return own >= LEAST && told[r] - own >= LEAST_OTHERS && fallsShort[r] > 0;
   }
 
   private Tried test(Groups groups, int group, int r, int pack, double spread) {
-    int own = groups.told[group * rules + r];
-    int hits = groups.fallsShort[group * rules + r];
-    double others = others(groups, group, r);
+    int bit = bit(pack, r);
+    int own = groups.told(group, bit);
+    int hits = groups.fallsShort(group, bit);
+    double others = others(groups, group, r, bit);
     double share = (double) hits / own;
     boolean isMarked =
         hits >= LEAST_SHORT && share - others >= LEAST_MORE && share >= LEAST_RATIO * others;
@@ -215,21 +242,21 @@ final class RuleRates {
     return new Tried(groups.counted[group], pack, r - starts[pack], hits, own, others, p, isMarked);
   }
 
-  private double others(Groups groups, int group, int r) {
-    long own = groups.told[group * rules + r];
-    long hits = groups.fallsShort[group * rules + r];
+  private double others(Groups groups, int group, int r, int bit) {
+    long own = groups.told(group, bit);
+    long hits = groups.fallsShort(group, bit);
     return (fallsShort[r] - hits + 0.5) / (told[r] - own + 1.0);
   }
 
   /** How much more than by chance groups differ on a rule anyway. */
-  private double spread(Groups groups, int r) {
+  private double spread(Groups groups, int r, int bit) {
     double[] squares = new double[groups.counted.length];
     int count = 0;
     for (int g = 0; g < groups.counted.length; g++) {
-      if (isAble(groups, g, r)) {
-        double others = others(groups, g, r);
+      if (isAble(groups, g, r, bit)) {
+        double others = others(groups, g, r, bit);
         squares[count++] =
-            Copying.square(groups.fallsShort[g * rules + r], groups.told[g * rules + r], others);
+            Copying.square(groups.fallsShort(g, bit), groups.told(g, bit), others);
       }
     }
     return Math.min(Rates.MOST_SPREAD, Copying.spread(squares, count));

@@ -198,7 +198,7 @@ public final class SurveyFile implements Closeable {
 
   /** What is done with what the rules said of a record, as {@link Told} has it. */
   interface EachSaid {
-    void record(int place, int pack, byte[] said, int at);
+    void record(int place, int pack, byte[] said, int at, int end);
   }
 
   /** Goes through what the rules said, in input order. */
@@ -216,7 +216,7 @@ public final class SurveyFile implements Closeable {
           read(packBytes.clear().limit(2 * count), first / BLOCK, (long) BLOCK * SurveyRow.PACK);
           packBytes.asShortBuffer().get(packs, 0, count);
           for (int i = 0; i < count; i++) {
-            each.record(first + i, packs[i] & 0xFFFF, bytes.array(), i * said);
+            each.record(first + i, packs[i] & 0xFFFF, bytes.array(), i * said, (i + 1) * said);
           }
         });
   }

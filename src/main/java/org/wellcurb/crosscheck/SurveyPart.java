@@ -31,15 +31,26 @@ public final class SurveyPart {
   /** Names by the order in which they were met. */
   static final class Names {
     private final Map<String, Integer> places = new HashMap<>();
+
+    /** The same as they stand on forms, which most often is one of few ways. */
+    private final Map<String, Integer> asWritten = new HashMap<>();
+
     private final List<String> written = new ArrayList<>();
 
     int place(String name) {
-      Integer place = places.putIfAbsent(name.strip().toLowerCase(Locale.ROOT), written.size());
-      if (place != null) {
-        return place;
+      Integer known = asWritten.get(name);
+      if (known != null) {
+        return known;
       }
-      written.add(name);
-      return written.size() - 1;
+      int place = places.size();
+      Integer before = places.putIfAbsent(name.strip().toLowerCase(Locale.ROOT), place);
+      if (before == null) {
+        written.add(name);
+      } else {
+        place = before;
+      }
+      asWritten.put(name, place);
+      return place;
     }
 
     List<String> written() {
@@ -48,6 +59,7 @@ public final class SurveyPart {
 
     void clear() {
       places.clear();
+      asWritten.clear();
       written.clear();
     }
   }
@@ -55,12 +67,19 @@ public final class SurveyPart {
   /**
    * Adds a record.
    *
+   * @param hashes of the values of its entries, as {@link org.wellcurb.record.RecordMark} has them
    * @param isDeficient whether a rule of the kind deficiency falls short
    * @param isTold whether a rule of that kind could be told
    * @param pack place of the pack that judged
    * @param told what each of its rules said, as {@link Told} has it
    */
-  public void add(WellRecord record, boolean isDeficient, boolean isTold, int pack, byte[] told) {
+  public void add(
+      WellRecord record,
+      int[] hashes,
+      boolean isDeficient,
+      boolean isTold,
+      int pack,
+      byte[] told) {
     if (rows.remaining() < row.length()) {
       ByteBuffer more = ByteBuffer.allocate(Math.max(64 * row.length(), 2 * rows.capacity()));
       more.put(rows.flip());
@@ -68,7 +87,7 @@ public final class SurveyPart {
     }
     int at = rows.position();
     int flags = (isDeficient ? SurveyRow.DEFICIENT : 0) | (isTold ? SurveyRow.TOLD : 0);
-    row.put(rows, record, flags);
+    row.put(rows, record, hashes, flags);
     row.told(rows, at, pack, told);
     rows.putInt(at + SurveyRow.CONTRACTOR, contractors.place(written(record, contractor)));
     rows.putInt(at + SurveyRow.ZONE, zones.place(written(record, zone)));

@@ -1,7 +1,6 @@
 package org.wellcurb.crosscheck;
 
 import java.nio.ByteBuffer;
-import java.util.Arrays;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.record.Catalogue;
@@ -52,7 +51,9 @@ final class SurveyRow {
   /** Fewest entries of a group that make it worth comparing. */
   private static final int FEW = 3;
 
-  private final Entry[] entries;
+  /** The group of each entry; less than 0 for those that belong to none. */
+  private final byte[] groups;
+
   private final byte[] said;
   private final int[] values;
   private final int latitude;
@@ -66,7 +67,10 @@ final class SurveyRow {
    */
   SurveyRow(Catalogue catalogue, int rules) {
     said = new byte[Told.bytes(rules)];
-    entries = catalogue.entries().toArray(Entry[]::new);
+    groups = new byte[catalogue.size()];
+    for (int i = 0; i < groups.length; i++) {
+      groups[i] = (byte) (isIdentity(catalogue.entry(i)) ? -1 : i % GROUP_COUNT);
+    }
     values = new int[Field.values().length];
     for (Field field : Field.values()) {
       values[field.ordinal()] = catalogue.index(field.key());
@@ -80,7 +84,7 @@ final class SurveyRow {
 
   /** Bytes of a row. */
   int length() {
-    return HEAD + entries.length + said.length;
+    return HEAD + groups.length + said.length;
   }
 
   /** Bytes of a row of records of this catalogue, judged by at most so many rules. */
@@ -88,11 +92,15 @@ final class SurveyRow {
     return HEAD + catalogue.size() + Told.bytes(rules);
   }
 
-  /** Puts a record at the buffer's position, all but the codes of its groups. */
-  void put(ByteBuffer into, WellRecord record, int flags) {
+  /**
+   * Puts a record at the buffer's position, all but the codes of its groups.
+   *
+   * @param hashes of the values of its entries, as {@link RecordMark} has them
+   */
+  void put(ByteBuffer into, WellRecord record, int[] hashes, int flags) {
     int at = into.position();
     into.putLong(at + ID, RecordMark.of(record.id()));
-    marks(into, at, record);
+    marks(into, at, record, hashes);
     boolean placed = isExact(record, latitude) && isExact(record, longitude);
     into.putFloat(at + LATITUDE, placed ? (float) record.lo(latitude) : Float.NaN);
     into.putFloat(at + LONGITUDE, placed ? (float) record.lo(longitude) : Float.NaN);
@@ -114,30 +122,29 @@ final class SurveyRow {
 
   /** Puts what the rules of a pack said into the row that begins there. */
   void told(ByteBuffer into, int at, int pack, byte[] told) {
-    Arrays.fill(said, (byte) 0);
-    for (int rule = 0; rule < told.length; rule++) {
-      Told.put(said, rule, told[rule]);
-    }
+    Told.put(said, told);
     into.putShort(at + PACK, (short) pack);
-    into.put(at + HEAD + entries.length, said);
+    into.put(at + HEAD + groups.length, said);
   }
 
   /** A byte for each entry, and hashes of four groups of entries. */
-  private void marks(ByteBuffer into, int at, WellRecord record) {
+  private void marks(ByteBuffer into, int at, WellRecord record, int[] values) {
     int[] hashes = new int[GROUP_COUNT];
     int[] given = new int[GROUP_COUNT];
-    for (int i = 0; i < entries.length; i++) {
+    byte[] row = into.array();
+    int marks = at + HEAD;
+    for (int i = 0; i < groups.length; i++) {
       int mark = 0;
       if (record.isGiven(i)) {
-        int hash = hash(record, i);
-        mark = 1 + Integer.remainderUnsigned(hash, 255);
-        if (!isIdentity(entries[i])) {
-          int group = i % GROUP_COUNT;
+        int hash = values[i];
+        mark = 1 + (int) ((hash & 0xFFFFFFFFL) % 255);
+        int group = groups[i];
+        if (group >= 0) {
           given[group]++;
           hashes[group] = hashes[group] * 0x01000193 + hash + i;
         }
       }
-      into.put(at + HEAD + i, (byte) mark);
+      row[marks + i] = (byte) mark;
     }
     for (int group = 0; group < GROUP_COUNT; group++) {
       int hash = given[group] < FEW ? 0 : hashes[group] | 1;
@@ -148,17 +155,6 @@ final class SurveyRow {
   /** Entries that tell records apart, or that all records of a batch share. */
   static boolean isIdentity(Entry entry) {
     return entry.key().startsWith("record.") || entry.key().equals("well.tag");
-  }
-
-  private static int hash(WellRecord record, int entry) {
-    String text = record.text(entry);
-    long bits =
-        text != null
-            ? text.hashCode()
-            : 31 * Double.doubleToLongBits(record.lo(entry))
-                + Double.doubleToLongBits(record.hi(entry));
-    long mixed = (bits ^ (bits >>> 29)) * 0x9E3779B97F4A7C15L;
-    return (int) (mixed >>> 32);
   }
 
   private static boolean isExact(WellRecord record, int entry) {

@@ -13,6 +13,9 @@ public final class Told {
 
   private static final int IN_BYTE = 4;
 
+  /** Rules in a word. */
+  static final int IN_WORD = 32;
+
   private Told() {}
 
   /** Bytes that so many rules take. */
@@ -20,13 +23,40 @@ public final class Told {
     return (rules + IN_BYTE - 1) / IN_BYTE;
   }
 
-  /** Puts what one rule said into bytes that are 0 before. */
-  static void put(byte[] into, int rule, int told) {
-    into[rule / IN_BYTE] |= (byte) (told << (2 * (rule % IN_BYTE)));
+  /**
+   * Packs what all rules said.
+   *
+   * @param told by rule
+   */
+  static void put(byte[] into, byte[] told) {
+    int rule = 0;
+    for (int i = 0; i < into.length; i++) {
+      int bits = 0;
+      for (int shift = 0; shift < 8 && rule < told.length; shift += 2) {
+        bits |= told[rule++] << shift;
+      }
+      into[i] = (byte) bits;
+    }
   }
 
-  /** What one rule said. */
-  static int get(byte[] from, int at, int rule) {
-    return (from[at + rule / IN_BYTE] >>> (2 * (rule % IN_BYTE))) & 3;
+  /** Words that so many rules take. */
+  static int words(int rules) {
+    return (rules + IN_WORD - 1) / IN_WORD;
+  }
+
+  /**
+   * What the rules said, in words: two bits a rule, from the lowest up.
+   *
+   * @param count words to read
+   */
+  static void words(byte[] from, int at, int end, long[] into, int count) {
+    for (int word = 0; word < count; word++) {
+      long bits = 0;
+      int first = at + 8 * word;
+      for (int i = Math.min(8, end - first) - 1; i >= 0; i--) {
+        bits = (bits << 8) | (from[first + i] & 0xFF);
+      }
+      into[word] = bits;
+    }
   }
 }

@@ -12,18 +12,31 @@ public final class RecordMark {
 
   /** The mark of a record. */
   public static long of(WellRecord record) {
+    return of(record, new int[record.state.length]);
+  }
+
+  /**
+   * The mark of a record and, in the same reading of it, a hash of the value of each entry.
+   *
+   * @param hashes takes the hashes of entries that are given, by entry; the others are left alone.
+   *     Neither units nor how finely a value is written count in them
+   */
+  public static long of(WellRecord record, int[] hashes) {
     long mark = 1;
     byte[] state = record.state;
     for (int i = 0; i < state.length; i++) {
       if (state[i] != WellRecord.UNKNOWN) {
         mark = mix(mark, ((long) i << 16) | ((state[i] & 0xFF) << 8) | (record.unit[i] & 0xFF));
-        mark = mix(mark, Double.doubleToLongBits(record.lo[i]));
-        mark = mix(mark, Double.doubleToLongBits(record.hi[i]));
+        long lo = Double.doubleToLongBits(record.lo[i]);
+        long hi = Double.doubleToLongBits(record.hi[i]);
+        mark = mix(mark, lo);
+        mark = mix(mark, hi);
         mark = mix(mark, Double.doubleToLongBits(record.halfPlace[i]));
         String text = record.text[i];
         if (text != null) {
           mark = of(mark, text);
         }
+        hashes[i] = hash(text == null ? 31 * lo + hi : text.hashCode());
       }
     }
     for (Layer layer : record.layers) {
@@ -33,6 +46,10 @@ public final class RecordMark {
       mark = of(mark, variance.toString());
     }
     return mark;
+  }
+
+  private static int hash(long bits) {
+    return (int) (((bits ^ (bits >>> 29)) * FACTOR) >>> 32);
   }
 
   /** A mark of some texts, in order. */

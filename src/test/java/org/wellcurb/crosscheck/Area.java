@@ -13,7 +13,9 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
 import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.RecordMark;
 import org.wellcurb.record.RecordReader;
+import org.wellcurb.record.WellRecord;
 
 /**
  * An invented region from a seed: wells over a smooth ground, drilled by contractors who each round
@@ -268,6 +270,19 @@ final class Area {
     return records.size();
   }
 
+  /** Adds a record as it is done when records are screened. */
+  static void add(
+      SurveyPart part,
+      WellRecord record,
+      boolean isDeficient,
+      boolean isTold,
+      int pack,
+      byte[] told) {
+    int[] hashes = new int[Catalogue.standard().size()];
+    RecordMark.of(record, hashes);
+    part.add(record, hashes, isDeficient, isTold, pack, told);
+  }
+
   /** Looks at the region. */
   CrossResult check(Path folder) throws IOException {
     Path file = folder.resolve("survey");
@@ -275,7 +290,7 @@ final class Area {
     SurveyPart part = new SurveyPart(catalogue, 0);
     try (SurveyFile survey = new SurveyFile(file, catalogue, RuleSet.NONE)) {
       for (int i = 0; i < records.size(); i++) {
-        part.add(RecordReader.of(records.get(i)), random.nextInt(10) == 0, true, 0, NONE);
+        add(part, RecordReader.of(records.get(i)), random.nextInt(10) == 0, true, 0, NONE);
         if (i % 500 == 499 || i == records.size() - 1) {
           survey.append(part, "region.csv");
           part.clear();

@@ -34,13 +34,41 @@ class RuleRatesTest {
 
   @Test
   void whatRulesSaidComesBack() {
-    byte[] bytes = new byte[Told.bytes(RULES)];
-    int[] said = new Random(3).ints(RULES, 0, 3).toArray();
-    for (int r = 0; r < RULES; r++) {
-      Told.put(bytes, r, said[r]);
+    int rules = 3 * Told.IN_WORD + 7;
+    byte[] said = new byte[rules];
+    Random random = new Random(3);
+    for (int r = 0; r < rules; r++) {
+      said[r] = (byte) random.nextInt(3);
     }
-    for (int r = 0; r < RULES; r++) {
-      assertEquals(said[r], Told.get(bytes, 0, r));
+    byte[] bytes = new byte[5 + Told.bytes(rules)];
+    byte[] packed = new byte[Told.bytes(rules)];
+    Told.put(packed, said);
+    System.arraycopy(packed, 0, bytes, 5, packed.length);
+    long[] words = new long[Told.words(rules)];
+    Told.words(bytes, 5, bytes.length, words, words.length);
+    for (int r = 0; r < rules; r++) {
+      assertEquals(said[r], (words[r / Told.IN_WORD] >>> (2 * r)) & 3);
+    }
+  }
+
+  @Test
+  void bitsAreCountedAsOneByOne() {
+    Random random = new Random(4);
+    int[][] expected = new int[3][2 * Long.SIZE];
+    BitCounts counts = new BitCounts(3, 2);
+    for (int run = 0; run < 3000; run++) {
+      int group = random.nextInt(3);
+      int from = random.nextInt(2);
+      long[] bits = {random.nextLong() | random.nextLong(), random.nextLong()};
+      counts.add(group, bits, from, 2 - from);
+      for (int bit = 0; bit < Long.SIZE * (2 - from); bit++) {
+        expected[group][from * Long.SIZE + bit] += (int) (bits[bit / Long.SIZE] >>> bit) & 1;
+      }
+    }
+    for (int group = 0; group < 3; group++) {
+      for (int bit = 0; bit < expected[group].length; bit++) {
+        assertEquals(expected[group][bit], counts.count(group, bit), group + " " + bit);
+      }
     }
   }
 
@@ -67,7 +95,7 @@ class RuleRatesTest {
         counts[who == 1 ? 0 : 1][1] += told[2] == 2 ? 1 : 0;
         Map<String, String> record =
             Map.of("record.id", "W" + i, "driller.licence", "D-" + who, "site.zone", "hill");
-        part.add(RecordReader.of(record), isDeficient, true, 0, told);
+        Area.add(part, RecordReader.of(record), isDeficient, true, 0, told);
       }
       survey.append(part, "wells.csv");
       result = new CrossCheck(survey, catalogue, 100).run();
@@ -103,7 +131,7 @@ class RuleRatesTest {
           isDeficient |= told[r] == 2 && r != 4;
         }
         Map<String, String> record = Map.of("record.id", "W" + i, "driller.licence", "D-" + who);
-        part.add(RecordReader.of(record), isDeficient, true, 0, told);
+        Area.add(part, RecordReader.of(record), isDeficient, true, 0, told);
       }
       survey.append(part, "wells.csv");
       result = new CrossCheck(survey, catalogue, 100).run();
