@@ -28,6 +28,9 @@ final class Neighbours {
   /** Distance from the neighbours as a share of that from all wells, both in the middle. */
   private static final double MOST_AWAY = 0.7;
 
+  private static final int UNKNOWN = 0;
+  private static final int KNOWN = 1;
+
   private final Neighbourhood all;
 
   /**
@@ -86,19 +89,19 @@ final class Neighbours {
     float[] away = new float[own.length];
     float[] compared = new float[own.length];
     int lookedAt = 0;
-    Neighbourhood.Walk walk = all.new Walk(NEAREST, WITHIN);
-    Neighbourhood.Wanted isKnown = place -> !Float.isNaN(own[place]);
+    int[] codes = new int[own.length];
+    for (int at = 0; at < own.length; at++) {
+      codes[at] = Float.isNaN(own[at]) ? UNKNOWN : KNOWN;
+    }
+    NearestWells walk = new NearestWells(all, NEAREST, WITHIN, codes);
     double[] theirs = new double[NEAREST];
     for (int at = 0; at < own.length; at++) {
-      int count = Float.isNaN(own[at]) ? 0 : walk.nearest(at, isKnown);
+      int count = codes[at] == KNOWN ? around(walk, at, own, theirs) : 0;
       if (count < LEAST) {
         continue;
       }
-      for (int n = 0; n < count; n++) {
-        theirs[n] = own[walk.near(n)];
-      }
       double median = Spread.median(theirs, count);
-      double spread = Spread.of(theirs, count);
+      double spread = Spread.of(theirs, count, median);
       if (spread > (isShare ? agree * Math.abs(median) : agree)) {
         continue;
       }
@@ -116,5 +119,14 @@ final class Neighbours {
     unlike.sort(
         Comparator.comparingDouble((Unlike each) -> -each.score()).thenComparingInt(Unlike::place));
     return new Found(unlike, lookedAt);
+  }
+
+  /** The values of the nearest wells whose value is known. */
+  private static int around(NearestWells walk, int of, float[] values, double[] into) {
+    int count = walk.nearest(of, UNKNOWN);
+    for (int n = 0; n < count; n++) {
+      into[n] = values[walk.near(n)];
+    }
+    return count;
   }
 }

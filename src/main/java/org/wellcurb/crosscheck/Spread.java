@@ -83,7 +83,11 @@ public final class Spread {
    * (from memory; checked in the tests).
    */
   public static double of(double[] values, int count) {
-    double median = median(values, count);
+    return of(values, count, median(values, count));
+  }
+
+  /** The same, where the median is known. */
+  static double of(double[] values, int count, double median) {
     double[] away = new double[count];
     for (int i = 0; i < count; i++) {
       away[i] = Math.abs(values[i] - median);

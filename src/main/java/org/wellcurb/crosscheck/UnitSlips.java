@@ -91,25 +91,32 @@ final class UnitSlips {
     int most = Arrays.stream(own).max().orElse(-1);
     double[][] ratios = new double[most + 1][0];
     int[] sizes = new int[most + 1];
-    Neighbourhood.Walk walk = all.new Walk(NEAREST, WITHIN);
-    double[] theirs = new double[NEAREST];
+    NearestWells walk = new NearestWells(all, NEAREST, WITHIN, own);
     for (int at = 0; at < own.length; at++) {
       int group = own[at];
-      int count = group == none ? 0 : walk.nearest(at, place -> own[place] != group);
-      if (count < LEAST_NEIGHBOURS) {
-        continue;
+      double ratio = group == none ? Double.NaN : ratio(walk, at, group);
+      if (!Double.isNaN(ratio)) {
+        ways[all.record(at)] = way(ratio);
+        if (sizes[group] == ratios[group].length) {
+          ratios[group] = Arrays.copyOf(ratios[group], Math.max(8, sizes[group] * 3 / 2));
+        }
+        ratios[group][sizes[group]++] = ratio;
       }
-      for (int n = 0; n < count; n++) {
-        theirs[n] = depth[walk.near(n)];
-      }
-      double ratio = Math.log(depth[at] / Spread.median(theirs, count));
-      ways[all.record(at)] = way(ratio);
-      if (sizes[group] == ratios[group].length) {
-        ratios[group] = Arrays.copyOf(ratios[group], Math.max(8, sizes[group] * 3 / 2));
-      }
-      ratios[group][sizes[group]++] = ratio;
     }
     return new Found(tests(ratios, sizes), ways);
+  }
+
+  /** Logarithm of a depth over that of wells of other groups around it; NaN where too few are. */
+  private double ratio(NearestWells walk, int at, int group) {
+    int count = walk.nearest(at, group);
+    if (count < LEAST_NEIGHBOURS) {
+      return Double.NaN;
+    }
+    double[] theirs = new double[count];
+    for (int n = 0; n < count; n++) {
+      theirs[n] = depth[walk.near(n)];
+    }
+    return Math.log(depth[at] / Spread.median(theirs, count));
   }
 
   /** Which factor the logarithm of a depth over that of its neighbours is near to. */

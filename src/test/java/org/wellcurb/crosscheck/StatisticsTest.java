@@ -147,11 +147,13 @@ class StatisticsTest {
       usable[i] = random.nextInt(10) > 0;
     }
     Neighbourhood all = new Neighbourhood(latitude, longitude, usable);
-    Neighbourhood.Walk walk = all.new Walk(6, 900);
+    int[] codes = new int[all.size()];
+    Arrays.setAll(codes, at -> all.record(at) % 3);
+    NearestWells walk = new NearestWells(all, 6, 900, codes);
     for (int run = 0; run < 2 * all.size(); run++) {
       // In the order of the grid first, then in any.
       int place = run < all.size() ? run : random.nextInt(all.size());
-      int[] near = new int[walk.nearest(place, other -> all.record(other) % 3 != 0)];
+      int[] near = new int[walk.nearest(place, 0)];
       Arrays.setAll(near, i -> all.record(walk.near(i)));
       assertArrayEquals(
           slow(latitude, longitude, usable, all.record(place)), near, "seed " + seed);
