@@ -144,7 +144,7 @@ public final class Copying {
       tried.add(repeats(field, each, spreadOfRepeats));
       tried.add(rounds(field, each, spreadOfRounds));
       tried.add(run(field, each));
-      if (each.digits().isAble()) {
+      if (each.digits.isAble()) {
         tried.add(digits(field, each, spreadOfDigits));
       }
     }
@@ -173,7 +173,7 @@ public final class Copying {
       if (ends[g + 1] - ends[g] >= LEAST_OWN) {
         Habits habits = gather.of(records, ends[g], ends[g + 1]);
         if (habits.size >= LEAST_OWN && habits.worth >= LEAST_OTHERS) {
-          able.add(Compared.of((int) groups.key(g), (int) (groups.key(g) >>> 32), habits));
+          able.add(new Compared((int) groups.key(g), (int) (groups.key(g) >>> 32), habits));
         }
       }
     }
@@ -189,47 +189,47 @@ public final class Copying {
     double least = 2;
     int most = -1;
     double widened = habits.widened(spread);
-    for (int i = 0; i < habits.figures().length; i++) {
-      double p = tail(habits.counts()[i], habits.size(), habits.othersShares()[i], widened, least);
+    for (int i = 0; i < habits.figures.length; i++) {
+      double p = tail(habits.counts[i], habits.size, habits.othersShares[i], widened, least);
       if (p < least) {
         least = p;
         most = i;
       }
     }
-    int hits = habits.counts()[most];
-    double share = habits.othersShares()[most];
-    double ownShare = (double) hits / habits.size();
+    int hits = habits.counts[most];
+    double share = habits.othersShares[most];
+    double ownShare = (double) hits / habits.size;
     boolean isMarked =
         hits >= LEAST_REPEATS && ownShare >= LEAST_SHARE && ownShare >= LEAST_RATIO * share;
-    double p = Math.min(1, least * habits.figures().length);
-    double figure = habits.figures()[most];
-    return tried(field, habits, Kind.REPEATED, figure, hits, habits.size(), share, p, isMarked);
+    double p = Math.min(1, least * habits.figures.length);
+    double figure = habits.figures[most];
+    return tried(field, habits, Kind.REPEATED, figure, hits, habits.size, share, p, isMarked);
   }
 
   private static Tried rounds(Field field, Compared habits, double spread) {
-    int round = habits.round();
-    double others = habits.othersRound();
-    double p = tail(round, habits.size(), others, habits.widened(spread));
-    boolean isMarked = (double) round / habits.size() - others >= LEAST_MORE_ROUND;
+    int round = habits.round;
+    double others = habits.othersRound;
+    double p = tail(round, habits.size, others, habits.widened(spread));
+    boolean isMarked = (double) round / habits.size - others >= LEAST_MORE_ROUND;
     return tried(
-        field, habits, Kind.ROUND, Double.NaN, round, habits.size(), others, p, isMarked);
+        field, habits, Kind.ROUND, Double.NaN, round, habits.size, others, p, isMarked);
   }
 
   /** A row of equal figures: each next one is as likely as that figure is among all others. */
   private static Tried run(Field field, Compared habits) {
-    int at = Arrays.binarySearch(habits.figures(), habits.longestFigure());
+    int at = Arrays.binarySearch(habits.figures, habits.longestFigure);
     // Rows come by being repeated often, too: its own share counts where it is greater.
     double share =
-        Math.max(habits.othersShares()[at], (double) habits.counts()[at] / habits.size());
-    double p = Math.min(1, habits.size() * Math.pow(share, habits.longest() - 1.0));
-    boolean isMarked = habits.longest() >= LEAST_RUN;
-    double figure = habits.longestFigure();
+        Math.max(habits.othersShares[at], (double) habits.counts[at] / habits.size);
+    double p = Math.min(1, habits.size * Math.pow(share, habits.longest - 1.0));
+    boolean isMarked = habits.longest >= LEAST_RUN;
+    double figure = habits.longestFigure;
     return tried(
-        field, habits, Kind.RUN, figure, habits.longest(), habits.size(), share, p, isMarked);
+        field, habits, Kind.RUN, figure, habits.longest, habits.size, share, p, isMarked);
   }
 
   private static Tried digits(Field field, Compared habits, double spread) {
-    LastDigits digits = habits.digits();
+    LastDigits digits = habits.digits;
     int digit = digits.preferred();
     double share = digits.share(digit);
     boolean isMarked = (double) digits.own[digit] / digits.size - share >= LEAST_MORE_DIGIT;
@@ -249,7 +249,7 @@ public final class Copying {
       double p,
       boolean isMarked) {
     return new Tried(
-        habits.contractor(), habits.zone(), field, kind, figure, hits, own, share, p, isMarked);
+        habits.contractor, habits.zone, field, kind, figure, hits, own, share, p, isMarked);
   }
 
   /** Whether a figure is one of those that a test is about. */
@@ -288,13 +288,13 @@ public final class Copying {
     double[] squares = new double[64];
     int count = 0;
     for (Compared habits : able) {
-      for (int i = 0; i < habits.figures().length; i++) {
-        double share = habits.othersShares()[i];
-        if (share * habits.size() >= EXPECTED) {
+      for (int i = 0; i < habits.figures.length; i++) {
+        double share = habits.othersShares[i];
+        if (share * habits.size >= EXPECTED) {
           if (count == squares.length) {
             squares = Arrays.copyOf(squares, 2 * count);
           }
-          squares[count++] = square(habits.counts()[i], habits, share);
+          squares[count++] = square(habits.counts[i], habits, share);
         }
       }
     }
@@ -303,14 +303,14 @@ public final class Copying {
 
   private static double spreadOfRounds(List<Compared> able) {
     double[] squares =
-        able.stream().mapToDouble(each -> square(each.round(), each, each.othersRound())).toArray();
+        able.stream().mapToDouble(each -> square(each.round, each, each.othersRound)).toArray();
     return spread(squares, squares.length);
   }
 
   private static double spreadOfDigits(List<Compared> able) {
     double[] statistics =
         able.stream()
-            .map(Compared::digits)
+            .map(each -> each.digits)
             .filter(LastDigits::isAble)
             .mapToDouble(LastDigits::statistic)
             .toArray();
@@ -320,7 +320,7 @@ public final class Copying {
   }
 
   private static double square(int hits, Compared habits, double share) {
-    return square(hits, habits.size(), share) / habits.widened(1);
+    return square(hits, habits.size, share) / habits.widened(1);
   }
 
   static double square(int hits, int of, double share) {

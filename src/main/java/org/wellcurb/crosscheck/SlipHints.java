@@ -19,7 +19,7 @@ final class SlipHints {
     byContractor = slips.find(survey.ints(SurveyRow.CONTRACTOR), survey.contractors().indexOf(""));
     byInput =
         survey.files().size() < 2
-            ? new UnitSlips.Found(List.of(), new byte[0])
+            ? UnitSlips.Found.NOTHING
             : slips.find(survey.ints(SurveyRow.FILE), -1);
   }
 
@@ -68,7 +68,7 @@ final class SlipHints {
     }
     int[] groups = survey.ints(isInput ? SurveyRow.FILE : SurveyRow.CONTRACTOR);
     for (int i = 0; i < groups.length; i++) {
-      byte way = found.ways()[i];
+      byte way = found.way(i);
       if (way != 0) {
         List<Seen> seen = (way == UnitSlips.SHALLOW ? shallow : deep).get(groups[i]);
         if (seen != null && seen.size() < CrossCheck.NAMED) {

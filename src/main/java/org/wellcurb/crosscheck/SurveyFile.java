@@ -70,7 +70,7 @@ public final class SurveyFile implements Closeable {
     }
     for (int at = 0; at < end; ) {
       int count = Math.min(BLOCK - rows % BLOCK, (end - at) / rowLength);
-      put(bytes.array(), bytes, at, count);
+      put(bytes, at, count);
       rows += count;
       at += count * rowLength;
       if (rows % BLOCK == 0) {
@@ -80,7 +80,7 @@ public final class SurveyFile implements Closeable {
   }
 
   /** Puts rows into the block, column by column. */
-  private void put(byte[] array, ByteBuffer from, int start, int count) {
+  private void put(ByteBuffer from, int start, int count) {
     isWritten = false;
     int first = rows % BLOCK;
     int said = rowLength - SurveyRow.HEAD - entries;
@@ -95,8 +95,8 @@ public final class SurveyFile implements Closeable {
       block.put(BLOCK * SurveyRow.FLAGS + to, from.get(at + SurveyRow.FLAGS));
       block.putShort(BLOCK * SurveyRow.PACK + 2 * to, from.getShort(at + SurveyRow.PACK));
       int marks = at + SurveyRow.HEAD;
-      block.put(BLOCK * SurveyRow.HEAD + entries * to, array, marks, entries);
-      block.put(BLOCK * (SurveyRow.HEAD + entries) + said * to, array, marks + entries, said);
+      block.put(BLOCK * SurveyRow.HEAD + entries * to, from, marks, entries);
+      block.put(BLOCK * (SurveyRow.HEAD + entries) + said * to, from, marks + entries, said);
     }
   }
 
@@ -207,6 +207,7 @@ public final class SurveyFile implements Closeable {
       return;
     }
     int said = rowLength - SurveyRow.HEAD - entries;
+    byte[] all = new byte[BLOCK * said];
     short[] packs = new short[BLOCK];
     ByteBuffer packBytes = ByteBuffer.allocate(2 * BLOCK);
     column(
@@ -215,8 +216,9 @@ public final class SurveyFile implements Closeable {
         (bytes, first, count) -> {
           read(packBytes.clear().limit(2 * count), first / BLOCK, (long) BLOCK * SurveyRow.PACK);
           packBytes.asShortBuffer().get(packs, 0, count);
+          bytes.get(all, 0, count * said);
           for (int i = 0; i < count; i++) {
-            each.record(first + i, packs[i] & 0xFFFF, bytes.array(), i * said, (i + 1) * said);
+            each.record(first + i, packs[i] & 0xFFFF, all, i * said, (i + 1) * said);
           }
         });
   }

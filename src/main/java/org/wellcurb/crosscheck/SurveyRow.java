@@ -54,6 +54,7 @@ final class SurveyRow {
   /** The group of each entry; less than 0 for those that belong to none. */
   private final byte[] groups;
 
+  private final byte[] marks;
   private final byte[] said;
   private final int[] values;
   private final int latitude;
@@ -68,6 +69,7 @@ final class SurveyRow {
   SurveyRow(Catalogue catalogue, int rules) {
     said = new byte[Told.bytes(rules)];
     groups = new byte[catalogue.size()];
+    marks = new byte[catalogue.size()];
     for (int i = 0; i < groups.length; i++) {
       groups[i] = (byte) (isIdentity(catalogue.entry(i)) ? -1 : i % GROUP_COUNT);
     }
@@ -131,8 +133,6 @@ final class SurveyRow {
   private void marks(ByteBuffer into, int at, WellRecord record, int[] values) {
     int[] hashes = new int[GROUP_COUNT];
     int[] given = new int[GROUP_COUNT];
-    byte[] row = into.array();
-    int marks = at + HEAD;
     for (int i = 0; i < groups.length; i++) {
       int mark = 0;
       if (record.isGiven(i)) {
@@ -144,8 +144,9 @@ final class SurveyRow {
           hashes[group] = hashes[group] * 0x01000193 + hash + i;
         }
       }
-      row[marks + i] = (byte) mark;
+      marks[i] = (byte) mark;
     }
+    into.put(at + HEAD, marks);
     for (int group = 0; group < GROUP_COUNT; group++) {
       int hash = given[group] < FEW ? 0 : hashes[group] | 1;
       into.putInt(at + GROUPS + 4 * group, hash);

@@ -60,13 +60,28 @@ final class UnitSlips {
       double p,
       boolean isMarked) {}
 
-  /**
-   * Tests on groups of one kind.
-   *
-   * @param tried the tests
-   * @param ways by record, {@link #SHALLOW}, {@link #DEEP}, or 0 where its depth is not off
-   */
-  record Found(List<Tried> tried, byte[] ways) {}
+  /** Tests on groups of one kind. */
+  static final class Found {
+    /** What was tested of groups that no record belongs to. */
+    static final Found NOTHING = new Found(List.of(), new byte[0]);
+
+    private final List<Tried> tried;
+    private final byte[] ways;
+
+    private Found(List<Tried> tried, byte[] ways) {
+      this.tried = tried;
+      this.ways = ways;
+    }
+
+    List<Tried> tried() {
+      return tried;
+    }
+
+    /** {@link #SHALLOW} or {@link #DEEP}; 0 where the depth of the record is not off. */
+    byte way(int record) {
+      return ways[record];
+    }
+  }
 
   UnitSlips(SurveyFile survey) throws IOException {
     float[] latitude = survey.floats(SurveyRow.LATITUDE);
