@@ -12,6 +12,7 @@ import org.wellcurb.intake.ChunkReader;
 import org.wellcurb.intake.RawRow;
 import org.wellcurb.intake.RecordSink;
 import org.wellcurb.intake.SetAside;
+import org.wellcurb.judgement.Deciding;
 import org.wellcurb.judgement.Outcome;
 import org.wellcurb.record.Amender;
 import org.wellcurb.record.Catalogue;
@@ -49,6 +50,9 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
   private final Amender amender = new Amender(Catalogue.standard());
   private final ChunkReader reader = new ChunkReader(Catalogue.standard());
   private final List<Screener> screeners = new ArrayList<>();
+  /** The same, in the words of the pages; what other programs read is in plain English. */
+  private final List<Screener> speakers = new ArrayList<>();
+
   private final List<Tally> tallies = new ArrayList<>();
   private final List<byte[]> kindOfRule = new ArrayList<>();
 
@@ -80,6 +84,8 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     this.firstRule = RuleGrid.starts(plan.packs());
     for (Pack pack : plan.packs()) {
       screeners.add(new Screener(pack, plan.request().asOf()));
+      speakers.add(
+          new Screener(pack, plan.request().asOf(), plan.request().style().speech()));
       tallies.add(new Tally(pack));
       byte[] kindOf = new byte[pack.rules().size()];
       for (int i = 0; i < kindOf.length; i++) {
@@ -176,12 +182,31 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     if (!findings.isEmpty()) {
       write(record, packId, findings);
       countNear(pack, findings);
-      open = open(findings);
+      open = spoken(record, pack, open(findings));
       found(record, pack, open);
     }
     place(record, pack, open);
     keep(record, pack, open, !findings.isEmpty(), driller, installer);
     place++;
+  }
+
+  /** The same findings, in the words of the pages where words were made of them. */
+  private List<Finding> spoken(WellRecord record, int pack, List<Finding> findings) {
+    if (findings.stream().noneMatch(PartWork::isSaid)) {
+      return findings;
+    }
+    Screener speaker = speakers.get(pack);
+    speaker.outcomes(record);
+    Map<Rule, Finding> said = new IdentityHashMap<>();
+    speaker.findings().forEach(finding -> said.put(finding.rule(), finding));
+    return findings.stream().map(each -> said.getOrDefault(each.rule(), each)).toList();
+  }
+
+  private static boolean isSaid(Finding finding) {
+    Deciding deciding = finding.deciding();
+    boolean isRange =
+        !deciding.valueText().isEmpty() && (deciding.isDate() || deciding.unit() != null);
+    return isRange || !deciding.subject().isEmpty() || !finding.possibleReading().isEmpty();
   }
 
   /** Keeps what the look at the whole batch needs. */

@@ -88,13 +88,17 @@ public final class Sentence {
   }
 
   private String list(List<String> words) {
-    String text = speech.word(words.get(0));
+    String text = choice(words.get(0));
     for (int i = 1; i < words.size(); i++) {
       text =
           speech.phrase(
-              i == words.size() - 1 ? "list.or" : "list.comma", text, speech.word(words.get(i)));
+              i == words.size() - 1 ? "list.or" : "list.comma", text, choice(words.get(i)));
     }
     return text;
+  }
+
+  private String choice(String word) {
+    return speech.choice(speech.word(word));
   }
 
   private String word(Expr.Word w) {
@@ -109,7 +113,7 @@ public final class Sentence {
     if (evaluation == null) {
       return label;
     }
-    String said = evaluation.record().written(entry.index());
+    String said = speech.choice(evaluation.record().written(entry.index()));
     byte state = evaluation.frame().state(entry.index());
     if (state == WellRecord.NOT_APPLICABLE) {
       said = speech.phrase("void");

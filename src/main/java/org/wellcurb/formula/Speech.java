@@ -20,14 +20,21 @@ public final class Speech {
   private final Locale locale;
   private final UnitSystem units;
   private final Function<Entry, String> labels;
+  private final Function<String, String> choices;
   private final ResourceBundle phrases;
 
   /**
    * @param locale English or French
    * @param units the system that amounts are shown in; {@link UnitSystem#NEUTRAL} for as written
    * @param labels what entries are called
+   * @param choices what the choices of entries are called
    */
-  public Speech(Locale locale, UnitSystem units, Function<Entry, String> labels) {
+  public Speech(
+      Locale locale,
+      UnitSystem units,
+      Function<Entry, String> labels,
+      Function<String, String> choices) {
+    this.choices = choices;
     this.locale = locale;
     this.units = units;
     this.labels = labels;
@@ -40,7 +47,7 @@ public final class Speech {
 
   /** Plain English, amounts as written, entries called by their keys in words. */
   public static Speech plain() {
-    return new Speech(Locale.ROOT, UnitSystem.NEUTRAL, Speech::plainLabel);
+    return new Speech(Locale.ROOT, UnitSystem.NEUTRAL, Speech::plainLabel, Function.identity());
   }
 
   /** An entry's key in words: {@code pump.intake_depth} is pump intake depth. */
@@ -55,6 +62,11 @@ public final class Speech {
   /** The system that amounts are shown in; {@link UnitSystem#NEUTRAL} for as written. */
   public UnitSystem units() {
     return units;
+  }
+
+  /** What a choice of an entry is called; the word itself where it is none. */
+  public String choice(String word) {
+    return choices.apply(word);
   }
 
   public String label(Entry entry) {

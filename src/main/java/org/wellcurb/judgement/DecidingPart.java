@@ -46,7 +46,7 @@ final class DecidingPart {
         d.limit(),
         -d.margin(),
         d.valueText(),
-        d.limitText(),
+        d.isDate() ? d.limitText() : Wanted.opposite(d.limitText()),
         d.isDate(),
         d.subject());
   }

@@ -42,12 +42,11 @@ final class Margins {
     } else if (c instanceof Expr.YesNo e) {
       return words(e.entry(), e.expected() ? "yes" : "no");
     } else if (c instanceof Expr.Known e) {
-      return words(e.entry(), "given");
+      return words(e.entry(), Wanted.GIVEN);
     } else if (c instanceof Expr.Applies e) {
-      return words(e.entry(), "given");
+      return words(e.entry(), Wanted.GIVEN);
     } else if (c instanceof Expr.IsOneOf e) {
-      String words = String.join(" or ", e.words());
-      return words(first(e), e.isNegated() ? "not " + words : words);
+      return words(first(e), Wanted.oneOf(e.words(), e.isNegated()));
     }
     return words(first(c), "");
   }

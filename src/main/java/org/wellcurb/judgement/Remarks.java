@@ -83,7 +83,7 @@ final class Remarks {
   private void row(Table table, List<String> said) {
     List<String> keys = new ArrayList<>();
     for (Entry key : table.by()) {
-      keys.add(speech.label(key) + " " + at.record().written(key.index()));
+      keys.add(speech.label(key) + " " + speech.choice(at.record().written(key.index())));
     }
     String of = String.join(", ", keys);
     if (at.hasNoRow(table)) {

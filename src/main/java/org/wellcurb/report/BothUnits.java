@@ -30,7 +30,7 @@ final class BothUnits {
 
   private Speech speech(UnitSystem system) {
     Locale locale = words.language() == Language.FR ? Locale.FRENCH : Locale.ROOT;
-    return new Speech(locale, system, entry -> words.entry(entry.key()));
+    return new Speech(locale, system, entry -> words.entry(entry.key()), words::choice);
   }
 
   /** The condition without limits brought to other units. */

@@ -2,9 +2,11 @@ package org.wellcurb.report;
 
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.judgement.Deciding;
+import org.wellcurb.judgement.Wanted;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.report.words.Amounts;
 import org.wellcurb.report.words.Words;
+import org.wellcurb.rulepack.FindingKind;
 import org.wellcurb.screening.Finding;
 
 /**
@@ -36,7 +38,28 @@ public final class FindingSentence {
     }
     return deciding.limitText().isEmpty()
         ? words.say("finding.is", label, value)
-        : words.say("finding.is.not", label, value, deciding.limitText());
+        : words.say(
+            finding.rule().kind() == FindingKind.DISCREPANCY ? "finding.fits" : "finding.is.not",
+            label,
+            word(value),
+            wanted(deciding.limitText()));
+  }
+
+  private String wanted(String wanted) {
+    String all =
+        String.join(words.say("wanted.or"), Wanted.words(wanted).stream().map(this::word).toList());
+    return Wanted.isNone(wanted) ? words.say("wanted.but", all) : all;
+  }
+
+  /** A word of a form or of a rule, as pages say it. */
+  private String word(String word) {
+    return switch (word.strip().toLowerCase(java.util.Locale.ROOT)) {
+      case Wanted.GIVEN -> words.say("wanted.given");
+      case Wanted.NOTHING -> words.say("wanted.nothing");
+      case "yes" -> words.say("yes");
+      case "no" -> words.say("no");
+      default -> words.choice(word);
+    };
   }
 
   /** What was compared: the entry, or what was worked out from it. */

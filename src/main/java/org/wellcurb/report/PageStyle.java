@@ -27,6 +27,7 @@ public record PageStyle(Language language, UnitsShown units) {
           case METRIC -> UnitSystem.METRIC;
           case AS_WRITTEN -> UnitSystem.NEUTRAL;
         },
-        entry -> words.entry(entry.key()));
+        entry -> words.entry(entry.key()),
+        words::choice);
   }
 }

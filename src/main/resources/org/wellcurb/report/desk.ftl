@@ -2,7 +2,7 @@
 <html lang="${lang}">
 <head>
 <meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; connect-src 'self'; style-src ${cssHash} ${deskCssHash}; script-src ${jsHash} ${deskJsHash}; base-uri 'none'; form-action 'none'">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; img-src data:; connect-src 'self'; style-src ${cssHash} ${deskCssHash}; script-src ${jsHash} ${deskJsHash}; base-uri 'none'; form-action 'none'">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <link rel="icon" href="data:,">
 <title>${t("desk.title")}</title>
@@ -16,7 +16,7 @@
 <h1>${t("desk.title")}</h1>
 <p class="under">${t("desk.judged")} <#list v.packs as p>${p.title} (${p.edition})<#sep>; </#list></p>
 </header>
-<main id="main" data-token="${v.token}" data-said="${t("desk.said", "#", "##")}" data-unnumbered="${t("desk.unnumbered")}" data-lost="${t("desk.lost")}" data-layer="${t("desk.layer", "#")}">
+<main id="main" data-token="${v.token}" data-waiting="${t("desk.waiting")}" data-said="${t("desk.said", "#", "##")}" data-unnumbered="${t("desk.unnumbered")}" data-lost="${t("desk.lost")}" data-layer="${t("desk.layer", "#")}">
 <div class="tools">
 <label class="open">${t("desk.open")} <input type="file" id="file" accept=".json,.ndjson,.jsonl,.csv,.tsv,.txt,.xlsx"></label>
 <label id="which-label" hidden>${t("desk.which")} <select id="which"></select></label>

@@ -56,6 +56,13 @@
   function check() {
     var mine = ++latest;
     var asked = record();
+    // Of a form that says nothing there is nothing to say.
+    if (Object.keys(asked).length === 0) {
+      frame.onload = null;
+      frame.srcdoc = "";
+      status.textContent = main.dataset.waiting;
+      return;
+    }
     // A record needs a number; a form that has none yet is checked all the same.
     asked.record = asked.record || {};
     asked.record.id = asked.record.id || main.dataset.unnumbered;

@@ -85,6 +85,34 @@ public final class Browser implements AutoCloseable {
     return driver;
   }
 
+  /** Lets it reach this machine, for pages that are served on it. */
+  public Browser local() {
+    command(
+        "Network.emulateNetworkConditions",
+        Map.of("offline", false, "latency", 0, "downloadThroughput", -1, "uploadThroughput", -1));
+    return this;
+  }
+
+  /** Keeps what pages save in this folder. */
+  public Browser downloads(Path folder) {
+    command(
+        "Browser.setDownloadBehavior",
+        Map.of("behavior", "allow", "downloadPath", folder.toAbsolutePath().toString()));
+    return this;
+  }
+
+  /** Shows pages as they print, or again as they stand on a screen. */
+  public Browser asPrinted(boolean printed) {
+    command("Emulation.setEmulatedMedia", Map.of("media", printed ? "print" : "screen"));
+    return this;
+  }
+
+  /** Lets pages run scripts of their own, or not. */
+  public Browser scripts(boolean run) {
+    command("Emulation.setScriptExecutionDisabled", Map.of("value", !run));
+    return this;
+  }
+
   /** Opens a file at this width (CSS pixels). */
   public Browser open(Path page, int width) {
     width(width);
@@ -147,6 +175,21 @@ public final class Browser implements AutoCloseable {
                 true,
                 "preferCSSPageSize",
                 false));
+    return Base64.getDecoder().decode((String) made.get("data"));
+  }
+
+  /** A picture of the top of the page, as wide as the window and this high, as PNG. */
+  public byte[] picture(int width, int height) {
+    Map<String, Object> made =
+        command(
+            "Page.captureScreenshot",
+            Map.of(
+                "format",
+                "png",
+                "captureBeyondViewport",
+                true,
+                "clip",
+                Map.of("x", 0, "y", 0, "width", width, "height", height, "scale", 1)));
     return Base64.getDecoder().decode((String) made.get("data"));
   }
 

@@ -41,7 +41,10 @@ final class PressureLadder {
           new String[] {"drop_pipe.pressure_rating", "ladder.pipe", "rating"},
           new String[] {"pump.shutoff_pressure", "ladder.shutoff", "reading"});
 
-  private record Rung(Tag tag, String shape) {}
+  /**
+   * @param said its label with the record's own amount beside it
+   */
+  private record Rung(Tag tag, String said, String shape) {}
 
   private final Sketch sketch;
   private final List<Rung> rungs = new ArrayList<>();
@@ -56,7 +59,8 @@ final class PressureLadder {
       double value = sketch.value(each[0]);
       if (value >= 0 && value <= MOST) {
         String text = sketch.say(each[1], sketch.read(each[0]));
-        rungs.add(new Rung(new Tag(each[0], value, text), each[2]));
+        String said = sketch.say(each[1], sketch.beside(each[0]));
+        rungs.add(new Rung(new Tag(each[0], value, text), said, each[2]));
       } else if (!Double.isNaN(value)) {
         left.add(sketch.say("ladder.off", sketch.say(each[1], "").trim()));
       }
@@ -184,12 +188,12 @@ final class PressureLadder {
     for (int i = 0; i < rungs.size(); i++) {
       Tag tag = rungs.get(i).tag();
       if (i == 0) {
-        lines.add(tag.text());
+        lines.add(rungs.get(i).said());
         continue;
       }
       double step = tag.amount() - rungs.get(i - 1).tag().amount();
       String apart = sketch.number(step / unit) + " " + sketch.unit("pressure.cut_in").symbol();
-      lines.add(sketch.say("ladder.step", tag.text(), apart));
+      lines.add(sketch.say("ladder.step", rungs.get(i).said(), apart));
     }
     return lines;
   }

@@ -158,7 +158,7 @@ final class SetbackPlan {
 
   private String line(Spoke spoke) {
     String place = sketch.say("place." + spoke.key().substring("setback.".length()));
-    String read = sketch.read(spoke.key());
+    String read = sketch.beside(spoke.key());
     return Double.isNaN(spoke.limit())
         ? sketch.say("plan.line", place, read)
         : sketch.say("plan.line.limit", place, read, sketch.print(spoke.limit(), spoke.key()));

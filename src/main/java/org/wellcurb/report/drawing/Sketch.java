@@ -120,6 +120,11 @@ public final class Sketch {
     return amounts.read(record, entry(key));
   }
 
+  /** The same with the record's own beside it, where that is in other units. */
+  String beside(String key) {
+    return amounts.beside(record, entry(key));
+  }
+
   /** An amount in SI of the kind of an entry, in the unit of the page. */
   String print(double si, String likeEntry) {
     return amounts.si(si, unit(likeEntry));

@@ -98,6 +98,15 @@ public final class Amounts {
     };
   }
 
+  /** What an entry was read as, with the record's own in brackets where its unit is another. */
+  public String beside(WellRecord record, Entry entry) {
+    String read = read(record, entry);
+    Unit unit = record.unit(entry.index());
+    boolean isOther = unit != null && !shown(unit).equals(unit) && record.isGiven(entry.index());
+    String own = isOther ? new Amounts(words, UnitsShown.AS_WRITTEN).read(record, entry) : "";
+    return own.isEmpty() ? read : read + " [" + own + "]";
+  }
+
   /** A range of an entry's values: {@code 10 to 15 gpm}, {@code 100 gpm or more}. */
   public String range(Interval si, Entry entry, @Nullable Unit written) {
     Unit unit = written == null ? entry.unit(UnitSystem.US) : written;

@@ -1,0 +1,308 @@
+package org.wellcurb.desk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.interactions.Actions;
+import org.openqa.selenium.support.ui.WebDriverWait;
+import org.wellcurb.browser.Browser;
+import org.wellcurb.report.Forms;
+import org.wellcurb.report.PageStyle;
+import org.wellcurb.report.words.Language;
+import org.wellcurb.report.words.UnitsShown;
+import org.wellcurb.rulepack.Pack;
+import org.wellcurb.rulepack.PackLoader;
+
+/** The desk in a real browser, worked with keys alone. */
+final class DeskInBrowserTest {
+  /** More steps than the page has places to stop at. */
+  private static final int MOST_STEPS = 600;
+
+  private final Browser browser = Browser.start().local();
+  private Desk desk;
+  @TempDir Path downloads;
+
+  DeskInBrowserTest() throws Exception {
+    desk = open(PageStyle.PLAIN);
+  }
+
+  private static Desk open(PageStyle style) throws Exception {
+    List<Pack> packs =
+        List.of(PackLoader.load("fenwick-county"), PackLoader.load("tarn-district"));
+    return Desk.open(0, packs, LocalDate.of(2026, 1, 1), style);
+  }
+
+  @BeforeEach
+  void go() {
+    browser.downloads(downloads).width(1200);
+    browser.driver().get(desk.address());
+    await("the page", () -> status().startsWith("Type something"));
+  }
+
+  @AfterEach
+  void close() {
+    desk.close();
+    browser.close();
+  }
+
+  @Test
+  void aFormIsFilledCheckedSavedOpenedAndPrintedByKeys() throws Exception {
+    tab("record-id");
+    type("FW-K1");
+    tab("record-jurisdiction");
+    type("fenwick");
+    // Groups after the first are closed: their headings open them.
+    open("relief-setting");
+    tab("pressure-cut_in");
+    type("40");
+    tab("pressure-cut_out");
+    type("60");
+    tab("tank-precharge");
+    type("38");
+    tab("relief-fitted");
+    choose("relief-fitted", "yes");
+    tab("relief-setting");
+    type("65");
+    said("1");
+    inSheet("65 psi");
+    inSheet("Relief opens 65 psi");
+    over("75");
+    said("0");
+    over("448 kPa");
+    said("1");
+    open("layers");
+    tabInto("#layer-rows input");
+    type("0", Keys.TAB, "12 ft", Keys.TAB, "clay");
+    tab("layer-more");
+    type(Keys.ENTER);
+    type("12 ft", Keys.TAB, "30 ft", Keys.TAB, "shale");
+    assertEquals(List.of(), browser.complaints());
+    assertEquals(List.of(), browser.barriers());
+
+    back("save");
+    type(Keys.SPACE);
+    Path saved = downloads.resolve("FW-K1.json");
+    await("the file saved", () -> Files.exists(saved));
+    JsonNode record = new JsonMapper().readTree(saved.toFile());
+    assertEquals("448 kPa", record.path("relief").path("setting").asText());
+    assertEquals("38", record.path("tank").path("precharge").asText());
+    assertEquals("shale", record.path("layers").path(1).path("material").asText());
+
+    tab("clear");
+    type(Keys.SPACE);
+    await("an empty form", () -> status().startsWith("Type something"));
+    assertEquals("", value("relief-setting"));
+
+    // The window in which a file is chosen is the browser's own; the page's part is to be reached.
+    back("file");
+    browser.driver().findElement(By.id("file")).sendKeys(saved.toString());
+    said("1");
+    assertEquals("FW-K1", value("record-id"));
+    assertEquals("448 kPa", value("relief-setting"));
+
+    browser
+        .driver()
+        .executeScript(
+            "document.getElementById('sheet').contentWindow.print = () => { window.printed = 1; }");
+    tab("print");
+    type(Keys.ENTER);
+    assertEquals(1L, browser.driver().executeScript("return window.printed"));
+    tab("sheet");
+  }
+
+  @Test
+  void aFileOfSeveralRecordsIsDroppedAndOneIsChosenByKeys() throws Exception {
+    String csv = Files.readString(Path.of("sample-records", "fenwick-2023.csv"));
+    browser
+        .driver()
+        .executeScript(
+            "const t = new DataTransfer();"
+                + "t.items.add(new File([arguments[0]], 'wells.csv'));"
+                + "document.dispatchEvent(new DragEvent('drop', {dataTransfer: t, bubbles: true}));",
+            csv);
+    await("the records", () -> "FW-23-0401".equals(value("record-id")));
+    said("1");
+    tab("which");
+    type(Keys.ARROW_DOWN);
+    await("the next record", () -> "FW-23-0402".equals(value("record-id")));
+    inSheet("FW-23-0402");
+    assertEquals(List.of(), browser.complaints());
+  }
+
+  @Test
+  void aFormNeedsNoSidewaysScrollOnANarrowPhone() {
+    browser.width(320);
+    browser
+        .driver()
+        .executeScript("document.querySelectorAll('details').forEach(d => d.open = true)");
+    assertEquals(0, browser.sideways(), () -> "too wide: " + wide());
+    assertEquals(List.of(), browser.barriers());
+  }
+
+  private Object wide() {
+    return browser
+        .driver()
+        .executeScript(
+            "return [...document.querySelectorAll('body *')]"
+                + ".filter(e => e.getBoundingClientRect().right > 321)"
+                + ".map(e => e.tagName + '#' + e.id + '.' + e.className).slice(0, 8)");
+  }
+
+  @Test
+  void whatLooksLikeMarkupStaysTextInEveryEntry() throws Exception {
+    browser
+        .driver()
+        .executeScript(
+            "document.getElementById('layer-more').click();"
+                + "document.querySelectorAll('#form input').forEach(i => { i.value = arguments[0]; });"
+                + "document.querySelectorAll('#form select').forEach(s => {"
+                + " s.add(new Option(arguments[0], arguments[0], true, true)); });"
+                + "document.getElementById('form').dispatchEvent(new Event('input'));",
+            Forms.HOSTILE);
+    inSheet("javascript:window.acted=1");
+    assertNull(browser.driver().executeScript("return window.acted"));
+    assertNull(
+        browser
+            .driver()
+            .executeScript("return document.getElementById('sheet').contentWindow.acted"));
+    assertEquals(List.of(), browser.complaints());
+  }
+
+  @Test
+  void frenchHasNoBarriers() throws Exception {
+    desk.close();
+    desk = open(new PageStyle(Language.FR, UnitsShown.METRIC));
+    browser.driver().get(desk.address());
+    assertEquals("fr", browser.driver().findElement(By.tagName("html")).getDomAttribute("lang"));
+    assertEquals(List.of(), browser.barriers());
+    assertEquals(List.of(), browser.complaints());
+  }
+
+  /** Waits until the page says that there are so many findings. */
+  private void said(String findings) {
+    await(findings + " findings", () -> status().matches("[^0-9]*" + findings + "[^0-9].*"));
+  }
+
+  private String status() {
+    return browser.driver().findElement(By.id("status")).getText();
+  }
+
+  private void inSheet(String text) {
+    await(
+        text + " in the sheet",
+        () ->
+            Objects.requireNonNullElse(
+                    (String)
+                        browser
+                            .driver()
+                            .executeScript(
+                                "const d = document.getElementById('sheet').contentDocument;"
+                                    + "return d && d.body ? d.body.textContent : '';"),
+                    "")
+                .contains(text));
+  }
+
+  private void await(String what, java.util.function.BooleanSupplier until) {
+    new WebDriverWait(browser.driver(), Duration.ofSeconds(40))
+        .withMessage(() -> what + "; the page says: " + status())
+        .until(driver -> until.getAsBoolean());
+  }
+
+  private String value(String id) {
+    return String.valueOf(
+        browser.driver().findElement(By.id(id)).getDomProperty("value"));
+  }
+
+  private void type(CharSequence... keys) {
+    Actions actions = new Actions(browser.driver());
+    for (CharSequence each : keys) {
+      actions.sendKeys(each);
+    }
+    actions.perform();
+  }
+
+  private void shifted(Keys key) {
+    new Actions(browser.driver()).keyDown(Keys.SHIFT).sendKeys(key).keyUp(Keys.SHIFT).perform();
+  }
+
+  /** Writes another text over what a field holds. */
+  private void over(String text) {
+    type(Keys.HOME);
+    shifted(Keys.END);
+    type(text);
+  }
+
+  /** Chooses in a list that has the focus, by typing what it says. */
+  private void choose(String id, String text) {
+    type(text);
+    assertEquals("yes", value(id));
+  }
+
+  private void tab(String id) {
+    tabInto("#" + id);
+  }
+
+  /** Goes on by the Tab key until the place has the focus. */
+  private void tabInto(String selector) {
+    step(selector, () -> type(Keys.TAB));
+  }
+
+  private void back(String id) {
+    step("#" + id, () -> shifted(Keys.TAB));
+  }
+
+  private void step(String selector, Runnable key) {
+    for (int i = 0; i < MOST_STEPS; i++) {
+      if (is(selector)) {
+        return;
+      }
+      key.run();
+    }
+    assertTrue(is(selector), selector + " is not reached by keys");
+  }
+
+  private boolean is(String selector) {
+    return Boolean.TRUE.equals(
+        browser
+            .driver()
+            .executeScript("return document.activeElement.matches(arguments[0])", selector));
+  }
+
+  /** Opens the group that holds a field, by its heading. */
+  private void open(String id) {
+    for (int i = 0; i < MOST_STEPS; i++) {
+      Object at =
+          browser
+              .driver()
+              .executeScript(
+                  "const a = document.activeElement;"
+                      + "const d = document.getElementById(arguments[0]).closest('details');"
+                      + "return a === d.firstElementChild ? (d.open ? 'open' : 'shut') : '';",
+                  id);
+      assertNotNull(at);
+      if (at.equals("shut")) {
+        type(Keys.ENTER);
+        return;
+      }
+      type(Keys.TAB);
+    }
+    throw new AssertionError("the group of " + id + " is not reached by keys");
+  }
+}
