@@ -11,15 +11,15 @@
 </head>
 <body>
 <a class="skip" href="#main">${t("page.skip")}</a>
-<header class="top">
+<header class="top" aria-labelledby="page-name">
 <p class="over">${over}<#if index?has_content> · <a href="${index}">${t("page.index")}</a></#if></p>
-<h1><#if isOwn><@own heading /><#else>${heading}</#if></h1>
+<h1 id="page-name"><#if isOwn><@own heading /><#else>${heading}</#if></h1>
 <#if under?has_content><p class="under">${under}</p></#if>
 </header>
-<main id="main">
+<main id="main" aria-labelledby="page-name">
 <#nested>
 </main>
-<footer class="bottom">
+<footer class="bottom" aria-labelledby="page-name">
 <p class="always">${t("caution.always")}</p>
 <p>${t("page.made")}</p>
 </footer>

@@ -96,7 +96,7 @@ class HostileTextTest {
                     "return document.querySelectorAll("
                         + "'img,iframe,object,script:not(:last-of-type),[onerror],[onload]').length"),
             page.toString());
-        assertEquals(0, browser.sideways(), page.toString());
+        assertEquals(0, browser.sideways(), () -> page + ": " + browser.wide());
       }
     }
   }

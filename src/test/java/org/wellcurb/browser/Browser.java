@@ -161,6 +161,15 @@ public final class Browser implements AutoCloseable {
     return (Long) wider;
   }
 
+  /** What reaches beyond the right edge of the window, for the message of a test. */
+  public String wide() {
+    return String.valueOf(
+        driver.executeScript(
+            "return [...document.querySelectorAll('body *')].filter(e =>"
+                + " e.getBoundingClientRect().right > document.documentElement.clientWidth + 1)"
+                + ".map(e => e.tagName + '#' + e.id + '.' + e.className).slice(0, 12)"));
+  }
+
   /** The page printed as PDF on this paper (inches). */
   public byte[] print(double paperWidth, double paperHeight) {
     Map<String, Object> made =
