@@ -41,6 +41,9 @@ final class Doubts {
     if (seen.emptyDays() > 0) {
       doubts.add(new ColumnDoubt("empty_days", seen.emptyDays(), List.of()));
     }
+    if (seen.yearDays() > 0) {
+      doubts.add(new ColumnDoubt("year_days", seen.yearDays(), List.of(seen.yearDay())));
+    }
     if (seen.dayFirst() > 0 && seen.monthFirst() > 0) {
       long fewer = Math.min(seen.dayFirst(), seen.monthFirst());
       doubts.add(

@@ -23,6 +23,11 @@ public final class ColumnDoubts {
   /** 1899-12-30, 1899-12-31, 1900-01-01 and 1970-01-01: day 0 or 1 of what programs count from. */
   private static final double[] EMPTY_DAYS = {-25569, -25568, -25567, 0};
 
+  /** Years that a spreadsheet took for the number of a day: 1977 is 1905-05-30. */
+  private static final double FIRST_YEAR = 1850;
+
+  private static final double LAST_YEAR = 2100;
+
   private static final byte AMOUNT = 1;
   private static final byte DATE = 2;
   private static final byte[] KINDS = new byte[Catalogue.standard().size()];
@@ -45,6 +50,8 @@ public final class ColumnDoubts {
   private long beyondCount;
   private long zeros;
   private long emptyDays;
+  private long yearDays;
+  private String yearDay = "";
   private long dayFirst;
   private long monthFirst;
 
@@ -78,8 +85,8 @@ public final class ColumnDoubts {
   }
 
   private void date(WellRecord record, int entry) {
-    if (record.isGiven(entry) && Arrays.binarySearch(EMPTY_DAYS, record.lo(entry)) >= 0) {
-      emptyDays += record.lo(entry) == record.hi(entry) ? 1 : 0;
+    if (record.isGiven(entry) && record.lo(entry) == record.hi(entry)) {
+      day(record, entry, record.lo(entry));
     }
     int first = record.writtenFigures(entry, 0);
     if (first >= 1 && first <= 31) {
@@ -89,7 +96,19 @@ public final class ColumnDoubts {
     }
   }
 
+  private void day(WellRecord record, int entry, double day) {
+    emptyDays += Arrays.binarySearch(EMPTY_DAYS, day) >= 0 ? 1 : 0;
+    double number = day - EMPTY_DAYS[0];
+    if (number >= FIRST_YEAR && number <= LAST_YEAR) {
+      if (yearDays++ == 0) {
+        yearDay = record.written(entry) + " = " + (long) number;
+      }
+    }
+  }
+
   void add(ColumnDoubts later) {
+    yearDay = yearDays == 0 ? later.yearDay : yearDay;
+    yearDays += later.yearDays;
     beyondCount += later.beyondCount;
     later.beyond.forEach(this::beyond);
     zeros += later.zeros;
@@ -117,6 +136,16 @@ public final class ColumnDoubts {
   /** Days that are the first of some program's calendar. */
   public long emptyDays() {
     return emptyDays;
+  }
+
+  /** Days of 1905 that are years if they are taken for numbers of days. */
+  public long yearDays() {
+    return yearDays;
+  }
+
+  /** The first such day, and the year that it would be. */
+  public String yearDay() {
+    return yearDay;
   }
 
   /** Dates of figures that can only have the day first. */

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.MissingNode;
@@ -24,11 +25,12 @@ import org.wellcurb.quantity.Bounds;
 final class MapText {
   private static final ObjectMapper MAPPER =
       new ObjectMapper(
-          JsonFactory.builder()
-              .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-              .streamReadConstraints(
-                  StreamReadConstraints.builder().maxNestingDepth(Bounds.DEPTH).build())
-              .build());
+              JsonFactory.builder()
+                  .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                  .streamReadConstraints(
+                      StreamReadConstraints.builder().maxNestingDepth(Bounds.DEPTH).build())
+                  .build())
+          .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
 
   private final String file;
   private final Map<String, JsonLocation> places = new HashMap<>();

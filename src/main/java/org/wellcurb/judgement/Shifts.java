@@ -19,6 +19,7 @@ import org.wellcurb.record.WellRecord;
 final class Shifts {
   private static final int MOST = 64;
   private static final double[] AT_GROUND = {0};
+  private static final String OTHER = "other";
 
   private final int recordDatum;
   private final int waterDatum;
@@ -47,8 +48,8 @@ final class Shifts {
   void take(Frame f) {
     WellRecord r = f.record();
     @Nullable String record = r.choice(recordDatum);
-    @Nullable String water = r.choice(waterDatum);
-    @Nullable String pump = r.choice(pumpDatum);
+    @Nullable String water = own(r, waterDatum);
+    @Nullable String pump = own(r, pumpDatum);
     count = 0;
     boolean isAllGround =
         "ground".equals(record)
@@ -65,6 +66,9 @@ final class Shifts {
         for (double ofWater : water == null ? new double[] {ofRecord} : options(water, top)) {
           for (double pitless : pitlessEnds) {
             add(ofRecord, ofWater, pump(pump, ofRecord, top, pitless));
+            if (OTHER.equals(pump)) {
+              add(ofRecord, ofWater, 0);
+            }
           }
         }
       }
@@ -80,6 +84,14 @@ final class Shifts {
       case "pitless" -> -pitless;
       default -> top;
     };
+  }
+
+  /**
+   * The datum that a group of depths has for itself; null where it goes by the record's. Words that
+   * could not be read say that it has one, and not which.
+   */
+  private static @Nullable String own(WellRecord r, int entry) {
+    return r.state(entry) == WellRecord.UNREADABLE ? OTHER : r.choice(entry);
   }
 
   /** What a datum may be: a blank, or "other", is the ground or the casing top. */
@@ -146,15 +158,18 @@ final class Shifts {
       Collection<Entry> into) {
     Catalogue catalogue = r.catalogue();
     @Nullable String record = r.choice(recordDatum);
-    @Nullable String water = r.choice(waterDatum);
-    @Nullable String pump = r.choice(pumpDatum);
+    @Nullable String water = own(r, waterDatum);
+    @Nullable String pump = own(r, pumpDatum);
     boolean goesByRecord =
         readsRecord || (readsWater && water == null) || (readsPump && pump == null);
     if (record == null && goesByRecord) {
       into.add(catalogue.entry(recordDatum));
     }
-    if (readsWater && "other".equals(water)) {
+    if (readsWater && OTHER.equals(water)) {
       into.add(catalogue.entry(waterDatum));
+    }
+    if (readsPump && OTHER.equals(pump)) {
+      into.add(catalogue.entry(pumpDatum));
     }
     boolean goesByTop =
         (goesByRecord && !"ground".equals(record))

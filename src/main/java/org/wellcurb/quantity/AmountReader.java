@@ -39,7 +39,10 @@ public final class AmountReader {
     }
     int bracket = bracket(plain);
     if (bracket <= 0) {
-      return new AmountText(plain, expected, taken, comma).read();
+      Reading reading = new AmountText(plain, expected, taken, comma).read();
+      return reading instanceof Reading.Amount
+          ? reading
+          : Several.read(plain, expected, taken, comma, reading);
     }
     String main = Glyphs.trim(plain.substring(0, bracket));
     String inside = Glyphs.trim(plain.substring(bracket + 1, plain.length() - 1));

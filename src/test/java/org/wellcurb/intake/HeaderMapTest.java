@@ -300,6 +300,7 @@ class HeaderMapTest {
         "{'title':'t','columns':[],'only':[{'column':'A'}]} | /only/0 | give one of them",
         "{'title':'t','columns':[],'constants':{'well.dept':'3'}} | /constants/well.dept | did you mean well.depth?",
         "{'title':'t','columns':[], | 1: | not JSON",
+        "{'title':'t','columns':[]} ] | 1: | not JSON",
         "{'title':'t','title':'u','columns':[]} | 1: | not JSON",
         "[] | 1:1 | cannot stand here"
       })

@@ -1,0 +1,338 @@
+package org.wellcurb.intake;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.wellcurb.quantity.Note;
+import org.wellcurb.quantity.Units;
+import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.WellRecord;
+
+/** What offices really write in their tables, and what must be made of it. All rows are invented. */
+class RealTablesTest {
+  private static final Catalogue CATALOGUE = Catalogue.standard();
+  private static final double FOOT = 0.3048;
+
+  /** The records of a table of {@code record.id} and one column, a cell a row. */
+  private static List<WellRecord> column(String header, String... cells) {
+    StringBuilder text = new StringBuilder("record.id\t" + header + "\n");
+    for (int i = 0; i < cells.length; i++) {
+      text.append("W-").append(i).append('\t').append(cells[i]).append('\n');
+    }
+    Gathered all = Gathered.csv(text.toString());
+    assertEquals(List.of(), all.reasons());
+    assertEquals(cells.length, all.records.size());
+    return all.records;
+  }
+
+  private static List<WellRecord> mapped(String columns, String text) throws Exception {
+    String map =
+        "{'title':'t','columns':[{'column':'NO','entry':'record.id'}," + columns + "]}";
+    Gathered all =
+        Gathered.mapped(HeaderMaps.parse("m", map.replace('\'', '"'), CATALOGUE), "a.csv", text);
+    assertEquals(List.of(), all.reasons());
+    return all.records;
+  }
+
+  private static String told(WellRecord record, String key) {
+    int entry = CATALOGUE.index(key);
+    Note note = record.note(entry);
+    String said = note == Note.NONE ? "" : " " + note;
+    return switch (record.state(entry)) {
+      case WellRecord.UNKNOWN -> "unknown" + said;
+      case WellRecord.NOT_APPLICABLE -> "n/a" + said;
+      case WellRecord.UNREADABLE -> "unreadable" + said;
+      default ->
+          record.lo(entry) == record.hi(entry)
+              ? shown(record.lo(entry)) + said
+              : shown(record.lo(entry)) + ".." + shown(record.hi(entry)) + said;
+    };
+  }
+
+  private static String shown(double value) {
+    return Double.isInfinite(value) ? "" : String.format(java.util.Locale.ROOT, "%.4f", value);
+  }
+
+  private static void reads(String header, Map<String, String> cells) {
+    String key = HeaderKey.of(header).key();
+    List<WellRecord> records = column(header, cells.keySet().toArray(String[]::new));
+    int i = 0;
+    for (Map.Entry<String, String> cell : cells.entrySet()) {
+      WellRecord record = records.get(i++);
+      assertEquals(cell.getValue(), told(record, key), cell.getKey());
+      assertEquals(cell.getKey().strip(), record.written(CATALOGUE.index(key)), "kept as written");
+    }
+  }
+
+  private static Map<String, String> cells(String... cellsAndReadings) {
+    Map<String, String> cells = new LinkedHashMap<>();
+    for (int i = 0; i < cellsAndReadings.length; i += 2) {
+      cells.put(cellsAndReadings[i], cellsAndReadings[i + 1]);
+    }
+    return cells;
+  }
+
+  private static double day(int year, int month, int day) {
+    return LocalDate.of(year, month, day).toEpochDay();
+  }
+
+  private static String date(String cell, String map) throws Exception {
+    WellRecord record =
+        mapped("{'column':'D','entry':'dates.completed'" + map + "}", "NO;D\nA;" + cell + "\n")
+            .get(0);
+    int entry = CATALOGUE.index("dates.completed");
+    return record.isGiven(entry)
+        ? end(record.lo(entry)) + ".." + end(record.hi(entry))
+        : told(record, "dates.completed");
+  }
+
+  private static String end(double day) {
+    return Double.isInfinite(day) ? "" : LocalDate.ofEpochDay((long) day).toString();
+  }
+
+  @Test
+  void mostEntriesAreAbsent() {
+    Gathered all =
+        Gathered.csv("record.id,well.depth,water.static_level,water.yield\nA,,,\nB,120,,\nC,,,5\n");
+    assertEquals(3, all.recordCount);
+    for (WellRecord record : all.records) {
+      assertEquals("unknown", told(record, "water.static_level"));
+    }
+    assertEquals("unknown", told(all.records.get(0), "well.depth"));
+  }
+
+  @Test
+  void missingHasManySpellings() throws Exception {
+    String[] words = {
+      "NA", "unknown", "UNKNOWN", "unkown", "Not Available", "?", "Select", "#VALUE!", "-", "N/K"
+    };
+    for (String header : List.of("well.depth [m]", "dates.completed", "well.use", "well.cap")) {
+      String key = HeaderKey.of(header).key();
+      List<WellRecord> records = column(header, words);
+      for (int i = 0; i < words.length; i++) {
+        assertEquals("unknown", told(records.get(i), key), words[i]);
+        assertEquals(words[i], records.get(i).written(CATALOGUE.index(key)));
+      }
+    }
+    List<WellRecord> own =
+        mapped(
+            "{'column':'D','entry':'well.depth','unit':'m','unknown':['9999','keine Angabe']},"
+                + "{'column':'C','entry':'dates.completed','unknown':['1900-01-01']}",
+            "NO;D;C\nA;9999;1900-01-01\nB;9999.0;1900-01-02\nC;Keine Angabe;\n");
+    assertEquals("unknown SENTINEL", told(own.get(0), "well.depth"));
+    assertEquals("unknown SENTINEL", told(own.get(0), "dates.completed"));
+    assertEquals("unknown SENTINEL", told(own.get(1), "well.depth"));
+    assertTrue(own.get(1).isGiven(CATALOGUE.index("dates.completed")));
+    assertEquals("unknown SENTINEL", told(own.get(2), "well.depth"));
+    assertEquals("9999", own.get(0).written(CATALOGUE.index("well.depth")));
+  }
+
+  @Test
+  void zeroIsOftenNoZero() {
+    reads(
+        "well.casing_depth [ft]",
+        cells("0", "unknown DOUBTED_ZERO", "0.00", "unknown DOUBTED_ZERO", "0 ft", "0.0000"));
+    reads("grout.top [ft]", cells("0", "0.0000"));
+    reads("setback.septic_tank [ft]", cells("0", "unknown DOUBTED_ZERO"));
+    reads("setback.property_line [ft]", cells("0", "0.0000"));
+    String header = "record.id,water.static_level [ft],water.flowing\n";
+    for (String order : List.of(header + "A,0,%s\n", "water.flowing," + header.replace(",water.flowing", "") + "%s,A,0\n")) {
+      for (String[] flowing : new String[][] {{"", "unknown DOUBTED_ZERO"}, {"no", "unknown DOUBTED_ZERO"}, {"yes", "0.0000"}, {"Y", "0.0000"}}) {
+        WellRecord record = Gathered.csv(String.format(order, flowing[0])).records.get(0);
+        assertEquals(flowing[1], told(record, "water.static_level"), order + flowing[0]);
+      }
+    }
+    assertEquals(
+        "0.0000",
+        told(
+            Gathered.of(
+                    "a.json",
+                    "{\"record\":{\"id\":\"A\"},\"water\":{\"static_level\":0,\"flowing\":true}}"
+                        .getBytes(StandardCharsets.UTF_8),
+                    4096)
+                .records
+                .get(0),
+            "water.static_level"));
+  }
+
+  @Test
+  void flowingIsWrittenInWords() {
+    String[] words = {
+      "flowing", "overflow", "over top", "0verflowing", "overflow @ 1 gpm", "FLOWS", "Flowing well"
+    };
+    for (WellRecord record : column("water.static_level", words)) {
+      assertEquals("..0.0000 FLOWING", told(record, "water.static_level"));
+      assertEquals(1, record.lo(CATALOGUE.index("water.flowing")));
+    }
+    WellRecord rate = column("water.static_level", words).get(4);
+    assertEquals(Units.GPM.toSi(1), rate.lo(CATALOGUE.index("water.free_flow")), 1e-12);
+  }
+
+  @Test
+  void levelsMayBeAboveTheGround() {
+    reads("water.static_level [ft]", cells("-2.5", "-0.7620", "\u22121.5", "-0.4572"));
+  }
+
+  @Test
+  void unitsChangeByRow() throws Exception {
+    List<WellRecord> records =
+        mapped(
+            "{'column':'D','entry':'well.depth','unitFrom':'U','unitWords':{'pieds':'ft'}}",
+            "NO;D;U\nA;100;pieds\nB;100;m\nC;100;\nD;100;rods\n");
+    assertEquals("30.4800", told(records.get(0), "well.depth"));
+    assertEquals("100.0000", told(records.get(1), "well.depth"));
+    assertEquals("unreadable UNKNOWN_UNIT", told(records.get(3), "well.depth"));
+    List<WellRecord> by = Gathered.csv("record.id,well.depth,record.units\nA,100,us\nB,100,metric\n").records;
+    assertEquals("30.4800", told(by.get(0), "well.depth"));
+    assertEquals("100.0000", told(by.get(1), "well.depth"));
+  }
+
+  @Test
+  void theUnitMayStandInTheCellOrBothDo() {
+    reads(
+        "well.depth [ft]",
+        cells(
+            "30 m", "30.0000",
+            "100", "30.4800",
+            "9 m to 18 m (30 to 60 ft)", "9.0000..18.0000",
+            "9 m to 18 m (90 to 180 ft)", "unreadable UNITS_DISAGREE"));
+  }
+
+  @Test
+  void wholeFeetWereConverted() {
+    for (WellRecord record : column("well.depth [m]", "30.48", "42.67", "60.96")) {
+      int depth = CATALOGUE.index("well.depth");
+      double feet = record.lo(depth) / FOOT;
+      double slack = record.halfPlace(depth) / FOOT;
+      assertTrue(Math.abs(feet - Math.rint(feet)) <= slack, "within its last written place");
+    }
+  }
+
+  @Test
+  void rangesAndListsAreKeptWhole() {
+    reads(
+        "water.yield [gpm]",
+        cells(
+            "10-15", gpm(10, 15),
+            "10 to 15", gpm(10, 15),
+            "between 10 and 15", gpm(10, 15),
+            "10, 15", gpm(10, 15) + " SEVERAL",
+            "15 & 10 gpm", gpm(10, 15) + " SEVERAL",
+            "10; 12; 15", gpm(10, 15) + " SEVERAL",
+            "15-10", "unreadable REVERSED"));
+  }
+
+  private static String gpm(double from, double to) {
+    return shown(Units.GPM.toSi(from)) + ".." + shown(Units.GPM.toSi(to));
+  }
+
+  @Test
+  void inequalitiesCircaAndSourcesInBrackets() {
+    reads(
+        "well.depth [m]",
+        cells(
+            ">14", "14.0000..",
+            "~ 15 -20", "15.0000..20.0000 APPROXIMATE",
+            "52.0 (landowner)", "52.0000 COMMENT",
+            "37.30 m (pump)", "37.3000 COMMENT",
+            "<14", "0.0000..14.0000",
+            "est. 40", "40.0000 APPROXIMATE"));
+  }
+
+  @Test
+  void typingSlipsAreQuotedAndNeverMended() {
+    reads(
+        "well.depth [ft]",
+        cells(
+            "54.86-60-96", "unreadable NOT_A_NUMBER",
+            "j20", "unreadable NOT_A_NUMBER",
+            "120?", "unreadable NOT_A_NUMBER",
+            "9'.5\"", "unreadable NOT_A_NUMBER"));
+    reads("water.temperature [degC]", cells("T0C", "unreadable NOT_A_NUMBER"));
+  }
+
+  @Test
+  void datesMayBeImpossible() throws Exception {
+    assertEquals("unreadable IMPOSSIBLE", date("5199-04-01", ""));
+    assertEquals("1883-06-02..1883-06-02", date("1883-06-02", ""));
+    assertEquals("unreadable NOT_A_DATE", date("2011-02-30", ""));
+    assertEquals("1905-05-30..1905-05-30", date("5/30/1905", ",'dates':'month first'"));
+    assertEquals("2009-05-01..2009-05-01", date("39934", ",'dayNumbers':'from 1900'"));
+  }
+
+  @Test
+  void yearsOfTwoDigitsWantAPivot() throws Exception {
+    assertEquals("unknown AMBIGUOUS_DATE", date("12/31/63", ",'dates':'month first'"));
+    String pivot = ",'dates':'month first','pivot':1930";
+    assertEquals("1963-12-31..1963-12-31", date("12/31/63", pivot));
+    assertEquals("2004-12-31..2004-12-31", date("12/31/04", pivot));
+    assertEquals("1930-12-31..1930-12-31", date("12/31/30", pivot));
+  }
+
+  @Test
+  void dayFirstAndMonthFirstInOneFile() throws Exception {
+    WellRecord record =
+        mapped(
+                "{'column':'DRILLED','entry':'dates.started','dates':'month first'},"
+                    + "{'column':'CASED','entry':'dates.completed','dates':'day first'}",
+                "NO;DRILLED;CASED\nA;03/04/2002;05/04/2002\n")
+            .get(0);
+    assertEquals(day(2002, 3, 4), record.lo(CATALOGUE.index("dates.started")));
+    assertEquals(day(2002, 4, 5), record.lo(CATALOGUE.index("dates.completed")));
+    assertEquals("unknown AMBIGUOUS_DATE", date("03/04/2002", ""));
+  }
+
+  @Test
+  void yearsAreWrittenAsText() throws Exception {
+    assertEquals("1940-01-01..1949-12-31", date("1940's", ""));
+    assertEquals("..1927-12-31", date("Pre 1928", ""));
+    assertEquals("1975-01-01..1980-12-31", date("between 1975-1980", ""));
+    assertEquals("unreadable NOT_A_DATE", date("1974, deepened in 1975", ""));
+  }
+
+  @Test
+  void aDatumInProseIsNoDatum() {
+    WellRecord record = column("record.datum", "Top of Pit 9'2 from casing").get(0);
+    assertEquals("unreadable NOT_A_CHOICE", told(record, "record.datum"));
+    assertEquals("Top of Pit 9'2 from casing", record.written(CATALOGUE.index("record.datum")));
+  }
+
+  @Test
+  void aTickedBoxIsNoDistance() {
+    reads(
+        "setback.septic_tank [ft]",
+        cells("Yes", "unreadable NOT_A_NUMBER", "X", "unreadable NOT_A_NUMBER", "75", "22.8600"));
+  }
+
+  /** Marks, line ends within cells, control characters, apostrophes, misspelt headings. */
+  @Test
+  void theFileItselfIsOdd() {
+    String text =
+        "\uFEFFrecord.id;well.dpeth [ft];well.tag;water.yield [gpm];Remarks\r\n"
+            + "'W-1;120;\"two\r\nlines; and \"\"more\"\"\";7,5;=1+1\r\n"
+            + "W-2;\u00A090\u00A0;bell\u0007;5;\r\n";
+    Gathered all = Gathered.csv(text.getBytes(StandardCharsets.UTF_8));
+    assertEquals(List.of(), all.reasons());
+    assertEquals(2, all.records.size());
+    WellRecord first = all.records.get(0);
+    assertEquals("two\r\nlines; and \"more\"", first.written(CATALOGUE.index("well.tag")));
+    assertEquals(shown(Units.GPM.toSi(7.5)), told(first, "water.yield"));
+    assertEquals("120", first.extras().get(0).text(), "a misspelt heading is kept, not guessed");
+    assertEquals("=1+1", first.extras().get(1).text(), "kept as it stands");
+    assertEquals(4, all.records.get(1).row(), "the physical line");
+  }
+
+  @Test
+  void twoLayoutsOfOneOfficeAreReadWithOneMap() throws Exception {
+    String columns =
+        "{'columns':['DEPTH_M','TIEFE'],'join':'first','entry':'well.depth','unit':'m'}";
+    assertEquals("30.0000", told(mapped(columns, "NO;DEPTH_M\nA;30\n").get(0), "well.depth"));
+    assertEquals("31.5000", told(mapped(columns, "NO|TIEFE\nA|31,5\n").get(0), "well.depth"));
+  }
+}
