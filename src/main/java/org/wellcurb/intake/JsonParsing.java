@@ -44,6 +44,8 @@ final class JsonParsing {
 
   private static final JsonFactory FACTORY =
       JsonFactory.builder()
+          // What comes here is UTF-8; a zero byte is a fault of it and no sign of UTF-32.
+          .disable(JsonFactory.Feature.CHARSET_DETECTION)
           .streamReadConstraints(
               StreamReadConstraints.builder()
                   .maxNestingDepth(Bounds.DEPTH)

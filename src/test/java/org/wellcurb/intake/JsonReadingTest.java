@@ -178,6 +178,14 @@ class JsonReadingTest {
     assertEquals(RowFault.OBJECT_NOT_CLOSED, all.aside.get(0).reason());
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"{\0c", "{\0\0\0}", "\0{\"record\":{\"id\":\"A\"}}", "{\"record\":{\"id\":\"A\0\"}}"})
+  void zeroBytesAreNoSignOfAnotherEncoding(String text) {
+    Gathered all = one("[{\"record\":{\"id\":\"B\"}},\n" + text + ",\n{\"record\":{\"id\":\"C\"}}]");
+    assertTrue(all.ids().contains("B"), all.reasons().toString());
+    assertTrue(!all.aside.isEmpty(), "it is set aside");
+  }
+
   @Test
   void anArrayThatIsCutOffSaysSo() {
     Gathered all = one("[{\"record\":{\"id\":\"A\"}},{\"record\":{\"id\":\"B\"}");
