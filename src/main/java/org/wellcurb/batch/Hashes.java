@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.security.DigestInputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -19,17 +20,37 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.jspecify.annotations.Nullable;
 
-/** SHA-256 of inputs, worked out beside the screening. */
+/**
+ * SHA-256 of inputs, worked out beside the screening. A file that has changed since the run began
+ * ends it: what was read of it is no file that anyone has.
+ */
 final class Hashes implements Closeable {
   private static final int BUFFER = 1 << 18;
 
   private final ExecutorService thread = Executors.newSingleThreadExecutor(Hashes::thread);
   private final Map<Path, Future<String>> byPath = new HashMap<>();
+  private final Map<Path, Stand> stands = new HashMap<>();
   private final DigestInputStream standardInput;
   private volatile boolean closed;
 
   Hashes(InputStream standardInput) {
     this.standardInput = new DigestInputStream(standardInput, sha256());
+  }
+
+  /**
+   * What a file is like at one moment.
+   *
+   * @param size in bytes; -1 where it cannot be told
+   * @param changed when it was last written
+   */
+  private record Stand(long size, FileTime changed) {
+    static Stand of(Path path) {
+      try {
+        return new Stand(Files.size(path), Files.getLastModifiedTime(path));
+      } catch (IOException e) {
+        return new Stand(-1, FileTime.fromMillis(0));
+      }
+    }
   }
 
   /** Standard input, hashed while it is read. */
@@ -50,6 +71,7 @@ final class Hashes implements Closeable {
   }
 
   private Future<String> future(Path path) {
+    stands.computeIfAbsent(path, Stand::of);
     return byPath.computeIfAbsent(path, p -> thread.submit(() -> hash(p)));
   }
 
@@ -57,17 +79,26 @@ final class Hashes implements Closeable {
    * The hash of a file that was started on, in lower-case hexadecimal.
    *
    * @param path null for standard input, which must have been read to its end
+   * @throws RunFailure if the file has changed since it was started on, or cannot be read any more
    */
-  String of(@Nullable Path path) throws IOException, InterruptedException {
+  String of(@Nullable Path path) throws IOException, InterruptedException, RunFailure {
     if (path == null) {
       standardInput.transferTo(java.io.OutputStream.nullOutputStream());
       return HexFormat.of().formatHex(standardInput.getMessageDigest().digest());
     }
     try {
-      return future(path).get();
+      String hash = future(path).get();
+      if (!Stand.of(path).equals(stands.get(path))) {
+        throw RunFailure.noInput(
+            path
+                + ": changed while it was read; nothing was written; run again when no program"
+                + " writes it");
+      }
+      return hash;
     } catch (ExecutionException e) {
       if (e.getCause() instanceof IOException io) {
-        throw io;
+        throw RunFailure.noInput(
+            path + ": cannot be read: " + Folders.reason(io) + "; nothing was written");
       }
       throw new IllegalStateException(e.getCause());
     }

@@ -136,7 +136,7 @@ public final class RehearseRun {
   }
 
   private RunFacts facts(List<Pack> packs, RehearseMerged merged, Inputs inputs, Hashes hashes)
-      throws IOException, InterruptedException {
+      throws IOException, InterruptedException, RunFailure {
     Map<String, String> options = new LinkedHashMap<>();
     options.put("rules", packs.get(0).id());
     options.put("against", packs.get(1).id());

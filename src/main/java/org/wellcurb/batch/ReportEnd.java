@@ -108,7 +108,7 @@ final class ReportEnd {
     return alone && request.mostSheets() > 0 ? List.of(only) : chosen;
   }
 
-  private List<InputLine> inputLines() throws IOException, InterruptedException {
+  private List<InputLine> inputLines() throws IOException, InterruptedException, RunFailure {
     List<InputLine> lines = new ArrayList<>();
     for (InputCounts input : merged.inputs) {
       lines.add(input.line(hashes.of(inputs.inputs().get(input.place()).path())));
@@ -277,7 +277,7 @@ final class ReportEnd {
   }
 
   private RunFacts facts(SheetFiles sheets, NoticeFiles notices, List<InputLine> lines)
-      throws IOException, InterruptedException {
+      throws IOException, InterruptedException, RunFailure {
     Map<String, String> options = new LinkedHashMap<>();
     options.put("sheets", request.sheets().name().toLowerCase(Locale.ROOT));
     options.put("most-sheets", String.valueOf(request.mostSheets()));

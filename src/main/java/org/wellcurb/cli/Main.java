@@ -53,10 +53,20 @@ public final class Main {
     line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
     line.setParameterExceptionHandler(Main::misused);
     line.setExecutionExceptionHandler(Failures::report);
-    int code = line.execute(arguments);
+    int code = execute(line, arguments, err);
     out.flush();
     err.flush();
     return code;
+  }
+
+  /** Not even a fault of the machine shows a stack trace to who did not ask for it. */
+  private static int execute(CommandLine line, String[] arguments, PrintStream err) {
+    try {
+      return line.execute(arguments);
+    } catch (StackOverflowError | OutOfMemoryError e) {
+      err.println("not enough memory: " + Failures.oneLine(e.toString()) + "; give Java more (-Xmx, -Xss)");
+      return ExitCode.UNUSABLE;
+    }
   }
 
   private static Map<String, Supplier<Object>> commands(Stop stop) {
