@@ -110,7 +110,7 @@ class SlipsTest {
 
   /** Entries that other entries bind from both sides: most slips in them are told for sure. */
   @Test
-  void feetWrittenForMetresAreFoundInTenEntries() throws PackException {
+  void feetWrittenForMetresAreFound() throws PackException {
     Map<String, Tally> tallies = planted(Units.FOOT, Units.METRE);
     assertEquals(
         List.of(
@@ -129,7 +129,7 @@ class SlipsTest {
   }
 
   @Test
-  void metresWrittenForFeetAreFoundInTenEntries() throws PackException {
+  void metresWrittenForFeetAreFound() throws PackException {
     Map<String, Tally> tallies = planted(Units.METRE, Units.FOOT);
     assertEquals(
         List.of(
@@ -138,6 +138,7 @@ class SlipsTest {
             "water.pumping_level",
             "water.static_level",
             "well.casing_depth",
+            "well.depth",
             "well.drilled_depth",
             "well.filter_pack_bottom",
             "well.screen_bottom",
