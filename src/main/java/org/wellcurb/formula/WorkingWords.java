@@ -2,6 +2,7 @@ package org.wellcurb.formula;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -17,6 +18,27 @@ import org.wellcurb.workings.Working;
 /** A working in words: its formula, the numbers put in, what comes of it, what it lacks. */
 public final class WorkingWords {
   private static final Pattern PLACE = Pattern.compile("\\{([^}]+)\\}");
+
+  /** Entries that a working goes on without, and the figure that then stands for them, if one. */
+  private static final Map<String, String> ASSUMED =
+      Map.ofEntries(
+          Map.entry("pressure.switch_height", "usual_switch_height"),
+          Map.entry("site.elevation", "usual_elevation"),
+          Map.entry("water.temperature", "usual_water_temperature"),
+          Map.entry("disinfection.dose", "chlorine_dose"),
+          Map.entry("water.test_method", ""),
+          Map.entry("wire.material", ""),
+          Map.entry("wire.drop_length", ""),
+          Map.entry("tank.type", ""),
+          Map.entry("tank.acceptance", ""),
+          Map.entry("tank.volume", ""),
+          Map.entry("site.dwellings", ""),
+          Map.entry("site.position_datum", ""),
+          Map.entry("drop_pipe.inside_diameter", ""),
+          Map.entry("service_line.length", ""),
+          Map.entry("pump.ejector", ""),
+          Map.entry("pump.flow_sleeve", ""),
+          Map.entry("well.liner_inside_diameter", ""));
 
   private final Speech speech;
   private final Evaluation at;
@@ -40,12 +62,12 @@ public final class WorkingWords {
     Matcher matcher = PLACE.matcher(working.formula());
     StringBuilder out = new StringBuilder();
     while (matcher.find()) {
-      matcher.appendReplacement(out, Matcher.quoteReplacement(place(matcher.group(1), numbers)));
+      matcher.appendReplacement(out, Matcher.quoteReplacement(place(working, matcher.group(1), numbers)));
     }
     return matcher.appendTail(out).toString();
   }
 
-  private String place(String name, boolean numbers) {
+  private String place(Working working, String name, boolean numbers) {
     Entry entry = at.scope().catalogue().find(name);
     if (entry != null) {
       return numbers ? value(entry) : speech.label(entry);
@@ -56,7 +78,22 @@ public final class WorkingWords {
           ? speech.amount(at.scope().figure(figure.name()), figure.unit())
           : figure.name().replace('_', ' ');
     }
-    return name;
+    Working step = working.step(name);
+    if (step == null) {
+      throw new IllegalStateException(working.name() + " has no " + name);
+    }
+    return numbers ? amount(step) : speech.phrase("step." + name.replace(' ', '-'));
+  }
+
+  /** What is computed on the way comes to. */
+  private String amount(Working step) {
+    Interval interval = interval(step);
+    if (interval == null) {
+      return speech.phrase("void");
+    }
+    return interval.isAll()
+        ? speech.phrase("unknown")
+        : speech.interval(interval, step.unit(UnitOf.system(at)));
   }
 
   /** What an entry counts as: its amount in the unit it was written in, or its word. */
@@ -101,6 +138,30 @@ public final class WorkingWords {
           : speech.phrase("lacks", String.join(", ", lacking));
     }
     return speech.interval(interval, working.unit(UnitOf.system(at)));
+  }
+
+  /** What was taken for entries that the record leaves blank; empty where the working is unknown. */
+  public List<String> assumed(Working working) {
+    if (!isKnown(working)) {
+      return List.of();
+    }
+    List<String> assumed = new ArrayList<>();
+    for (Entry entry : lacking(working, Input.Need.OPTIONAL)) {
+      @Nullable String name = ASSUMED.get(entry.key());
+      if (name != null) {
+        @Nullable Figure figure = at.scope().workings().figure(name);
+        String value =
+            figure == null ? "" : speech.amount(at.scope().figure(name), figure.unit());
+        assumed.add(speech.phrase("assumed." + entry.key(), value));
+      }
+    }
+    return assumed;
+  }
+
+  /** Whether the working applies and comes to something. */
+  public boolean isKnown(Working working) {
+    Interval interval = interval(working);
+    return interval != null && !interval.isAll();
   }
 
   /**

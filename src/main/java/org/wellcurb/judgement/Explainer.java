@@ -98,7 +98,13 @@ public final class Explainer {
         words.withNumbers(working),
         words.result(working),
         working.source(),
-        words.lacking(working).stream().map(Entry::key).toList());
+        words.lacking(working).stream().map(Entry::key).toList(),
+        words.assumed(working));
+  }
+
+  /** Whether a working applies to the record at hand and comes to something. */
+  public boolean isKnown(Working working) {
+    return words.isKnown(working);
   }
 
   /** The parts of formulas on the record at hand, depths brought to ground in the first way. */

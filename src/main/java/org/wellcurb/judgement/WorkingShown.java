@@ -12,6 +12,7 @@ import java.util.List;
  * @param result the result with its unit, or what it lacks
  * @param source where the formula comes from
  * @param lacking keys of entries that would give it, where it is not known
+ * @param assumed what was taken for entries that the record leaves blank, as short statements
  */
 public record WorkingShown(
     String name,
@@ -20,9 +21,11 @@ public record WorkingShown(
     String withNumbers,
     String result,
     String source,
-    List<String> lacking) {
+    List<String> lacking,
+    List<String> assumed) {
 
   public WorkingShown {
     lacking = List.copyOf(lacking);
+    assumed = List.copyOf(assumed);
   }
 }

@@ -128,6 +128,7 @@ public final class FindingsJson implements Closeable {
     json.writeStringField("result", working.result());
     json.writeStringField("source", working.source());
     strings("lacking", working.lacking());
+    strings("assumed", working.assumed());
     json.writeEndObject();
   }
 

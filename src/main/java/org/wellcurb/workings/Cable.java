@@ -82,30 +82,48 @@ public final class Cable {
     return or(x[7], or(x[8], x[9]));
   }
 
-  /** The buried part, or the whole where no drop part is given: that has the motor's phase. */
+  private static double dropFactor(double[] x) {
+    return or(factor(x[6]), lineFactor(x[5]));
+  }
+
+  /** Of the buried part, or of the whole where no drop part is given: that has the motor's phase. */
+  private static double buriedFactor(double[] x) {
+    return Double.isNaN(x[3]) ? dropFactor(x) : or(lineFactor(x[5]), factor(x[6]));
+  }
+
+  private static double buriedResistance(double[] x) {
+    return resistance(x[0], x[4]);
+  }
+
+  private static double dropResistance(double[] x) {
+    return resistance(or(x[2], x[0]), x[4]);
+  }
+
   private static double buried(double[] x) {
-    double supply = or(lineFactor(x[5]), factor(x[6]));
-    double motor = or(factor(x[6]), lineFactor(x[5]));
-    double factor = Double.isNaN(x[3]) ? motor : supply;
-    return drop(factor, current(x), resistance(x[0], x[4]), x[1]);
+    return drop(buriedFactor(x), current(x), buriedResistance(x), x[1]);
   }
 
   private static double down(double[] x) {
-    return Double.isNaN(x[3])
-        ? 0
-        : drop(
-            or(factor(x[6]), lineFactor(x[5])), current(x), resistance(or(x[2], x[0]), x[4]), x[3]);
+    return Double.isNaN(x[3]) ? 0 : drop(dropFactor(x), current(x), dropResistance(x), x[3]);
   }
 
-  private static final String FORMULA = "{buried part} + {drop part}, at {current}";
+  /** Ohms of one conductor of the part in the well; none where no such part is given. */
+  private static double dropOhms(double[] x) {
+    return Double.isNaN(x[3]) ? 0 : dropResistance(x) * x[3];
+  }
+
+  private static final String FORMULA = "{buried factor} x {current} x {buried resistance} + {drop factor} x {current} x"
+          + " {drop resistance}";
 
   private static Draft steps(Draft draft) {
     return draft
         .source(SOURCE)
         .reads(INPUTS)
         .step("current", Units.AMPERE, Units.AMPERE, Cable::current)
-        .step("buried part", Units.VOLT, Units.VOLT, Cable::buried)
-        .step("drop part", Units.VOLT, Units.VOLT, Cable::down);
+        .step("buried factor", Units.ONE, Units.ONE, Cable::buriedFactor)
+        .step("drop factor", Units.ONE, Units.ONE, Cable::dropFactor)
+        .step("buried resistance", Units.OHM, Units.OHM, x -> buriedResistance(x) * x[1])
+        .step("drop resistance", Units.OHM, Units.OHM, Cable::dropOhms);
   }
 
   static List<Working> workings() {

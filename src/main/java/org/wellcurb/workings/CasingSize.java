@@ -171,9 +171,15 @@ public final class CasingSize {
                 Units.INCH,
                 Units.MILLIMETRE,
                 "true inside diameter of the casing: outside less two walls")
-            .formula("{outside} - 2 x {wall}, of {well.casing_diameter} {well.casing_size_is}")
+            .formula("{inside as stated}, or {outside} - 2 x {wall}; {well.casing_diameter},"
+                    + " {well.casing_size_is}")
             .source(SOURCE)
             .reads(inputs())
+            .step(
+                "inside as stated",
+                Units.INCH,
+                Units.MILLIMETRE,
+                x -> Double.isNaN(outside(x, 0)) ? inside(x, 0) : Double.NaN)
             .step("outside", Units.INCH, Units.MILLIMETRE, x -> outside(x, 0))
             .step("wall", Units.INCH, Units.MILLIMETRE, x -> (outside(x, 0) - inside(x, 0)) / 2)
             .by(x -> inside(x, 0)),
@@ -183,9 +189,10 @@ public final class CasingSize {
                 Units.MILLIMETRE,
                 "true outside diameter of the casing, by its nominal size")
             .formula(
-                "by table of {well.casing_diameter} {well.casing_size_is}, {well.casing_material}")
+                "{well.casing_diameter}, {well.casing_size_is}, {well.casing_material}: {by the table}")
             .source(SOURCE)
             .reads(inputs())
+            .step("by the table", Units.INCH, Units.MILLIMETRE, x -> outside(x, 0))
             .by(x -> outside(x, 0)));
   }
 }

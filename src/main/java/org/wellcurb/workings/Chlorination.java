@@ -123,7 +123,7 @@ public final class Chlorination {
                     Units.US_GALLON,
                     Units.LITRE,
                     "liquid product for the water in well, pipes and tank at the dose stated"))
-            .formula("{volume} x {dose} / {bleach_strength} (10 g/L a percent)")
+            .formula("{volume} x {dose} / ({bleach_strength} x 1000 g/L)")
             .figures(DOSE, TIMES, BLEACH)
             .by(x -> liquidProduct(volume(x), dose(x), x[FIGURES + 2])),
         Draft.of(

@@ -57,8 +57,8 @@ public final class Fittings {
                 "check valves that the stated spacing asks for, the pump's own included; give or"
                     + " take one")
             .formula(
-                "1 at the pump, 1 at {level} - {first_check_valve_above_level}, and 1 for each"
-                    + " {pump.check_valve_spacing} from there up")
+                "{at the pump and the level} + max(0, floor(({level} -"
+                    + " {first_check_valve_above_level}) / {pump.check_valve_spacing}))")
             .source("WorldWide Drilling Resource, January 2023, submersible check valves, part 1")
             .reads(
                 required("pump.check_valve_spacing"),
@@ -66,6 +66,11 @@ public final class Fittings {
                 helpful("pump.intake_depth"),
                 optional("water.test_method"))
             .figures(FIRST_ABOVE)
+            .step(
+                "at the pump and the level",
+                Units.ONE,
+                Units.ONE,
+                x -> level(x) >= x[4] ? 2 : level(x) < x[4] ? 1 : Double.NaN)
             .step("level", Units.FOOT, Units.METRE, Fittings::level)
             .by(x -> checkValves(level(x), x[4], x[0])),
         Draft.of(
@@ -75,29 +80,35 @@ public final class Fittings {
                 "torque arresters that the stated spacing asks for: one above the pump and one for"
                     + " each spacing (the one alone where none is stated), none on rigid steel;"
                     + " give or take one")
-            .formula("1 + {drop_pipe.length} / {pump.torque_arrester_spacing}, rounded down")
+            .formula("{on this pipe} x (1 + {spacings}); {drop_pipe.length} /"
+                    + " {pump.torque_arrester_spacing}")
             .reads(
                 required("drop_pipe.material"),
                 helpful("drop_pipe.length"),
                 optional("pump.torque_arrester_spacing"))
-            .by(
-                x -> {
-                  if (x[0] == STEEL || x[0] == STAINLESS) {
-                    return 0;
-                  }
-                  if (x[0] != PE && x[0] != PVC && x[0] != HOSE) {
-                    return Double.NaN;
-                  }
-                  return Double.isNaN(x[2]) ? 1 : 1 + count(x[1], x[2]);
-                }),
+            .step("on this pipe", Units.ONE, Units.ONE, x -> arrestersOn(x[0]))
+            .step("spacings", Units.ONE, Units.ONE, x -> spacings(x[1], x[2]))
+            .by(x -> x[0] == STEEL || x[0] == STAINLESS ? 0 : arrestersOn(x[0]) * (1 + spacings(x[1], x[2]))),
         Draft.of(
                 "cable_ties_implied",
                 Units.ONE,
                 Units.ONE,
                 "ties that hold the cable to the drop pipe at the stated spacing; give or take one")
-            .formula("{drop_pipe.length} / {pump.cable_tie_spacing}, rounded down")
+            .formula("floor({drop_pipe.length} / {pump.cable_tie_spacing})")
             .reads(required("drop_pipe.length"), required("pump.cable_tie_spacing"))
             .by(x -> count(x[0], x[1])));
+  }
+
+  /** 1 on pipe that twists, 0 on rigid steel; of other pipe it cannot be told (NaN). */
+  private static double arrestersOn(double material) {
+    if (material == STEEL || material == STAINLESS) {
+      return 0;
+    }
+    return material == PE || material == PVC || material == HOSE ? 1 : Double.NaN;
+  }
+
+  private static double spacings(double length, double spacing) {
+    return Double.isNaN(spacing) ? 0 : count(length, spacing);
   }
 
   /** The pumping level, or the intake where no level was measured. */

@@ -81,7 +81,7 @@ public final class Grout {
   }
 
   private static final String PLACED =
-      "{grout.volume}, or {grout.bags} x ({grout.bag_mass} / density + {grout.water_per_bag})";
+      "{grout.volume}, or {bags} x ({bag} / {density} + {water of a bag})";
 
   static List<Figure> figures() {
     return List.of(
@@ -119,6 +119,15 @@ public final class Grout {
             .source(SOURCE)
             .reads(inputs())
             .figures(FIGURES)
+            .step("bags", Units.ONE, Units.ONE, x -> x[4] == NONE ? 0 : x[1])
+            .step("bag", Units.POUND, Units.KILOGRAM, x -> bag(x[2], x[4], x[5]))
+            .step(
+                "density",
+                Units.POUND_PER_GALLON,
+                Units.KILOGRAM_PER_CUBIC_METRE,
+                x -> density(x[4], 5, x))
+            .step(
+                "water of a bag", Units.US_GALLON, Units.LITRE, x -> x[4] == CHIPS ? 0 : x[3])
             .by(x -> placed(x, 0, 5)));
     all.add(
         Draft.of(
@@ -150,14 +159,20 @@ public final class Grout {
                 Units.KILOGRAM_PER_CUBIC_METRE,
                 "density of the slurry of neat cement or bentonite")
             .formula(
-                "({grout.bag_mass} + {grout.water_per_bag} of water) / ({grout.bag_mass} / density"
-                    + " + {grout.water_per_bag})")
+                "({bag} + {mass of the water}) / ({bag} / {density} + {grout.water_per_bag})")
             .source(SOURCE)
             .reads(
                 helpful("grout.bag_mass"),
                 Input.required("grout.water_per_bag"),
                 Input.required("grout.material"))
             .figures(FIGURES)
+            .step("bag", Units.POUND, Units.KILOGRAM, x -> bag(x[0], x[2], x[3]))
+            .step("mass of the water", Units.POUND, Units.KILOGRAM, x -> x[1] * Water.DENSITY)
+            .step(
+                "density",
+                Units.POUND_PER_GALLON,
+                Units.KILOGRAM_PER_CUBIC_METRE,
+                x -> density(x[2], 3, x))
             .by(
                 x -> {
                   if (x[2] == NEAT) {
@@ -171,10 +186,24 @@ public final class Grout {
                 Units.PERCENT,
                 Units.PERCENT,
                 "solids of the slurry by weight: bag over bag and water")
-            .formula("{grout.bag_mass} / ({grout.bag_mass} + {grout.water_per_bag} of water)")
+            .formula("{grout.bag_mass} / ({grout.bag_mass} + {mass of the water})")
             .reads(Input.required("grout.bag_mass"), Input.required("grout.water_per_bag"))
+            .step("mass of the water", Units.POUND, Units.KILOGRAM, x -> x[1] * Water.DENSITY)
             .by(x -> solids(x[0], x[1])));
     return all;
+  }
+
+  /** Mass of a bag; that of the US sack for cement of which it is not stated. */
+  private static double bag(double stated, double material, double sack) {
+    return Double.isNaN(stated) && material == NEAT ? sack : stated;
+  }
+
+  /** Density of what is in the bag, by its material, from the figures that begin there. */
+  private static double density(double material, int figures, double[] x) {
+    if (material == NEAT || material == SLURRY) {
+      return x[figures + (material == NEAT ? 1 : 2)] * Water.DENSITY;
+    }
+    return material == CHIPS ? x[figures + 3] : Double.NaN;
   }
 
   private static double annulus(double[] x) {

@@ -59,14 +59,15 @@ public final class PipeFriction {
    * {@code flow}, the figures from {@code figures}.
    */
   static double drop(double[] x, int at, int flow, int figures) {
-    double material = x[at + 2];
-    double c =
-        material == PE || material == PVC || material == HOSE
-            ? x[figures]
-            : material == STEEL
-                ? x[figures + 1]
-                : material == COPPER || material == STAINLESS ? x[figures + 2] : Double.NaN;
-    return loss(x[at], x[flow], x[at + 1], c);
+    return loss(x[at], x[flow], x[at + 1], dropC(x[at + 2], x, figures));
+  }
+
+  private static double dropC(double material, double[] x, int figures) {
+    return material == PE || material == PVC || material == HOSE
+        ? x[figures]
+        : material == STEEL
+            ? x[figures + 1]
+            : material == COPPER || material == STAINLESS ? x[figures + 2] : Double.NaN;
   }
 
   /** Loss in the service line, likewise; 0 where no length of line is given. */
@@ -74,14 +75,15 @@ public final class PipeFriction {
     if (Double.isNaN(x[at])) {
       return 0;
     }
-    double material = x[at + 2];
-    double c =
-        material == LINE_PE || material == LINE_PVC
-            ? x[figures]
-            : material == LINE_STEEL
-                ? x[figures + 1]
-                : material == LINE_COPPER ? x[figures + 2] : Double.NaN;
-    return loss(x[at], x[flow], x[at + 1], c);
+    return loss(x[at], x[flow], x[at + 1], lineC(x[at + 2], x, figures));
+  }
+
+  private static double lineC(double material, double[] x, int figures) {
+    return material == LINE_PE || material == LINE_PVC
+        ? x[figures]
+        : material == LINE_STEEL
+            ? x[figures + 1]
+            : material == LINE_COPPER ? x[figures + 2] : Double.NaN;
   }
 
   static List<Figure> figures() {
@@ -114,8 +116,8 @@ public final class PipeFriction {
                 Units.METRE,
                 "head lost in the drop pipe at the rated flow, without fittings")
             .formula(
-                "10.67 x {drop_pipe.length} x {pump.rated_flow}^1.852 / (C^1.852 x"
-                    + " {drop_pipe.inside_diameter}^4.8704) in m and m3/s, C of"
+                "10.67 x {drop_pipe.length} x {pump.rated_flow}^1.852 / ({C}^1.852 x"
+                    + " {drop_pipe.inside_diameter}^4.8704); in m and m3/s,"
                     + " {drop_pipe.material}")
             .source(SOURCE)
             .reads(
@@ -124,6 +126,7 @@ public final class PipeFriction {
                 required("drop_pipe.material"),
                 required("pump.rated_flow"))
             .figures(FIGURES)
+            .step("C", Units.ONE, Units.ONE, x -> dropC(x[2], x, 4))
             .by(x -> drop(x, 0, 3, 4)),
         Draft.of(
                 "friction_service_line",
@@ -131,8 +134,8 @@ public final class PipeFriction {
                 Units.METRE,
                 "head lost in the buried line at the rated flow, without fittings")
             .formula(
-                "10.67 x {service_line.length} x {pump.rated_flow}^1.852 / (C^1.852 x"
-                    + " {service_line.inside_diameter}^4.8704) in m and m3/s, C of"
+                "10.67 x {service_line.length} x {pump.rated_flow}^1.852 / ({C}^1.852 x"
+                    + " {service_line.inside_diameter}^4.8704); in m and m3/s,"
                     + " {service_line.material}")
             .source(SOURCE)
             .reads(
@@ -141,6 +144,7 @@ public final class PipeFriction {
                 required("service_line.material"),
                 required("pump.rated_flow"))
             .figures(FIGURES)
+            .step("C", Units.ONE, Units.ONE, x -> lineC(x[2], x, 4))
             .by(x -> line(x, 0, 3, 4)));
   }
 

@@ -66,6 +66,12 @@ public final class PipePressure {
         x[FITTED], x[SETTING], x[CAPACITY], x[BETWEEN], x[FLOW], x[CONTROL]);
   }
 
+  /** What the relief valve surely holds the switch to; not known where it may bound nothing. */
+  private static double relief(double[] x) {
+    double bound = greatestRelief(x);
+    return Double.isInfinite(bound) ? Double.NaN : bound;
+  }
+
   /** A pressure that is reached if it is known, else none. */
   private static double orNone(double pressure) {
     return Double.isNaN(pressure) ? 0 : Math.max(0, pressure);
@@ -149,9 +155,8 @@ public final class PipePressure {
                     + " water outside counts. A range where the pump or the relief valve leaves it"
                     + " open")
             .formula(
-                "the lesser of {pump.shutoff_pressure} and ({relief.setting} + {weight of the water"
-                    + " up to the switch}); at work {pressure at work} + {weight of the water up to"
-                    + " the switch}")
+                "min({pump.shutoff_pressure}, {relief that counts} + {weight of the water up to the"
+                    + " switch}); {pressure at work} + {weight of the water up to the switch}")
             .source("hydrostatics")
             .reads(INPUTS)
             .reads(helpful("water.pumping_level"), optional("water.test_method"))
@@ -162,6 +167,7 @@ public final class PipePressure {
                 Units.KILOPASCAL,
                 PipePressure::down)
             .step("pressure at work", Units.PSI_UNIT, Units.KILOPASCAL, PipePressure::working)
+            .step("relief that counts", Units.PSI_UNIT, Units.KILOPASCAL, PipePressure::relief)
             .greatest(x -> unlessNothingIsKnown(dropGreatest(x), dropLeast(x), dropGreatest(x)))
             .by(x -> unlessNothingIsKnown(dropLeast(x), dropLeast(x), dropGreatest(x))),
         Draft.of(
@@ -170,7 +176,7 @@ public final class PipePressure {
                 Units.KILOPASCAL,
                 "gauge pressure inside the drop pipe at the pump at cut-out; shown, not judged, for"
                     + " the water outside carries part of it")
-            .formula("{pressure at work} + weight of the water from the intake up to the switch")
+            .formula("{pressure at work} + {weight of the water from the intake up to the switch}")
             .source("hydrostatics")
             .reads(
                 Input.required("pump.intake_depth"),
@@ -184,6 +190,11 @@ public final class PipePressure {
                 Units.PSI_UNIT,
                 Units.KILOPASCAL,
                 x -> SystemPressure.of(x[1], x[2], x[3]))
+            .step(
+                "weight of the water from the intake up to the switch",
+                Units.PSI_UNIT,
+                Units.KILOPASCAL,
+                x -> Water.pressure(x[0] + SystemPressure.switchHeight(x[4], x[5])))
             .by(
                 x ->
                     SystemPressure.of(x[1], x[2], x[3])
@@ -197,8 +208,8 @@ public final class PipePressure {
                     + " line; ground that falls away from the well is not in it. A range where the"
                     + " pump or the relief valve leaves it open")
             .formula(
-                "the lesser of {pressure at no flow} and {relief.setting}, + {weight of the water"
-                    + " down to the line}; at work {pressure at work}")
+                "min({pressure at no flow}, {relief that counts}) + {weight of the water down to the"
+                    + " line}; {pressure at work}")
             .source("hydrostatics")
             .reads(INPUTS)
             .reads(helpful("service_line.burial_depth"), helpful("pitless.depth"))
@@ -210,6 +221,7 @@ public final class PipePressure {
                 Units.KILOPASCAL,
                 PipePressure::toLine)
             .step("pressure at work", Units.PSI_UNIT, Units.KILOPASCAL, PipePressure::working)
+            .step("relief that counts", Units.PSI_UNIT, Units.KILOPASCAL, PipePressure::relief)
             .greatest(
                 x ->
                     unlessNothingIsKnown(

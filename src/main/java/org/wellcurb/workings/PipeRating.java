@@ -129,7 +129,7 @@ public final class PipeRating {
                 Units.KILOPASCAL,
                 "rating of the drop pipe at the temperature of the water, never above the rating"
                     + " stated; metal and hose keep theirs")
-            .formula("{drop_pipe.pressure_rating} x {factor}, for {drop_pipe.material}")
+            .formula("{drop_pipe.pressure_rating} x {factor}; {drop_pipe.material}")
             .source(SOURCE)
             .reads(
                 required("drop_pipe.pressure_rating"),
@@ -148,7 +148,7 @@ public final class PipeRating {
                 Units.KILOPASCAL,
                 "rating of the buried line at the temperature of the water, never above the rating"
                     + " stated")
-            .formula("{service_line.pressure_rating} x {factor}, for {service_line.material}")
+            .formula("{service_line.pressure_rating} x {factor}; {service_line.material}")
             .source(SOURCE)
             .reads(
                 required("service_line.pressure_rating"),

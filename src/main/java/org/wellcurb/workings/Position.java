@@ -91,8 +91,7 @@ public final class Position {
                 "how far septic_distance may be off: both accuracies, or half the last decimals"
                     + " written, and never less than the least")
             .formula(
-                "max({least_position_slack}, 2 x {site.position_accuracy}, or half the last decimal"
-                    + " of each)")
+                "max({least_position_slack}, {both accuracies}); {site.position_accuracy}")
             .reads(
                 optional("site.position_accuracy"),
                 required("site.latitude"),
@@ -102,6 +101,11 @@ public final class Position {
                 halfPlace("site.septic_longitude"))
             .figures(LEAST_SLACK)
             .turns(Turn.atValue(1, 0))
+            .step(
+                "both accuracies",
+                Units.FOOT,
+                Units.METRE,
+                x -> slack(x[0], x[1], 0, x[2], x[3], x[4], x[5]))
             .by(Position::slack));
   }
 

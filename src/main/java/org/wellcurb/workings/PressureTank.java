@@ -126,8 +126,9 @@ public final class PressureTank {
   }
 
   private static final String USABLE =
-      "{tank.volume} x ({tank.precharge} + {air}) x (1 / (max({pressure.cut_in}, {tank.precharge}) +"
-          + " {air}) - 1 / ({pressure.cut_out} + {air})), at most {tank.acceptance}";
+      "max(0, min({tank.acceptance}, {tank.volume} x ({tank.precharge} + {air}) x (1 /"
+          + " (max({pressure.cut_in}, {tank.precharge}) + {air}) - 1 / ({pressure.cut_out} +"
+          + " {air}))))";
 
   static List<Working> workings() {
     return List.of(
@@ -149,7 +150,7 @@ public final class PressureTank {
                 Units.SECOND,
                 Units.SECOND,
                 "shortest run of the pump: usable volume of the tank over the rated flow")
-            .formula("(" + USABLE + ") / {pump.rated_flow}")
+            .formula(USABLE + " / {pump.rated_flow}")
             .source(SOURCE)
             .reads(inputs())
             .reads(required("pump.rated_flow"))

@@ -72,8 +72,8 @@ public final class PumpHead {
   };
 
   private static final String POWER_FORMULA =
-      "weight of water x {pump.rated_flow} x ({water.static_level} + {switch height} + {head of the"
-          + " pressure})";
+      "1000 kg/m3 x 9.80665 m/s2 x {pump.rated_flow} x max(0, {water.static_level} + {switch"
+          + " height} + {head of the pressure})";
 
   private static Draft powerSteps(Draft draft, int figures) {
     return draft

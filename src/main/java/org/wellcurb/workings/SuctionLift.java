@@ -63,7 +63,7 @@ public final class SuctionLift {
                 Units.FOOT,
                 Units.METRE,
                 "highest suction lift of a jet pump at the elevation of the site")
-            .formula("{suction_lift_at_sea_level} - 1 ft for each 1000 ft of {elevation}")
+            .formula("{suction_lift_at_sea_level} - {elevation} / 1000")
             .reads(optional("site.elevation"))
             .figures(Atmosphere.ELEVATION, AT_SEA_LEVEL)
             .step("elevation", Units.FOOT, Units.METRE, x -> Atmosphere.elevation(x[0], x[1]))

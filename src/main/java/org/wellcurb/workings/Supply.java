@@ -135,7 +135,7 @@ public final class Supply {
                 Units.GALLON_PER_DAY,
                 Units.LITRE_PER_DAY,
                 "water that the household uses in a day, by people or bedrooms, the greater")
-            .formula("{site.occupants} x {use_per_person}, {site.bedrooms} x {use_per_bedroom}")
+            .formula("max({site.occupants} x {use_per_person}, {site.bedrooms} x {use_per_bedroom})")
             .source("Penn State Extension; New York State Department of Health; see the figures")
             .reads(helpful("site.occupants"), helpful("site.bedrooms"))
             .figures(PER_PERSON, PER_BEDROOM)
@@ -145,14 +145,15 @@ public final class Supply {
                 Units.GALLON_PER_DAY,
                 Units.LITRE_PER_DAY,
                 "water that the yield gives in a day")
-            .formula("{water.yield} x 24 h")
+            .formula("{water.yield} x 24 h / 1 day")
             .reads(required("water.yield"))
             .by(x -> x[0]),
         Draft.of("peak_need", Units.US_GALLON, Units.LITRE, "water drawn in the busiest period")
-            .formula("{peak_rate} x {peak_length} for each of {site.dwellings}")
+            .formula("{peak_rate} x {peak_length} x {dwellings}")
             .source("New Hampshire Water Well Board guidance, as reported; see the figures")
             .reads(optional("site.dwellings"))
             .figures(PEAK_RATE, PEAK_LENGTH)
+            .step("dwellings", Units.ONE, Units.ONE, x -> Double.isNaN(x[0]) ? 1 : x[0])
             .by(x -> (Double.isNaN(x[0]) ? 1 : x[0]) * x[1] * x[2]),
         Draft.of(
                 "peak_shortfall",
@@ -161,9 +162,8 @@ public final class Supply {
                 "water lacking in the busiest period after pump, yield, water standing over the"
                     + " intake, pressure tank and storage; a range where one of these is not known")
             .formula(
-                "{need} - the lesser of (the need or {pump.rated_flow}, over {peak_length}) and"
-                    + " ({standing water} + {water.yield} x {peak_length}) - {tank} -"
-                    + " {storage.volume}, not below 0")
+                "max(0, {need} - min({need}, {pump.rated_flow} x {peak_length}, {standing water} +"
+                    + " {water.yield} x {peak_length}) - {tank} - {storage.volume})")
             .source("water balance; Groundwater Project, Domestic Wells, Box 1 and Exercise 1")
             .reads(peakInputs())
             .figures(Atmosphere.ELEVATION, PEAK_RATE, PEAK_LENGTH)

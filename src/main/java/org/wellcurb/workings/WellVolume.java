@@ -43,21 +43,32 @@ public final class WellVolume {
 
   /** Water between its top and a depth, or the bottom of the well if that is higher (m3). */
   static double down(double[] x, int at, double depth) {
-    double level = x[at];
-    double stickup = x[at + 1];
-    if (level < 0 && Double.isNaN(stickup)) {
-      return Double.NaN;
-    }
-    // No higher than the casing top, which may itself lie below ground, in a pit.
-    double top = Double.isNaN(stickup) ? level : Math.max(level, -stickup);
+    double top = top(x, at);
     double bottom = Math.min(depth, x[at + 14]);
     double inside = area(CasingSize.inside(x, at + 2));
-    double hole = area(x[at + 10]);
-    boolean isOpen = x[at + 9] == 1 || (!Double.isNaN(hole) && x[at + 9] != 0);
-    double foot = isOpen ? Annulus.casingFoot(x[at + 7], x[at + 8], stickup) : bottom;
-    double below = isOpen && foot < bottom ? hole : inside;
-    return volume(top, bottom, inside, foot, below)
+    double foot = foot(x, at, bottom);
+    double below = isOpen(x, at) && foot < bottom ? area(x[at + 10]) : inside;
+    return Double.isNaN(top) ? Double.NaN : volume(top, bottom, inside, foot, below)
         + liner(top, bottom, inside, foot, below, area(x[at + 11]), x[at + 12], x[at + 13]);
+  }
+
+  /** Top of the water; not known (NaN) for water above ground in a casing of unknown height. */
+  private static double top(double[] x, int at) {
+    double level = x[at];
+    double stickup = x[at + 1];
+    if (Double.isNaN(stickup)) {
+      return level < 0 ? Double.NaN : level;
+    }
+    // No higher than the casing top, which may itself lie below ground, in a pit.
+    return Math.max(level, -stickup);
+  }
+
+  private static boolean isOpen(double[] x, int at) {
+    return x[at + 9] == 1 || (!Double.isNaN(x[at + 10]) && x[at + 9] != 0);
+  }
+
+  private static double foot(double[] x, int at, double bottom) {
+    return isOpen(x, at) ? Annulus.casingFoot(x[at + 7], x[at + 8], x[at + 1]) : bottom;
   }
 
   private static double area(double diameter) {
@@ -114,12 +125,41 @@ public final class WellVolume {
                 Units.LITRE,
                 "water standing in the well at its static level")
             .formula(
-                "pi/4 x inside diameter^2 x ({well.depth} - {water.static_level}), each stretch at"
-                    + " its own diameter: casing {inside diameter}, open hole"
-                    + " {well.open_hole_diameter}, liner {well.liner_inside_diameter}")
+                "pi/4 x ({inside diameter}^2 x {length in the casing} + {diameter below}^2 x"
+                    + " {length below}) + {change by the liner}; {well.liner_inside_diameter}")
             .source("geometry; " + CasingSize.SOURCE)
             .reads(inputs())
             .step("inside diameter", Units.INCH, Units.MILLIMETRE, x -> CasingSize.inside(x, 2))
+            .step(
+                "length in the casing",
+                Units.FOOT,
+                Units.METRE,
+                x -> overlap(top(x, 0), x[14], Double.NEGATIVE_INFINITY, foot(x, 0, x[14])))
+            .step("diameter below", Units.INCH, Units.MILLIMETRE, WellVolume::diameterBelow)
+            .step(
+                "length below",
+                Units.FOOT,
+                Units.METRE,
+                x -> overlap(top(x, 0), x[14], foot(x, 0, x[14]), Double.POSITIVE_INFINITY))
+            .step("change by the liner", Units.US_GALLON, Units.LITRE, WellVolume::byLiner)
             .by(x -> down(x, 0, x[14])));
+  }
+
+  /** Of a well by itself, at place 0. */
+  private static double diameterBelow(double[] x) {
+    return isOpen(x, 0) && foot(x, 0, x[14]) < x[14] ? x[10] : CasingSize.inside(x, 2);
+  }
+
+  private static double byLiner(double[] x) {
+    double inside = CasingSize.inside(x, 2);
+    return liner(
+        top(x, 0),
+        x[14],
+        area(inside),
+        foot(x, 0, x[14]),
+        area(diameterBelow(x)),
+        area(x[11]),
+        x[12],
+        x[13]);
   }
 }

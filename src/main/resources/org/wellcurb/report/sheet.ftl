@@ -1,4 +1,5 @@
 <#import "lib.ftl" as l>
+<#macro taken w><#if w.assumed?has_content><br><span class="soft">${t("workings.assumed")} <#list w.assumed as a>${a}<#sep>; </#list>.</span></#if></#macro>
 <@l.page title=t("sheet.title", v.id) over=t("sheet.over") heading=t("sheet.heading", v.id) under=t("sheet.under", v.place, v.asOf)>
 
 <@l.steps v.steps />
@@ -19,7 +20,7 @@
 <dt>${t("finding.asked")}</dt><dd><@l.own f.title />.<#if f.why.requirement?has_content><br>${f.why.requirement}<#if f.why.condition?has_content> <span class="soft">(${t("finding.where")} ${f.why.condition})</span></#if></#if></dd>
 <#if f.why.withNumbers?has_content><dt>${t("finding.sum")}</dt><dd class="sum">${f.why.withNumbers}</dd></#if>
 <#list f.why.workings as w>
-<dt>${w.meaning}</dt><dd class="sum"><@l.own w.formula /><br>= <@l.own w.withNumbers /><br>= <b>${w.result}</b> <span class="soft">(<@l.own w.source />)</span></dd>
+<dt>${w.meaning}</dt><dd class="sum"><@l.own w.formula /><br>= <@l.own w.withNumbers /><br>= <b>${w.result}</b> <span class="soft">(<@l.own w.source />)</span><@taken w /></dd>
 </#list>
 <dt>${t("finding.because")}</dt><dd><@l.own f.because /></dd>
 <dt>${t("finding.remedy")}</dt><dd class="remedy"><@l.own f.remedy /></dd>
@@ -92,7 +93,7 @@
 <#list v.workings as w>
 <@l.row>
 <@l.head t("col.working")>${w.meaning}</@l.head>
-<@l.cell t("col.formula")><span class="sum"><@l.own w.formula /><br>= <@l.own w.withNumbers /></span></@l.cell>
+<@l.cell t("col.formula")><span class="sum"><@l.own w.formula /><br>= <@l.own w.withNumbers /></span><@taken w /></@l.cell>
 <@l.cell t("col.result")><b>${w.result}</b></@l.cell>
 <@l.cell t("col.source")><@l.own w.source /></@l.cell>
 </@l.row>

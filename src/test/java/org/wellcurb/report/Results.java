@@ -81,6 +81,7 @@ public final class Results {
             "238.5 ft - 249.5 ft",
             "-11 ft",
             "common practice",
+            List.of(),
             List.of());
     List<RuleResult> results = new ArrayList<>();
     results.add(
@@ -258,7 +259,8 @@ public final class Results {
                 "251 ft - 44 ft",
                 "207 ft",
                 "common practice",
-                List.of()),
+                List.of(),
+                List.of("the pumping level was measured while pumping")),
             new WorkingShown(
                 "recovery_inflow",
                 "inflow that the recovery implies",
@@ -266,7 +268,8 @@ public final class Results {
                 "",
                 "",
                 "from memory",
-                List.of("water.recovery_rise", "water.recovery_time"))),
+                List.of("water.recovery_rise", "water.recovery_time"),
+                List.of())),
         List.of(),
         List.of("wiring", "pressure", "coliform"));
   }

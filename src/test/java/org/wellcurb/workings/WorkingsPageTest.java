@@ -49,11 +49,15 @@ class WorkingsPageTest {
         What the numbers on a form imply. A pack names them `workings.NAME`, and a figure
         `figures.NAME`; it may set a figure of its own. Over ranges a working is evaluated at every
         corner of the entries and at every turning point inside; where an input that it needs is
-        blank it is unknown and says so. Sheets show each with its numbers. This page is made from
-        the catalogue of workings; a test compares it.
+        blank it is unknown and says so. Sheets show each with its numbers, and what is computed on
+        the way (in braces, without a point) by its value. Every sum that a sheet prints is done
+        again by a calculator that knows nothing of the program (`ReplayTest`, over a thousand
+        records), but for what is read off a table or drawn on the globe. The last column names the
+        published figures (below) by their quantity, and how many; where it is empty the file has
+        none. This page is made from the catalogue of workings; a test compares it.
 
-        | working | what it is | units | formula | needs | may use | source |
-        |---|---|---|---|---|---|---|
+        | working | what it is | units | formula | needs | may use | source | published figures |
+        |---|---|---|---|---|---|---|---|
         """);
     for (Working working : WorkingCatalogue.standard().workings()) {
       List<String> needs = new ArrayList<>();
@@ -71,10 +75,11 @@ class WorkingsPageTest {
           "`" + working.name() + "`",
           working.meaning(),
           units(working),
-          "`" + formula(working) + "`",
+          "`" + working.formula() + "`",
           String.join(", ", needs),
           String.join(", ", uses),
-          working.source());
+          working.source(),
+          cases(working.name()));
     }
     out.append(
         """
@@ -109,18 +114,30 @@ class WorkingsPageTest {
     return out.toString();
   }
 
+  private static String cases(String working) {
+    List<String> cases = new ArrayList<>();
+    for (String quantity : PublishedCases.of(working)) {
+      long count = PublishedRow.all().stream().filter(r -> r.quantity().equals(quantity)).count();
+      cases.add("`" + quantity + "` " + count);
+    }
+    return String.join(", ", cases);
+  }
+
+  /** A quantity that a working names is one that the published values are computed for. */
+  @Test
+  void everyCaseNamedIsComputed() {
+    for (Working working : WorkingCatalogue.standard().workings()) {
+      for (String quantity : PublishedCases.of(working.name())) {
+        assertEquals(
+            PublishedValuesTest.use("drawdown"), PublishedValuesTest.use(quantity), quantity);
+      }
+    }
+  }
+
   private static String units(Working working) {
     String us = working.usUnit().symbol();
     String metric = working.metricUnit().symbol();
     return us.isEmpty() ? "" : us.equals(metric) ? us : us + ", " + metric;
-  }
-
-  private static String formula(Working working) {
-    StringBuilder text = new StringBuilder(working.formula());
-    for (Working step : working.steps()) {
-      text.append("; ").append(step.name()).append(" = ").append(step.formula());
-    }
-    return text.toString();
   }
 
   private static void row(StringBuilder out, String... cells) {
