@@ -64,6 +64,8 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
 
   /** Hashes of the values of the record at hand, by entry. */
   private final int[] hashes = new int[Catalogue.standard().size()];
+  /** Records that wait to be judged together. */
+  private final Block block;
 
   private final int[] outcomes = new int[Outcome.values().length];
   private final int[] kinds = new int[FindingKind.values().length];
@@ -82,6 +84,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     this.firstFinding = new FirstFinding(plan.request().style());
     this.result = new PartResult(0, 0, 0, plan.maps());
     this.firstRule = RuleGrid.starts(plan.packs());
+    this.block = new Block(plan.packs(), plan.request().asOf());
     for (Pack pack : plan.packs()) {
       screeners.add(new Screener(pack, plan.request().asOf()));
       speakers.add(
@@ -111,6 +114,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     betweenRows = work.source().rawFrame().between();
     if (work.chunk() != null) {
       into.reading = reader.read(work.chunk(), this);
+      judge();
     } else {
       SetAside whole = work.source().unusable();
       if (whole != null) {
@@ -132,7 +136,22 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
               raw.bytes()));
       return;
     }
-    judge(amended(record), pack);
+    WellRecord meant = amended(record);
+    block.add(meant, pack);
+    if (block.isFull()) {
+      judge();
+    }
+  }
+
+  /** Judges the records that wait, side by side, and takes what comes of them in input order. */
+  private void judge() {
+    block.judge();
+    for (int i = 0; i < block.size(); i++) {
+      int pack = block.pack(i);
+      WellRecord record = block.record(i);
+      judge(record, pack, screeners.get(pack).outcomes(record, block.outcomes(i)));
+    }
+    block.clear();
   }
 
   /** The record with the corrections that came back for it. */
@@ -146,8 +165,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     return amender.amend(record, texts);
   }
 
-  private void judge(WellRecord record, int pack) {
-    byte[] judged = screeners.get(pack).outcomes(record);
+  private void judge(WellRecord record, int pack, byte[] judged) {
     tallies.get(pack).add(judged);
     count(judged, kindOfRule.get(pack));
     if (!record.variances().isEmpty()) {

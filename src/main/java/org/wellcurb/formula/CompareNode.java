@@ -43,18 +43,24 @@ final class CompareNode extends TruthNode {
             ? Truth.VOID
             : relation.holds(f.lo[at], f.hi[at], f.lo[at + 1], f.hi[at + 1]);
     if (truth == Truth.FALSE) {
-      truth = turned(f, at);
+      truth = turned(f, f.lo[at], f.hi[at], f.lo[at + 1], f.hi[at + 1]);
     }
     f.written = outer;
     return truth;
   }
 
-  private int turned(Frame f, int at) {
+  /** What the slack of rounding makes of a comparison that is false as written. */
+  int turned(Frame f, double alo, double ahi, double blo, double bhi) {
     if (slackOfA != null) {
-      return slackOfA.turned(f, relation, f.lo[at], f.lo[at + 1], f.hi[at + 1]);
+      return slackOfA.turned(f, relation, alo, blo, bhi);
     }
     return slackOfB == null
         ? Truth.FALSE
-        : slackOfB.turned(f, relation.mirrored(), f.lo[at + 1], f.lo[at], f.hi[at]);
+        : slackOfB.turned(f, relation.mirrored(), blo, alo, ahi);
+  }
+
+  /** Entries that pick the side of a dual limit; null if none of the limits is dual. */
+  int @Nullable [] amounts() {
+    return amounts;
   }
 }

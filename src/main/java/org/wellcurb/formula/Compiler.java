@@ -52,7 +52,7 @@ final class Compiler {
     return all.stream().map(this::truth).toArray(TruthNode[]::new);
   }
 
-  private TruthNode compare(
+  CompareNode compare(
       Relation relation, Expr.Amount a, Expr.Amount b, boolean underNot, List<Expr> sides) {
     int @Nullable [] amounts =
         sides.stream().anyMatch(Compiler::isDual)
@@ -68,7 +68,8 @@ final class Compiler {
         hasSlack ? Slack.of(b, a) : null);
   }
 
-  private static boolean isDual(Expr side) {
+  /** True if a dual limit stands in it, or a table that gives one. */
+  static boolean isDual(Expr side) {
     return Parts.any(side, part -> part instanceof Expr.Dual || isDualTable(part));
   }
 
@@ -135,11 +136,17 @@ final class Compiler {
   }
 
   private AmountNode arithmetic(Expr.Arithmetic e) {
+    AmountNode sum = new AmountNodes.Sum(e.sign(), amount(e.a()), amount(e.b()), scaleOfB(e));
     boolean isDate = e.a().dimension().equals(Dimension.DATE);
-    boolean addsTime = isDate && e.b().dimension().equals(Dimension.TIME);
-    AmountNode sum =
-        new AmountNodes.Sum(
-            e.sign(), amount(e.a()), amount(e.b()), addsTime ? DAYS_IN_A_SECOND : 1);
-    return isDate && !addsTime ? new AmountNodes.Days(sum) : sum;
+    return isDate && !addsTime(e) ? new AmountNodes.Days(sum) : sum;
+  }
+
+  /** What the second operand is multiplied by: dates count days, and times seconds. */
+  static double scaleOfB(Expr.Arithmetic e) {
+    return addsTime(e) ? DAYS_IN_A_SECOND : 1;
+  }
+
+  private static boolean addsTime(Expr.Arithmetic e) {
+    return e.a().dimension().equals(Dimension.DATE) && e.b().dimension().equals(Dimension.TIME);
   }
 }

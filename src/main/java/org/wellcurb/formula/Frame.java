@@ -13,8 +13,6 @@ import org.wellcurb.record.WellRecord;
  * being computed. One per worker; never shared.
  */
 public final class Frame {
-  private static final int SLOTS = 64;
-
   private final byte[] state;
   private WellRecord record;
 
@@ -22,10 +20,10 @@ public final class Frame {
   final double[] shift = new double[Datum.values().length];
 
   /** Results by slot: least, greatest, and whether it is void. */
-  final double[] lo = new double[SLOTS];
+  final double[] lo;
 
-  final double[] hi = new double[SLOTS];
-  final boolean[] isVoid = new boolean[SLOTS];
+  final double[] hi;
+  final boolean[] isVoid;
 
   /**
    * Unit system that all amounts of the comparison at hand were written in; null if they were not.
@@ -35,9 +33,18 @@ public final class Frame {
   /** As-of date of the run, in days since 1970-01-01; NaN where none is set. */
   private double asOf = Double.NaN;
 
-  private final Scratch scratch = new Scratch();
+  private final Scratch scratch;
 
   public Frame(Catalogue catalogue) {
+    this(catalogue, new Slots(), new Scratch());
+  }
+
+  /** A frame that shares its room with others of the same worker: one evaluates at a time. */
+  Frame(Catalogue catalogue, Slots slots, Scratch scratch) {
+    lo = slots.lo;
+    hi = slots.hi;
+    isVoid = slots.isVoid;
+    this.scratch = scratch;
     state = new byte[catalogue.size()];
     record = new org.wellcurb.record.RecordFiller(catalogue).record();
   }

@@ -37,10 +37,15 @@ public final class Judge {
    * @param mustApply keys of the entries for which n/a counts as blank
    */
   public Judge(Catalogue catalogue, LocalDate asOf, List<String> mustApply) {
+    this(catalogue, asOf, mustApply, new Frame(catalogue));
+  }
+
+  /** A judge of the record in a frame that others look into too. */
+  Judge(Catalogue catalogue, LocalDate asOf, List<String> mustApply, Frame frame) {
     this.catalogue = catalogue;
+    this.frame = frame;
     this.asOf = asOf.toEpochDay();
     this.mustApply = mustApply.stream().mapToInt(catalogue::index).toArray();
-    frame = new Frame(catalogue);
     shifts = new Shifts(catalogue);
     covers = catalogue.index("record.covers");
   }
@@ -170,7 +175,7 @@ public final class Judge {
   }
 
   /** One text, at every way in which the depths may have to be brought to ground. */
-  private int text(RuleProgram rule, DatedText text) {
+  int text(RuleProgram rule, DatedText text) {
     int datums = text.datums() | rule.datums();
     if (datums == 0) {
       // Nothing that it reads moves, wherever the frame was left.
@@ -304,6 +309,11 @@ public final class Judge {
     frame.shift(Datum.WATER, water);
     frame.shift(Datum.PUMP, pump);
     return differs;
+  }
+
+  /** True if the record taken says that it is of a repair. */
+  boolean isRepair() {
+    return isRepair;
   }
 
   Frame frame() {

@@ -9,7 +9,6 @@ import org.wellcurb.judgement.Deciding;
 import org.wellcurb.judgement.Explainer;
 import org.wellcurb.judgement.Judge;
 import org.wellcurb.judgement.Outcome;
-import org.wellcurb.judgement.QuietRules;
 import org.wellcurb.judgement.RuleProgram;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
@@ -29,7 +28,6 @@ public final class Screener {
   private final Judge judge;
   private final Explainer explainer;
   private final Subjects subjects;
-  private final QuietRules quiet;
   private final RuleProgram[] programs;
   private final byte[] outcomes;
 
@@ -38,6 +36,9 @@ public final class Screener {
 
   private final PossibleReadings readings;
   private @Nullable WellRecord record;
+
+  /** Whether the judge has the record at hand: one judged with others goes there if it must. */
+  private boolean isTaken;
 
   /** Speaks plain English; amounts as written. */
   public Screener(Pack pack, LocalDate asOf) {
@@ -54,7 +55,6 @@ public final class Screener {
     explainer = new Explainer(judge, new PackScope(pack.tables(), pack.figures()), speech);
     subjects = new Subjects(pack);
     programs = pack.rules().stream().map(Rule::program).toArray(RuleProgram[]::new);
-    quiet = new QuietRules(Catalogue.standard(), asOf, pack.mustApply(), List.of(programs));
     outcomes = new byte[programs.length];
     asJudged = new byte[programs.length];
     readings = new PossibleReadings(pack, asOf, speech);
@@ -69,12 +69,33 @@ public final class Screener {
    * subjects taken into account. The same array each time.
    */
   public byte[] outcomes(WellRecord record) {
-    this.record = record;
-    judge.take(record);
-    quiet.take(record);
+    take(record);
     for (int i = 0; i < programs.length; i++) {
-      outcomes[i] = quiet.isSettled(i) ? quiet.outcome(i) : (byte) judge.outcome(programs[i]);
+      outcomes[i] = (byte) judge.outcome(programs[i]);
     }
+    return settled(record);
+  }
+
+  /**
+   * Takes a record whose rules were judged side by side with those of others, by a {@link
+   * LaneScreener} of this pack: what {@link #outcomes} would give.
+   *
+   * @param judged the outcome of each rule, not waived, before subjects; not kept
+   */
+  public byte[] outcomes(WellRecord record, byte[] judged) {
+    this.record = record;
+    isTaken = false;
+    System.arraycopy(judged, 0, outcomes, 0, outcomes.length);
+    return settled(record);
+  }
+
+  private void take(WellRecord taken) {
+    record = taken;
+    judge.take(taken);
+    isTaken = true;
+  }
+
+  private byte[] settled(WellRecord record) {
     // A variance is for the rule that it names: another rule of its subject stands where it does
     // not.
     if (!record.variances().isEmpty()) {
@@ -142,6 +163,9 @@ public final class Screener {
     WellRecord at = record;
     if (at == null) {
       throw new IllegalStateException("no record was judged yet");
+    }
+    if (!isTaken) {
+      take(at);
     }
     return at;
   }

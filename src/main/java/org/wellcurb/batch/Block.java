@@ -1,0 +1,93 @@
+package org.wellcurb.batch;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.RecordFiller;
+import org.wellcurb.record.WellRecord;
+import org.wellcurb.rulepack.Pack;
+import org.wellcurb.screening.LaneScreener;
+
+/**
+ * Records that are judged together, in input order, each by its own pack. The reader fills one
+ * record again and again, so each is copied into a place of its own. One for each worker.
+ */
+final class Block {
+  private final List<Pack> packs;
+  private final LocalDate asOf;
+
+  /** What judges by each pack; null for one that no record needed yet. */
+  private final List<@Nullable LaneScreener> judges = new ArrayList<>();
+
+  private final RecordFiller[] records = new RecordFiller[LaneScreener.MOST];
+  private final int[] packOf = new int[LaneScreener.MOST];
+  private int size;
+
+  Block(List<Pack> packs, LocalDate asOf) {
+    this.packs = packs;
+    this.asOf = asOf;
+    packs.forEach(pack -> judges.add(null));
+    for (int i = 0; i < records.length; i++) {
+      records[i] = new RecordFiller(Catalogue.standard());
+    }
+  }
+
+  /** Takes a record, to be judged by this pack. */
+  void add(WellRecord record, int pack) {
+    records[size].copyOf(record);
+    packOf[size] = pack;
+    judge(pack).take(size, records[size].record());
+    size++;
+  }
+
+  private LaneScreener judge(int pack) {
+    @Nullable LaneScreener judge = judges.get(pack);
+    if (judge == null) {
+      judge = new LaneScreener(packs.get(pack), asOf);
+      judges.set(pack, judge);
+    }
+    return judge;
+  }
+
+  boolean isFull() {
+    return size == records.length;
+  }
+
+  int size() {
+    return size;
+  }
+
+  /** Judges all that were taken. */
+  void judge() {
+    for (@Nullable LaneScreener judge : judges) {
+      if (judge != null) {
+        judge.judge();
+      }
+    }
+  }
+
+  WellRecord record(int place) {
+    return records[place].record();
+  }
+
+  int pack(int place) {
+    return packOf[place];
+  }
+
+  /** The outcome of each rule on a record, before waivers and subjects. */
+  byte[] outcomes(int place) {
+    return judge(packOf[place]).outcomes(place);
+  }
+
+  /** Leaves it empty. */
+  void clear() {
+    size = 0;
+    for (@Nullable LaneScreener judge : judges) {
+      if (judge != null) {
+        judge.clear();
+      }
+    }
+  }
+}

@@ -1,0 +1,68 @@
+package org.wellcurb.formula;
+
+/**
+ * A condition compiled for records side by side. What it was found to be of a record is kept until
+ * other records are taken, so that a condition which many rules share is worked out once. Belongs
+ * to one worker.
+ */
+public abstract class TruthLanes {
+  private long load;
+  private long done;
+  private long isTrue;
+  private long isFalse;
+  private long isVoid;
+
+  /** Works it out for these records, as far as it is not known yet. */
+  public final void need(Lanes lanes, long mask) {
+    if (load != lanes.load()) {
+      load = lanes.load();
+      done = 0;
+      isTrue = 0;
+      isFalse = 0;
+      isVoid = 0;
+    }
+    long left = mask & ~done;
+    if (left != 0) {
+      done |= left;
+      compute(lanes, left);
+    }
+  }
+
+  /** Works it out for these records, none of which is known yet, and calls {@link #put}. */
+  abstract void compute(Lanes lanes, long mask);
+
+  /** Adds records to the three sets; those in none are unknown. */
+  final void put(long areTrue, long areFalse, long areVoid) {
+    isTrue |= areTrue;
+    isFalse |= areFalse;
+    isVoid |= areVoid;
+  }
+
+  /** Adds one record by its {@link Truth}. */
+  final void put(int lane, int truth) {
+    long bit = 1L << lane;
+    switch (truth) {
+      case Truth.TRUE -> isTrue |= bit;
+      case Truth.FALSE -> isFalse |= bit;
+      case Truth.VOID -> isVoid |= bit;
+      default -> {
+        // Unknown is what is in none.
+      }
+    }
+  }
+
+  /** Records of which it is true, among those asked for. */
+  public final long isTrue() {
+    return isTrue;
+  }
+
+  /** Records of which it is false. */
+  public final long isFalse() {
+    return isFalse;
+  }
+
+  /** Records of which it is void. */
+  public final long isVoid() {
+    return isVoid;
+  }
+}
