@@ -8,7 +8,7 @@ import java.nio.ByteOrder;
 final class ByteScan {
   private static final VarHandle LONG =
       MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.LITTLE_ENDIAN);
-  private static final long ONES = 0x0101010101010101L;
+  static final long ONES = 0x0101010101010101L;
   private static final long HIGH = 0x8080808080808080L;
   private static final long LF = ONES * '\n';
   private static final long CR = ONES * '\r';
@@ -97,7 +97,17 @@ final class ByteScan {
    * A bit in the highest place of each byte that is zero. Only the lowest such bit is sure (a
    * borrow may set a false one above it), which is all that is asked.
    */
-  private static long zeros(long word) {
+  static long zeros(long word) {
     return (word - ONES) & ~word & HIGH;
+  }
+
+  /** A bit in the highest place of each byte that is zero, and no other. */
+  static long allZeros(long word) {
+    return ~(((word & ~HIGH) + ~HIGH) | word | ~HIGH);
+  }
+
+  /** The eight bytes from here on, the first lowest. */
+  static long word(byte[] bytes, int from) {
+    return (long) LONG.get(bytes, from);
   }
 }

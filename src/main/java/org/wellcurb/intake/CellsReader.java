@@ -2,28 +2,53 @@ package org.wellcurb.intake;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Note;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.record.CellReader;
+import org.wellcurb.record.ColumnReader;
 import org.wellcurb.record.RecordFiller;
 import org.wellcurb.record.WellRecord;
 
 /** Reads the cells of one row into entries, as a plan says. */
 final class CellsReader {
   private final CellReader reader;
+  private final Map<ColumnPlan, ColumnReader[]> byPlan = new IdentityHashMap<>();
+  private @Nullable ColumnPlan last;
+  private ColumnReader[] columns = new ColumnReader[0];
 
   CellsReader(CellReader reader) {
     this.reader = reader;
+  }
+
+  /** The readers of the columns that are read where they lie. */
+  private ColumnReader[] columns(ColumnPlan plan) {
+    if (plan != last) {
+      last = plan;
+      columns = byPlan.computeIfAbsent(plan, this::readers);
+    }
+    return columns;
+  }
+
+  private ColumnReader[] readers(ColumnPlan plan) {
+    ColumnReader[] readers = new ColumnReader[plan.plain.length];
+    for (int i = 0; i < readers.length; i++) {
+      readers[i] = new ColumnReader(reader, plan.entry[i], plan.unit[i], plan.style[i]);
+    }
+    return readers;
   }
 
   /** Reads everything but the id and the units. */
   void rest(ColumnPlan plan, RowView row, RecordFiller into, UnitSystem system, ChunkTally tally) {
     WellRecord record = into.record();
     int[] plain = plan.plain;
+    boolean isText = row.isText();
+    ColumnReader[] readers = columns(plan);
     for (int i = 0; i < plain.length; i++) {
       int column = plain[i];
       if (row.length(column) == 0) {
@@ -31,18 +56,10 @@ final class CellsReader {
         continue;
       }
       int entry = plan.entry[i];
-      if (row.isText()) {
+      if (isText) {
         reader.read(into, entry, row.text(column), plan.unit[i], system, plan.style[i]);
       } else {
-        reader.read(
-            into,
-            entry,
-            row.bytes(),
-            row.from(column),
-            row.to(column),
-            plan.unit[i],
-            system,
-            plan.style[i]);
+        readers[i].read(into, row.bytes(), row.from(column), row.to(column), system);
       }
       tally.cell(column, record, entry);
     }

@@ -155,14 +155,14 @@ public final class ChunkTally {
   void cell(int column, WellRecord record, int entry) {
     int state = record.state(entry);
     states[column * STATES + state + 1]++;
-    int note = record.note(entry).ordinal();
+    int note = record.noteId(entry);
     if (note != 0) {
       notes[column * NOTES + note]++;
     }
     doubtsOf(column).see(record, entry);
-    Unit unit = record.unit(entry);
-    if (unit != null && state == WellRecord.GIVEN) {
-      units[column * UNITS + unit.id()]++;
+    int unit = record.unitId(entry);
+    if (unit >= 0 && state == WellRecord.GIVEN) {
+      units[column * UNITS + unit]++;
     }
   }
 

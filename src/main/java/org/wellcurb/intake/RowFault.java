@@ -52,7 +52,7 @@ final class RowFault {
     if (count != plan.columns) {
       return Fault.row(cellCount(count, plan.columns));
     }
-    for (int c = 0; c < count; c++) {
+    for (int c = 0; view.size() > Bounds.CELL && c < count; c++) {
       if (view.length(c) > Bounds.CELL) {
         return new Fault(plan.name(c), CELL);
       }

@@ -17,6 +17,7 @@ final class RowView {
   private final int[] to;
   private byte[] bytes = new byte[0];
   private @Nullable CSVRecord quoted;
+  private int size;
 
   /** A view of rows of so many cells. */
   RowView(int columns) {
@@ -33,9 +34,29 @@ final class RowView {
   int slice(byte[] source, int start, int end, byte delimiter) {
     bytes = source;
     quoted = null;
+    size = end - start;
+    long wanted = ByteScan.ONES * (delimiter & 0xFF);
     int cell = start;
     int n = 0;
-    for (int i = start; i < end; i++) {
+    int i = start;
+    for (; i <= end - Long.BYTES; i += Long.BYTES) {
+      long word = ByteScan.word(source, i);
+      if (ByteScan.zeros(word) != 0) {
+        return HAS_NUL;
+      }
+      long hits = ByteScan.allZeros(word ^ wanted);
+      while (hits != 0) {
+        int at = i + (Long.numberOfTrailingZeros(hits) >>> 3);
+        if (n < columns) {
+          from[n] = cell;
+          to[n] = at;
+        }
+        n++;
+        cell = at + 1;
+        hits &= hits - 1;
+      }
+    }
+    for (; i < end; i++) {
       byte b = source[i];
       if (b == delimiter) {
         if (n < columns) {
@@ -58,6 +79,7 @@ final class RowView {
   /** Takes a row that the library has read; gives the number of cells, or {@link #HAS_NUL}. */
   int take(CSVRecord row) {
     quoted = row;
+    size = Integer.MAX_VALUE;
     for (String cell : row) {
       if (cell.indexOf('\0') >= 0) {
         return HAS_NUL;
@@ -69,6 +91,11 @@ final class RowView {
   /** True if the cells are texts already, and not places in bytes. */
   boolean isText() {
     return quoted != null;
+  }
+
+  /** Bytes of the row; no less than those of any cell. */
+  int size() {
+    return size;
   }
 
   byte[] bytes() {

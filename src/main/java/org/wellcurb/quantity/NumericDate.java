@@ -35,6 +35,16 @@ public final class NumericDate {
    * @param pivotYear first year of the hundred of two-digit years, or 0
    */
   public static long day(byte[] source, int from, int to, DateOrder order, int pivotYear) {
+    if (to - from == 10 && source[from + 4] == '-' && source[from + 7] == '-') {
+      int century = twoFigures(source, from);
+      int year = twoFigures(source, from + 2);
+      int month = twoFigures(source, from + 5);
+      int day = twoFigures(source, from + 8);
+      // Something else than a figure makes its number negative, and so the whole.
+      if ((century | year | month | day) >= 0) {
+        return day(century * 100 + year, month, day);
+      }
+    }
     int firstEnd = digits(source, from, to);
     if (firstEnd == from || firstEnd - from == 3 || firstEnd - from > 4 || firstEnd >= to) {
       return OTHER;
@@ -105,6 +115,13 @@ public final class NumericDate {
       return one;
     }
     return one == INVALID ? two : AMBIGUOUS;
+  }
+
+  /** The number of two figures; negative if one is none. */
+  private static int twoFigures(byte[] source, int at) {
+    int tens = source[at] - '0';
+    int ones = source[at + 1] - '0';
+    return (tens | ones | (9 - tens) | (9 - ones)) < 0 ? -1 : tens * 10 + ones;
   }
 
   private static int digits(byte[] source, int from, int to) {

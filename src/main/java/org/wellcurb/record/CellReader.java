@@ -25,9 +25,7 @@ public final class CellReader {
   private final FlowingWords flowing;
   private final DoubtedZeros zeros;
   private final PlainNumber number = new PlainNumber();
-  private final LastWords lastWords;
   private final ByteCache<Reading> amounts = new ByteCache<>();
-  private final ByteCache<String> texts = new ByteCache<>();
 
   public CellReader(Catalogue catalogue) {
     this.catalogue = catalogue;
@@ -36,7 +34,6 @@ public final class CellReader {
       entries[entry.index()] = new EntryReading(entry);
     }
     words = new WordReader();
-    lastWords = new LastWords(catalogue.size());
     flowing = new FlowingWords(catalogue);
     zeros = new DoubtedZeros(catalogue);
   }
@@ -70,8 +67,10 @@ public final class CellReader {
   /**
    * Reads a cell of UTF-8 bytes, {@code source[from, to)}. The record keeps the place of what is
    * written, not a copy: {@code source} must not change while the record is in use.
+   *
+   * @return true if the same bytes would be read so again, under the same conditions
    */
-  public void read(
+  public boolean read(
       RecordFiller into,
       int entry,
       byte[] source,
@@ -89,32 +88,37 @@ public final class CellReader {
       end--;
     }
     if (start == end) {
-      return;
+      return false;
     }
     EntryReading reading = entries[entry];
     @Nullable Unit bare = unit(reading, columnUnit, recordSystem);
     if (readPlain(into, reading, source, start, end, bare, style)
         || readAgain(into, reading, source, start, end, bare, style)) {
       into.written(entry, source, start, end);
-      return;
+      return true;
     }
     String whole = new String(source, start, end - start, StandardCharsets.UTF_8);
     String text = CellText.trim(whole);
     if (text.isEmpty()) {
-      return;
+      return false;
     }
     if (text.length() < whole.length()) {
       into.written(entry, text);
       readText(into, reading, text, bare, style);
-      return;
+      return false;
     }
     into.written(entry, source, start, end);
-    Object made = readText(into, reading, text, bare, style);
-    if (made instanceof Reading amount) {
-      amounts.put(source, start, end, salt(reading, bare, style), amount);
-    } else if (made instanceof String folded && !reading.isIdentity()) {
-      texts.put(source, start, end, 0, folded);
+    @Nullable Reading made = readText(into, reading, text, bare, style);
+    if (made != null) {
+      amounts.put(source, start, end, salt(reading, bare, style), made);
     }
+    return made != null || reading.kind() == Kind.TEXT;
+  }
+
+  /** True if a cell of this entry is read without regard to others of its record. */
+  boolean isOfItself(int entry) {
+    EntryReading reading = entries[entry];
+    return !reading.isIdentity() && !reading.isWaterLevel() && !flowing.isSaid(entry);
   }
 
   /** The shapes that nearly all cells have; false if it is none of them. */
@@ -126,15 +130,7 @@ public final class CellReader {
       int to,
       @Nullable Unit bare,
       CellStyle style) {
-    boolean isWord = reading.kind() == Kind.CHOICE || reading.kind() == Kind.YES_NO;
     boolean isUsual = style.sentinels().isEmpty();
-    if (isWord && isUsual) {
-      int again = lastWords.place(reading.index(), source, from, to);
-      if (again != WordTable.NONE) {
-        choose(into, reading.index(), again);
-        return true;
-      }
-    }
     boolean digit = source[from] >= '0' && source[from] <= '9';
     if (!digit && isUsual && !reading.isIdentity()) {
       int said = words.noValue(reading, source, from, to);
@@ -148,7 +144,6 @@ public final class CellReader {
       case CHOICE, YES_NO -> {
         int place = isUsual ? words.place(reading, source, from, to) : WordTable.NONE;
         if (place != WordTable.NONE) {
-          lastWords.keep(reading.index(), source, from, to, place);
           choose(into, reading.index(), place);
         }
         yield place != WordTable.NONE;
@@ -176,17 +171,7 @@ public final class CellReader {
       int to,
       @Nullable Unit bare,
       CellStyle style) {
-    if (!style.sentinels().isEmpty() || reading.isIdentity()) {
-      return false;
-    }
-    if (reading.kind() == Kind.TEXT) {
-      @Nullable String folded = texts.get(source, from, to, 0);
-      if (folded != null) {
-        into.text(reading.index(), folded);
-      }
-      return folded != null;
-    }
-    if (reading.expected() == null) {
+    if (!style.sentinels().isEmpty() || reading.expected() == null) {
       return false;
     }
     @Nullable Reading amount = amounts.get(source, from, to, salt(reading, bare, style));
@@ -201,8 +186,8 @@ public final class CellReader {
     return (reading.index() << 9) | (unit << 2) | style.comma().ordinal();
   }
 
-  /** Reads the text in full; what was made of it, if that may be remembered. */
-  private @Nullable Object readText(
+  /** Reads the text in full; what was made of it, if that is an amount by itself. */
+  private @Nullable Reading readText(
       RecordFiller into, EntryReading reading, String text, @Nullable Unit bare, CellStyle style) {
     int entry = reading.index();
     int said = words.noValue(reading, text, style);
@@ -214,7 +199,6 @@ public final class CellReader {
       case TEXT -> {
         String folded = CellText.fold(text);
         into.text(entry, folded);
-        return folded;
       }
       case LIST -> ListText.read(into, entry, catalogue.entry(entry).key(), text);
       case CHOICE, YES_NO -> {

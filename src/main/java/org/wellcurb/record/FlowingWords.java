@@ -50,10 +50,15 @@ final class FlowingWords {
     freeFlow = catalogue.index("water.free_flow");
   }
 
+  /** True if this entry may be filled by what a level says. */
+  boolean isSaid(int entry) {
+    return entry == flowing || entry == freeFlow;
+  }
+
   /** True if this entry says that the well flows because a level does: blanks do not undo it. */
   boolean keeps(RecordFiller into, int entry) {
     WellRecord record = into.record();
-    return (entry == flowing || entry == freeFlow)
+    return isSaid(entry)
         && record.isGiven(entry)
         && record.note(entry) == Note.FLOWING;
   }

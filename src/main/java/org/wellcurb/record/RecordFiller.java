@@ -29,7 +29,6 @@ public final class RecordFiller {
     Arrays.fill(record.text, null);
     Arrays.fill(record.written, null);
     Arrays.fill(record.to, 0);
-    Arrays.fill(record.from, 0);
     record.layers = List.of();
     record.variances = List.of();
     record.extras = List::of;
@@ -151,6 +150,46 @@ public final class RecordFiller {
     record.source = source;
     record.from[entry] = from;
     record.to[entry] = to;
+  }
+
+  /** True if something was put into this entry, or stands where it is read from. */
+  boolean has(int entry) {
+    return record.state[entry] != WellRecord.UNKNOWN
+        || record.to[entry] != 0
+        || record.written[entry] != null;
+  }
+
+  /** What an entry that was empty before now holds, to be put there {@link #again}. */
+  KeptCell keep(int entry, long head, long tail, int from) {
+    return new KeptCell(
+        head,
+        tail,
+        record.from[entry] - from,
+        record.to[entry] - from,
+        record.state[entry],
+        record.lo[entry],
+        record.hi[entry],
+        record.halfPlace[entry],
+        record.unit[entry],
+        record.note[entry],
+        record.text[entry]);
+  }
+
+  /** Fills an empty entry from a cell that was read before; this one stands at {@code from}. */
+  void again(int entry, KeptCell cell, byte[] source, int from) {
+    record.state[entry] = cell.state();
+    record.lo[entry] = cell.lo();
+    record.hi[entry] = cell.hi();
+    record.halfPlace[entry] = cell.halfPlace();
+    record.unit[entry] = cell.unit();
+    record.note[entry] = cell.note();
+    String text = cell.text();
+    if (text != null) {
+      record.text[entry] = text;
+    }
+    record.source = source;
+    record.from[entry] = from + cell.before();
+    record.to[entry] = from + cell.after();
   }
 
   public void layers(List<Layer> layers) {

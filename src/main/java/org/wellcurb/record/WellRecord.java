@@ -118,6 +118,11 @@ public final class WellRecord {
     return unit[entry] < 0 ? null : Units.at(unit[entry]);
   }
 
+  /** The id of that unit; negative for none. */
+  public int unitId(int entry) {
+    return unit[entry];
+  }
+
   /** The unit system that the value was written in. */
   public UnitSystem system(int entry) {
     return unit[entry] < 0 ? UnitSystem.NEUTRAL : Units.systemAt(unit[entry]);
@@ -126,6 +131,11 @@ public final class WellRecord {
   /** What is to be said about how the cell was read. */
   public Note note(int entry) {
     return Note.at(note[entry]);
+  }
+
+  /** The ordinal of that note. */
+  public int noteId(int entry) {
+    return note[entry];
   }
 
   /** The text of a text entry, trimmed and in lower case (for comparison), or null. */
