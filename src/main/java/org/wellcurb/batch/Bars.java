@@ -1,6 +1,7 @@
 package org.wellcurb.batch;
 
 import org.jspecify.annotations.Nullable;
+import org.wellcurb.report.KindCounts;
 import org.wellcurb.report.RecordLine;
 
 /**
@@ -28,15 +29,16 @@ final class Bars {
     return asksCounted;
   }
 
-  boolean mayBeListed(RecordLine line) {
-    return isBefore(line, lines);
+  boolean mayBeListed(KindCounts kinds, String file, long row) {
+    return isBefore(kinds, file, row, lines);
   }
 
-  boolean mayHaveSheet(RecordLine line) {
-    return isBefore(line, sheets);
+  boolean mayHaveSheet(KindCounts kinds, String file, long row) {
+    return isBefore(kinds, file, row, sheets);
   }
 
-  private static boolean isBefore(RecordLine line, @Nullable RecordLine bar) {
-    return bar == null || RecordLine.WORST_FIRST.compare(line, bar) < 0;
+  /** True if a record with these findings comes before a bar; null is none. */
+  static boolean isBefore(KindCounts kinds, String file, long row, @Nullable RecordLine bar) {
+    return bar == null || bar.isAfter(kinds, file, row);
   }
 }

@@ -1,10 +1,12 @@
 package org.wellcurb.batch;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.wellcurb.report.Cap;
 import org.wellcurb.report.ContractorLine;
 import org.wellcurb.report.KindCounts;
@@ -16,6 +18,10 @@ import org.wellcurb.rulepack.FindingKind;
  */
 final class LicenceCounts {
   private final Map<String, Count> byLicence = new LinkedHashMap<>();
+
+  /** The same by licence as written, so that most need not be folded again. */
+  private final Map<String, Count> byWritten = new HashMap<>();
+
   private boolean cut;
 
   /** Counts of one licence. */
@@ -78,6 +84,7 @@ final class LicenceCounts {
 
   void clear() {
     byLicence.clear();
+    byWritten.clear();
     cut = false;
   }
 
@@ -110,7 +117,19 @@ final class LicenceCounts {
     return lines;
   }
 
-  private @org.jspecify.annotations.Nullable Count count(String licence) {
+  private @Nullable Count count(String licence) {
+    Count same = byWritten.get(licence);
+    if (same != null) {
+      return same;
+    }
+    Count folded = folded(licence);
+    if (folded != null && byWritten.size() < Cap.LICENCES_COUNTED.most()) {
+      byWritten.put(licence, folded);
+    }
+    return folded;
+  }
+
+  private @Nullable Count folded(String licence) {
     String key = key(licence);
     Count known = byLicence.get(key);
     if (known != null) {

@@ -74,6 +74,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
   private final int[] firstRule;
 
   private final FirstFinding firstFinding;
+  private final RepeatedTexts texts = new RepeatedTexts();
   private PartResult result;
   private @Nullable Part part;
   private String betweenRows = "";
@@ -182,8 +183,8 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     if (plan.earlier() != null) {
       result.since.record(record, mark);
     }
-    String driller = Whose.driller(record);
-    String installer = Whose.installer(record);
+    String driller = texts.of(record, Whose.DRILLER);
+    String installer = texts.of(record, Whose.INSTALLER);
     result.licences.record(driller);
     if (!installer.isEmpty() && !installer.equals(driller)) {
       result.licences.record(installer);
@@ -197,13 +198,14 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     List<Finding> findings =
         outcomes[FALLS_SHORT] == 0 ? List.of() : screeners.get(pack).findings();
     List<Finding> open = findings;
+    @Nullable Place where = Place.of(record, plan.request().positionAccuracy());
     if (!findings.isEmpty()) {
-      write(record, packId, findings);
+      write(record, packId, findings, where);
       countNear(pack, findings);
       open = spoken(record, pack, open(findings));
-      found(record, pack, open);
+      found(record, pack, open, driller, installer);
     }
-    place(record, pack, open);
+    place(where, pack, open);
     keep(record, pack, open, !findings.isEmpty(), driller, installer);
     place++;
   }
@@ -306,21 +308,16 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     }
   }
 
-  private void write(WellRecord record, String packId, List<Finding> findings) {
+  private void write(
+      WellRecord record, String packId, List<Finding> findings, @Nullable Place where) {
     for (Finding finding : findings) {
       FindingsCsv.put(result.findings, finding);
     }
-    FindingsGeoJson.put(
-        result.features,
-        record,
-        packId,
-        findings,
-        Place.of(record, plan.request().positionAccuracy()));
+    FindingsGeoJson.put(result.features, record, packId, findings, where);
   }
 
   /** Puts the record on the map, by the gravest of its open findings. */
-  private void place(WellRecord record, int pack, List<Finding> findings) {
-    @Nullable Place where = Place.of(record, plan.request().positionAccuracy());
+  private void place(@Nullable Place where, int pack, List<Finding> findings) {
     int gravest = MapCells.NONE;
     for (Finding finding : findings) {
       gravest = Math.min(gravest, finding.rule().kind().ordinal());
@@ -332,7 +329,8 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     }
   }
 
-  private void found(WellRecord record, int pack, List<Finding> findings) {
+  private void found(
+      WellRecord record, int pack, List<Finding> findings, String driller, String installer) {
     if (findings.isEmpty()) {
       return;
     }
@@ -341,7 +339,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
       result.withDeficiency++;
     }
     for (Finding finding : findings) {
-      String licence = Whose.licence(record, finding);
+      String licence = Whose.licence(record, finding, driller, installer);
       FindingKind kind = finding.rule().kind();
       int place = Objects.requireNonNull(placeOfRule.get(finding.rule()));
       result.licences.finding(licence, kind, firstRule[pack] + place, this.place);
@@ -363,27 +361,32 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     if (!flagged && sheets != SheetsFor.ALL && result.first != null) {
       return;
     }
-    RecordLine line =
-        new RecordLine(
-            record.id(),
-            record.file(),
-            record.row(),
-            plan.packs().get(pack).id(),
-            driller,
-            installer,
-            new KindCounts(kinds[0], kinds[1], kinds[2], kinds[3]),
-            outcomes[CANNOT_TELL],
-            "",
-            "");
-    boolean mayBeListed = !findings.isEmpty() && plan.bars().mayBeListed(line);
+    KindCounts counts = new KindCounts(kinds[0], kinds[1], kinds[2], kinds[3]);
+    String file = record.file();
+    long row = record.row();
+    // Numbers are compared first: hardly any record comes before what is kept already.
+    boolean mayBeListed =
+        !findings.isEmpty()
+            && plan.bars().mayBeListed(counts, file, row)
+            && Bars.isBefore(counts, file, row, result.lines.bar());
     boolean mayHaveSheet =
         (flagged ? sheets != SheetsFor.NONE : sheets == SheetsFor.ALL)
-            && plan.bars().mayHaveSheet(line);
+            && plan.bars().mayHaveSheet(counts, file, row);
     if (!mayBeListed && !mayHaveSheet && result.first != null) {
       return;
     }
-    // Only a line that someone may read gets its sentence.
-    line = line.withFirst(firstFinding.of(findings));
+    RecordLine line =
+        new RecordLine(
+            record.id(),
+            file,
+            row,
+            plan.packs().get(pack).id(),
+            driller,
+            installer,
+            counts,
+            outcomes[CANNOT_TELL],
+            firstFinding.of(findings),
+            "");
     if (mayBeListed) {
       result.lines.offer(line);
     }

@@ -202,6 +202,27 @@ public final class WellRecord {
     return c == '/' || c == '-' || c == '.';
   }
 
+  /**
+   * True if what stands in the source lies in {@link #source} from {@link #writtenFrom} to {@link
+   * #writtenTo}, as UTF-8 that may be unsound.
+   */
+  public boolean liesInSource(int entry) {
+    return written[entry] == null && to[entry] > from[entry];
+  }
+
+  /** The bytes in which cells lie; not to be changed. */
+  public byte[] source() {
+    return source;
+  }
+
+  public int writtenFrom(int entry) {
+    return from[entry];
+  }
+
+  public int writtenTo(int entry) {
+    return to[entry];
+  }
+
   /** The authority's number for this record, as written. */
   public String id() {
     return written(0);

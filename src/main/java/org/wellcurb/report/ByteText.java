@@ -2,6 +2,7 @@ package org.wellcurb.report;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 
 /**
@@ -11,6 +12,8 @@ import java.util.Arrays;
 public final class ByteText {
   private static final int FIRST_SIZE = 1 << 12;
   private static final byte REPLACEMENT = '?';
+
+  private static final byte[] HEX = "0123456789abcdef".getBytes(StandardCharsets.US_ASCII);
 
   private byte[] bytes = new byte[FIRST_SIZE];
   private int length;
@@ -107,8 +110,7 @@ public final class ByteText {
   public ByteText hex(long bits) {
     room(16);
     for (int shift = 60; shift >= 0; shift -= 4) {
-      int digit = (int) (bits >>> shift) & 0xF;
-      bytes[length++] = (byte) (digit < 10 ? '0' + digit : 'a' + digit - 10);
+      bytes[length++] = HEX[(int) (bits >>> shift) & 0xF];
     }
     return this;
   }
@@ -125,7 +127,7 @@ public final class ByteText {
 
   @Override
   public String toString() {
-    return new String(bytes, 0, length, java.nio.charset.StandardCharsets.UTF_8);
+    return new String(bytes, 0, length, StandardCharsets.UTF_8);
   }
 
   private void room(int more) {

@@ -31,7 +31,7 @@ public final class ChangesGeoJson {
       out.put(FindingsGeoJson.BETWEEN);
     }
     out.put("{\"type\":\"Feature\",\"geometry\":{\"type\":\"Point\",\"coordinates\":[");
-    out.put(place.longitudeText()).put(',').put(place.latitudeText());
+    place.put(out);
     out.put("]},\"properties\":{\"record_id\":");
     JsonText.string(out, record.id());
     out.put(",\"file\":");

@@ -2,6 +2,7 @@ package org.wellcurb.report;
 
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Unit;
+import org.wellcurb.record.WellRecord;
 
 /**
  * Writes CSV (RFC 4180, LF) cell by cell. A cell of text that a spreadsheet would take for a
@@ -33,6 +34,36 @@ public final class CsvLine {
     }
     out.put(text.indexOf('"') < 0 ? text : text.replace("\"", "\"\"")).put('"');
     return this;
+  }
+
+  /** What a record has in an entry, as written: copied where it lies, if it can stand so. */
+  public CsvLine written(WellRecord record, int entry) {
+    if (record.liesInSource(entry)) {
+      byte[] source = record.source();
+      int from = record.writtenFrom(entry);
+      int to = record.writtenTo(entry);
+      if (isPlain(source, from, to)) {
+        separate();
+        out.put(source, from, to);
+        return this;
+      }
+    }
+    return text(record.written(entry));
+  }
+
+  /** True for ASCII that needs no quotes and begins no formula. */
+  private static boolean isPlain(byte[] source, int from, int to) {
+    byte first = source[from];
+    if (first == '=' || first == '@' || first == '+' || first == '-' || first == '\t') {
+      return false;
+    }
+    for (int i = from; i < to; i++) {
+      byte b = source[i];
+      if (b < 0 || b == ',' || b == '"' || b == '\n' || b == '\r') {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** A cell of text that is ours: no comma, quote, line end or formula in it. */

@@ -30,9 +30,9 @@ public final class FindingsGeoJson {
       out.put(BETWEEN);
     }
     out.put("{\"type\":\"Feature\",\"geometry\":{\"type\":\"Point\",\"coordinates\":[");
-    out.put(place.longitudeText()).put(',').put(place.latitudeText());
+    place.put(out);
     out.put("]},\"properties\":{\"record_id\":");
-    JsonText.string(out, record.id());
+    JsonText.written(out, record, 0);
     out.put(",\"file\":");
     JsonText.string(out, record.file());
     out.put(",\"row\":").whole(record.row()).put(",\"pack\":");

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.core.util.Separators;
 import java.io.IOException;
 import java.io.OutputStream;
+import org.wellcurb.record.WellRecord;
 
 /** How JSON files are laid out: two blanks a level, LF, the same on every machine. */
 final class JsonText {
@@ -41,6 +42,24 @@ final class JsonText {
     } else {
       json.writeNumber(Digits.text(number));
     }
+  }
+
+  /** Adds what a record has in an entry, as written, as a quoted string. */
+  static void written(ByteText out, WellRecord record, int entry) {
+    if (record.liesInSource(entry)) {
+      byte[] source = record.source();
+      int from = record.writtenFrom(entry);
+      int to = record.writtenTo(entry);
+      int i = from;
+      while (i < to && source[i] >= ' ' && source[i] != '"' && source[i] != '\\') {
+        i++;
+      }
+      if (i == to) {
+        out.put('"').put(source, from, to).put('"');
+        return;
+      }
+    }
+    string(out, record.written(entry));
   }
 
   /** Adds a quoted string to a line that is made by hand. */

@@ -1,11 +1,7 @@
 package org.wellcurb.report;
 
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import org.wellcurb.rulepack.FindingKind;
 
 /**
@@ -21,7 +17,7 @@ public final class MapCells {
   public static final int MOST = 1200;
 
   private final double finest;
-  private final Map<Long, long[]> cells = new HashMap<>();
+  private final SquareCounts cells = new SquareCounts(NONE + 1);
   private int halvings;
   private long unplaced;
 
@@ -56,38 +52,36 @@ public final class MapCells {
     while (halvings < next.halvings) {
       coarsen();
     }
-    next.cells.forEach(
-        (key, counts) -> {
-          for (int kind = 0; kind < counts.length; kind++) {
-            if (counts[kind] > 0) {
-              int more = halvings - next.halvings;
-              put(row(key) >> more, column(key) >> more, kind, counts[kind]);
-            }
-          }
-        });
+    for (int slot = next.cells.next(0); slot >= 0; slot = next.cells.next(slot + 1)) {
+      long key = next.cells.key(slot);
+      for (int kind = 0; kind <= NONE; kind++) {
+        long count = next.cells.count(slot, kind);
+        if (count > 0) {
+          // More may be needed while they go in.
+          int more = halvings - next.halvings;
+          put(row(key) >> more, column(key) >> more, kind, count);
+        }
+      }
+    }
     unplaced += next.unplaced;
   }
 
   private void put(long row, long column, int kind, long count) {
-    cells.computeIfAbsent(key(row, column), key -> new long[NONE + 1])[kind] += count;
+    cells.add(key(row, column), kind, count);
     while (cells.size() > MOST) {
       coarsen();
     }
   }
 
   private void coarsen() {
-    Map<Long, long[]> fine = new HashMap<>(cells);
-    cells.clear();
     halvings++;
-    fine.forEach(
-        (key, counts) -> {
-          long[] into =
-              cells.computeIfAbsent(
-                  key(row(key) >> 1, column(key) >> 1), each -> new long[NONE + 1]);
-          for (int kind = 0; kind < counts.length; kind++) {
-            into[kind] += counts[kind];
-          }
-        });
+    SquareCounts fine = cells.take();
+    for (int slot = fine.next(0); slot >= 0; slot = fine.next(slot + 1)) {
+      long key = key(row(fine.key(slot)) >> 1, column(fine.key(slot)) >> 1);
+      for (int kind = 0; kind <= NONE; kind++) {
+        cells.add(key, kind, fine.count(slot, kind));
+      }
+    }
   }
 
   private static long key(long row, long column) {
@@ -102,9 +96,12 @@ public final class MapCells {
     return (int) key;
   }
 
+  /**
+   * Forgets what was counted, but not how large squares had to be made: whatever these counts were
+   * added to has squares as large, and larger ones need not be made again.
+   */
   public void clear() {
     cells.clear();
-    halvings = 0;
     unplaced = 0;
   }
 
@@ -129,14 +126,14 @@ public final class MapCells {
   public List<Cell> all() {
     double step = step();
     List<Cell> all = new ArrayList<>();
-    new TreeMap<>(cells)
-        .forEach(
-            (key, counts) ->
-                all.add(
-                    new Cell(
-                        row(key) * step,
-                        column(key) * step,
-                        Arrays.stream(counts).boxed().toList())));
+    for (int slot : cells.inOrder()) {
+      List<Long> counts = new ArrayList<>();
+      for (int kind = 0; kind <= NONE; kind++) {
+        counts.add(cells.count(slot, kind));
+      }
+      long key = cells.key(slot);
+      all.add(new Cell(row(key) * step, column(key) * step, counts));
+    }
     return all;
   }
 }

@@ -19,6 +19,12 @@ public record Place(double latitude, double longitude, double accuracy) {
 
   private static final int DECIMALS = 6;
 
+  private static final Catalogue CATALOGUE = Catalogue.standard();
+  private static final int LATITUDE = CATALOGUE.index("site.latitude");
+  private static final int LONGITUDE = CATALOGUE.index("site.longitude");
+  private static final int DATUM = CATALOGUE.index("site.position_datum");
+  private static final int ACCURACY = CATALOGUE.index("site.position_accuracy");
+
   /**
    * The place of a record.
    *
@@ -28,23 +34,20 @@ public record Place(double latitude, double longitude, double accuracy) {
    *     off WGS 84
    */
   public static @Nullable Place of(WellRecord record, double finest) {
-    Catalogue catalogue = record.catalogue();
-    int lat = catalogue.index("site.latitude");
-    int lon = catalogue.index("site.longitude");
-    String datum = record.choice(catalogue.index("site.position_datum"));
-    // NAD 83 agrees with WGS 84 to a metre or two; others may not, and GeoJSON knows no other.
-    if (!record.isGiven(lat)
-        || !record.isGiven(lon)
-        || !(datum == null || datum.equals("wgs84") || datum.equals("nad83"))) {
+    if (!record.isGiven(LATITUDE) || !record.isGiven(LONGITUDE)) {
       return null;
     }
-    double north = middle(record, lat);
-    double east = middle(record, lon);
+    String datum = record.choice(DATUM);
+    // NAD 83 agrees with WGS 84 to a metre or two; others may not, and GeoJSON knows no other.
+    if (!(datum == null || datum.equals("wgs84") || datum.equals("nad83"))) {
+      return null;
+    }
+    double north = middle(record, LATITUDE);
+    double east = middle(record, LONGITUDE);
     if (!(Math.abs(north) <= 90 && Math.abs(east) <= 180)) {
       return null;
     }
-    int stated = catalogue.index("site.position_accuracy");
-    double accuracy = record.isGiven(stated) ? record.hi(stated) : 0;
+    double accuracy = record.isGiven(ACCURACY) ? record.hi(ACCURACY) : 0;
     if (Double.isInfinite(accuracy)) {
       accuracy = 0;
     }
@@ -66,16 +69,17 @@ public record Place(double latitude, double longitude, double accuracy) {
     return new Place(north, east, accuracy);
   }
 
-  String latitudeText() {
-    return text(latitude);
+  /** Adds longitude and latitude, as GeoJSON wants them. */
+  void put(ByteText out) {
+    put(out, longitude);
+    out.put(',');
+    put(out, latitude);
   }
 
-  String longitudeText() {
-    return text(longitude);
-  }
-
-  private static String text(double degrees) {
-    BigDecimal rounded = BigDecimal.valueOf(degrees).setScale(DECIMALS, RoundingMode.HALF_UP);
-    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+  private static void put(ByteText out, double degrees) {
+    if (!Digits.putRounded(out, degrees, DECIMALS)) {
+      BigDecimal rounded = BigDecimal.valueOf(degrees).setScale(DECIMALS, RoundingMode.HALF_UP);
+      out.put(rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString());
+    }
   }
 }

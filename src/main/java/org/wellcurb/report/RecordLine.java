@@ -1,6 +1,7 @@
 package org.wellcurb.report;
 
 import java.util.Comparator;
+import org.wellcurb.rulepack.FindingKind;
 
 /**
  * One record in the list of the batch page.
@@ -41,10 +42,15 @@ public record RecordLine(
           .thenComparing(RecordLine::file)
           .thenComparingLong(RecordLine::row);
 
-  /** The same line, with its first finding. */
-  public RecordLine withFirst(String text) {
-    return new RecordLine(
-        recordId, file, row, pack, driller, installer, kinds, cannotTell, text, sheet);
+  /** True if a record with these findings would come before this line. */
+  public boolean isAfter(KindCounts others, String otherFile, long otherRow) {
+    for (FindingKind kind : FindingKind.values()) {
+      if (others.of(kind) != kinds.of(kind)) {
+        return others.of(kind) > kinds.of(kind);
+      }
+    }
+    int files = otherFile.compareTo(file);
+    return files != 0 ? files < 0 : otherRow < row;
   }
 
   /** The same line with the address of a sheet. */

@@ -19,7 +19,7 @@ public final class RecordsCsv {
   public static void put(
       ByteText out, WellRecord record, String pack, int[] outcomes, int[] kinds) {
     CsvLine line = new CsvLine(out);
-    line.text(record.id()).text(record.file()).whole(record.row()).text(pack);
+    line.written(record, 0).text(record.file()).whole(record.row()).text(pack);
     for (int count : outcomes) {
       line.whole(count);
     }

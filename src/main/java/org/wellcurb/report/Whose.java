@@ -11,16 +11,20 @@ import org.wellcurb.screening.Finding;
  * to the driller; to the other of the two where that one is not given.
  */
 public final class Whose {
-  private static final int DRILLER = Catalogue.standard().index("driller.licence");
-  private static final int INSTALLER = Catalogue.standard().index("installer.licence");
+  public static final int DRILLER = Catalogue.standard().index("driller.licence");
+  public static final int INSTALLER = Catalogue.standard().index("installer.licence");
 
   private Whose() {}
 
   /** The licence as written; empty where the record names neither. */
   public static String licence(WellRecord record, Finding finding) {
+    return licence(record, finding, driller(record), installer(record));
+  }
+
+  /** The same, where the licences are known. */
+  public static String licence(
+      WellRecord record, Finding finding, String driller, String installer) {
     Entry entry = record.catalogue().find(finding.deciding().entry());
-    String driller = driller(record);
-    String installer = installer(record);
     boolean pump = entry != null && entry.part() == Part.PUMP;
     String first = pump ? installer : driller;
     return first.isEmpty() ? (pump ? driller : installer) : first;
@@ -41,7 +45,8 @@ public final class Whose {
     return written(record, record.catalogue().index(key));
   }
 
-  private static String written(WellRecord record, int entry) {
+  /** The same, by place of the entry. */
+  public static String written(WellRecord record, int entry) {
     return record.isGiven(entry) ? record.written(entry) : "";
   }
 }
