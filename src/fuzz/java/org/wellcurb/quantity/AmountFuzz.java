@@ -4,7 +4,9 @@ import com.code_intelligence.jazzer.api.FuzzedDataProvider;
 import com.code_intelligence.jazzer.junit.FuzzTest;
 import java.util.List;
 
-/** Whatever is written for an amount: ends in order, no NaN, nothing beyond what the kind can be. */
+/**
+ * Whatever is written for an amount: ends in order, no NaN, nothing beyond what the kind can be.
+ */
 class AmountFuzz {
   private static final List<Expected> KINDS =
       List.of(

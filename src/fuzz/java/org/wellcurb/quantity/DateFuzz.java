@@ -5,8 +5,7 @@ import com.code_intelligence.jazzer.junit.FuzzTest;
 
 /** Whatever is written for a date: whole days in order, within the years that are read. */
 class DateFuzz {
-  private static final double FIRST =
-      (double) CalendarDays.day(CalendarDays.FIRST_YEAR - 1, 1, 1);
+  private static final double FIRST = (double) CalendarDays.day(CalendarDays.FIRST_YEAR - 1, 1, 1);
   private static final double LAST =
       (double) CalendarDays.day(CalendarDays.LAST_YEAR + 100, 12, 31);
 

@@ -50,6 +50,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
   private final Amender amender = new Amender(Catalogue.standard());
   private final ChunkReader reader = new ChunkReader(Catalogue.standard());
   private final List<Screener> screeners = new ArrayList<>();
+
   /** The same, in the words of the pages; what other programs read is in plain English. */
   private final List<Screener> speakers = new ArrayList<>();
 
@@ -64,6 +65,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
 
   /** Hashes of the values of the record at hand, by entry. */
   private final int[] hashes = new int[Catalogue.standard().size()];
+
   /** Records that wait to be judged together. */
   private final Block block;
 
@@ -88,8 +90,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     this.block = new Block(plan.packs(), plan.request().asOf());
     for (Pack pack : plan.packs()) {
       screeners.add(new Screener(pack, plan.request().asOf()));
-      speakers.add(
-          new Screener(pack, plan.request().asOf(), plan.request().style().speech()));
+      speakers.add(new Screener(pack, plan.request().asOf(), plan.request().style().speech()));
       tallies.add(new Tally(pack));
       byte[] kindOf = new byte[pack.rules().size()];
       for (int i = 0; i < kindOf.length; i++) {
@@ -217,7 +218,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     }
     Screener speaker = speakers.get(pack);
     speaker.outcomes(record);
-    Map<Rule, Finding> said = new IdentityHashMap<>();
+    IdentityHashMap<Rule, Finding> said = new IdentityHashMap<>();
     speaker.findings().forEach(finding -> said.put(finding.rule(), finding));
     return findings.stream().map(each -> said.getOrDefault(each.rule(), each)).toList();
   }

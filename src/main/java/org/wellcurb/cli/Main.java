@@ -64,7 +64,8 @@ public final class Main {
     try {
       return line.execute(arguments);
     } catch (StackOverflowError | OutOfMemoryError e) {
-      err.println("not enough memory: " + Failures.oneLine(e.toString()) + "; give Java more (-Xmx, -Xss)");
+      err.println(
+          "not enough memory: " + Failures.oneLine(e.toString()) + "; give Java more (-Xmx, -Xss)");
       return ExitCode.UNUSABLE;
     }
   }

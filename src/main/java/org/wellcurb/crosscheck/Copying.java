@@ -211,21 +211,18 @@ public final class Copying {
     double others = habits.othersRound;
     double p = tail(round, habits.size, others, habits.widened(spread));
     boolean isMarked = (double) round / habits.size - others >= LEAST_MORE_ROUND;
-    return tried(
-        field, habits, Kind.ROUND, Double.NaN, round, habits.size, others, p, isMarked);
+    return tried(field, habits, Kind.ROUND, Double.NaN, round, habits.size, others, p, isMarked);
   }
 
   /** A row of equal figures: each next one is as likely as that figure is among all others. */
   private static Tried run(Field field, Compared habits) {
     int at = Arrays.binarySearch(habits.figures, habits.longestFigure);
     // Rows come by being repeated often, too: its own share counts where it is greater.
-    double share =
-        Math.max(habits.othersShares[at], (double) habits.counts[at] / habits.size);
+    double share = Math.max(habits.othersShares[at], (double) habits.counts[at] / habits.size);
     double p = Math.min(1, habits.size * Math.pow(share, habits.longest - 1.0));
     boolean isMarked = habits.longest >= LEAST_RUN;
     double figure = habits.longestFigure;
-    return tried(
-        field, habits, Kind.RUN, figure, habits.longest, habits.size, share, p, isMarked);
+    return tried(field, habits, Kind.RUN, figure, habits.longest, habits.size, share, p, isMarked);
   }
 
   private static Tried digits(Field field, Compared habits, double spread) {
@@ -275,7 +272,8 @@ public final class Copying {
       return 1;
     }
     double deviation = Math.sqrt(of * share * (1 - share) * spread);
-    double wide = STANDARD.survivalProbability((hits - 0.5 - of * share) / Math.max(deviation, 1e-12));
+    double wide =
+        STANDARD.survivalProbability((hits - 0.5 - of * share) / Math.max(deviation, 1e-12));
     if (wide >= bound) {
       return wide;
     }

@@ -1,9 +1,9 @@
 package org.wellcurb.crosscheck;
 
 /**
- * The nearest wells of one well after the other, on a sphere: exact enough for a few kilometres. Who
- * asks in the order of the grid gets each answer from what lies next to the last one in memory. Not
- * for several threads.
+ * The nearest wells of one well after the other, on a sphere: exact enough for a few kilometres.
+ * Who asks in the order of the grid gets each answer from what lies next to the last one in memory.
+ * Not for several threads.
  */
 final class NearestWells {
   /** Metres of one degree of latitude on a sphere of the Earth's mean size. */
@@ -73,7 +73,8 @@ final class NearestWells {
     limit(within);
     int row = all.row(of);
     double cosine = Math.max(FLATTEST, Math.cos(Math.toRadians(latitude[of])));
-    double fromEdge = (latitude[of] - (row - Neighbourhood.ROW_OF_ZERO) * Neighbourhood.CELL) * DEGREE;
+    double fromEdge =
+        (latitude[of] - (row - Neighbourhood.ROW_OF_ZERO) * Neighbourhood.CELL) * DEGREE;
     look(row, of, cosine);
     for (int rows = 1; ; rows++) {
       double south = fromEdge + (rows - 1) * Neighbourhood.CELL * DEGREE - SLACK;

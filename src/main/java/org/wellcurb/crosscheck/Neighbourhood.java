@@ -21,7 +21,9 @@ final class Neighbourhood {
   /** Bits of a key for the column, before it is split. */
   private static final int COLUMN_BITS = 16;
 
-  /** By so many bits columns are split at most, so that wells stand nearly in order within a row. */
+  /**
+   * By so many bits columns are split at most, so that wells stand nearly in order within a row.
+   */
   private static final int MOST_SPLIT = 8;
 
   /** Records of a cell that may be neighbours: a place that thousands share tells no more. */

@@ -255,8 +255,7 @@ final class RuleRates {
     for (int g = 0; g < groups.counted.length; g++) {
       if (isAble(groups, g, r, bit)) {
         double others = others(groups, g, r, bit);
-        squares[count++] =
-            Copying.square(groups.fallsShort(g, bit), groups.told(g, bit), others);
+        squares[count++] = Copying.square(groups.fallsShort(g, bit), groups.told(g, bit), others);
       }
     }
     return Math.min(Rates.MOST_SPREAD, Copying.spread(squares, count));

@@ -236,8 +236,7 @@ public final class SurveyFile implements Closeable {
 
   /** Where a record stood. */
   Seen seen(int place) throws IOException {
-    return new Seen(
-        files.get(one(place, SurveyRow.FILE)), one(place, SurveyRow.LINE), place);
+    return new Seen(files.get(one(place, SurveyRow.FILE)), one(place, SurveyRow.LINE), place);
   }
 
   private int one(int place, int column) throws IOException {

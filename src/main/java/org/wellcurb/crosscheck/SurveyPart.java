@@ -74,12 +74,7 @@ public final class SurveyPart {
    * @param told what each of its rules said, as {@link Told} has it
    */
   public void add(
-      WellRecord record,
-      int[] hashes,
-      boolean isDeficient,
-      boolean isTold,
-      int pack,
-      byte[] told) {
+      WellRecord record, int[] hashes, boolean isDeficient, boolean isTold, int pack, byte[] told) {
     if (rows.remaining() < row.length()) {
       ByteBuffer more = ByteBuffer.allocate(Math.max(64 * row.length(), 2 * rows.capacity()));
       more.put(rows.flip());

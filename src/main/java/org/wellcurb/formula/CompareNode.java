@@ -54,9 +54,7 @@ final class CompareNode extends TruthNode {
     if (slackOfA != null) {
       return slackOfA.turned(f, relation, alo, blo, bhi);
     }
-    return slackOfB == null
-        ? Truth.FALSE
-        : slackOfB.turned(f, relation.mirrored(), blo, alo, ahi);
+    return slackOfB == null ? Truth.FALSE : slackOfB.turned(f, relation.mirrored(), blo, alo, ahi);
   }
 
   /** Entries that pick the side of a dual limit; null if none of the limits is dual. */

@@ -45,10 +45,7 @@ final class LaneTruths {
     void compute(Lanes lanes, long mask) {
       EntryLanes of = lanes.entry(entry);
       of.need(lanes, mask);
-      put(
-          mask & of.given(),
-          mask & ~of.given() & ~of.notApplicable(),
-          mask & of.notApplicable());
+      put(mask & of.given(), mask & ~of.given() & ~of.notApplicable(), mask & of.notApplicable());
     }
   }
 

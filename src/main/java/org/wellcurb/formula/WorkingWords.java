@@ -62,7 +62,8 @@ public final class WorkingWords {
     Matcher matcher = PLACE.matcher(working.formula());
     StringBuilder out = new StringBuilder();
     while (matcher.find()) {
-      matcher.appendReplacement(out, Matcher.quoteReplacement(place(working, matcher.group(1), numbers)));
+      matcher.appendReplacement(
+          out, Matcher.quoteReplacement(place(working, matcher.group(1), numbers)));
     }
     return matcher.appendTail(out).toString();
   }
@@ -140,7 +141,9 @@ public final class WorkingWords {
     return speech.interval(interval, working.unit(UnitOf.system(at)));
   }
 
-  /** What was taken for entries that the record leaves blank; empty where the working is unknown. */
+  /**
+   * What was taken for entries that the record leaves blank; empty where the working is unknown.
+   */
   public List<String> assumed(Working working) {
     if (!isKnown(working)) {
       return List.of();
@@ -150,8 +153,7 @@ public final class WorkingWords {
       @Nullable String name = ASSUMED.get(entry.key());
       if (name != null) {
         @Nullable Figure figure = at.scope().workings().figure(name);
-        String value =
-            figure == null ? "" : speech.amount(at.scope().figure(name), figure.unit());
+        String value = figure == null ? "" : speech.amount(at.scope().figure(name), figure.unit());
         assumed.add(speech.phrase("assumed." + entry.key(), value));
       }
     }

@@ -36,10 +36,7 @@ public final class LaneJudge {
    * @param mustApply keys of the entries for which n/a counts as blank
    */
   public LaneJudge(
-      Catalogue catalogue,
-      LocalDate asOf,
-      List<String> mustApply,
-      List<RuleProgram> programs) {
+      Catalogue catalogue, LocalDate asOf, List<String> mustApply, List<RuleProgram> programs) {
     lanes = new Lanes(catalogue);
     for (int i = 0; i < judges.length; i++) {
       judges[i] = new Judge(catalogue, asOf, mustApply, lanes.frame(i));
@@ -204,10 +201,7 @@ public final class LaneJudge {
       into.meets |= mayApply & require.isTrue();
       into.fallsShort |= mayApply & require.isFalse() & ~isUnknown;
       into.cannotTell |=
-          mayApply
-              & ~require.isVoid()
-              & ~require.isTrue()
-              & ~(require.isFalse() & ~isUnknown);
+          mayApply & ~require.isVoid() & ~require.isTrue() & ~(require.isFalse() & ~isUnknown);
     }
   }
 

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Three values and more in one cell, {@code 40; 55; 60 ft}: the range that holds them all. Each must
- * be a lone number; those without a unit have that of the last.
+ * Three values and more in one cell, {@code 40; 55; 60 ft}: the range that holds them all. Each
+ * must be a lone number; those without a unit have that of the last.
  */
 final class Several {
   private static final int LEAST = 3;

@@ -29,8 +29,7 @@ public final class ColumnReader {
   private final int entry;
   private final @Nullable Unit unit;
   private final CellStyle style;
-  private final @Nullable KeptCell[][] kept =
-      new @Nullable KeptCell[UnitSystem.values().length][];
+  private final @Nullable KeptCell[][] kept = new @Nullable KeptCell[UnitSystem.values().length][];
   private int trust;
 
   /**
@@ -50,8 +49,7 @@ public final class ColumnReader {
    *
    * @param recordSystem units of numbers for which nothing else states one
    */
-  public void read(
-      RecordFiller into, byte[] source, int from, int to, UnitSystem recordSystem) {
+  public void read(RecordFiller into, byte[] source, int from, int to, UnitSystem recordSystem) {
     int length = to - from;
     if (trust <= 0 || length > LONGEST || from > source.length - LONGEST || into.has(entry)) {
       cells.read(into, entry, source, from, to, unit, recordSystem, style);

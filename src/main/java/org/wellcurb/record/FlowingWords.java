@@ -58,9 +58,7 @@ final class FlowingWords {
   /** True if this entry says that the well flows because a level does: blanks do not undo it. */
   boolean keeps(RecordFiller into, int entry) {
     WellRecord record = into.record();
-    return isSaid(entry)
-        && record.isGiven(entry)
-        && record.note(entry) == Note.FLOWING;
+    return isSaid(entry) && record.isGiven(entry) && record.note(entry) == Note.FLOWING;
   }
 
   /** Reads one of these words; false, with nothing filled, if the text is something else. */

@@ -1,7 +1,6 @@
 package org.wellcurb.screening;
 
 import java.time.LocalDate;
-import java.util.List;
 import org.wellcurb.formula.Lanes;
 import org.wellcurb.judgement.LaneJudge;
 import org.wellcurb.record.Catalogue;

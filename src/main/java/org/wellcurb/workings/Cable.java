@@ -86,7 +86,9 @@ public final class Cable {
     return or(factor(x[6]), lineFactor(x[5]));
   }
 
-  /** Of the buried part, or of the whole where no drop part is given: that has the motor's phase. */
+  /**
+   * Of the buried part, or of the whole where no drop part is given: that has the motor's phase.
+   */
   private static double buriedFactor(double[] x) {
     return Double.isNaN(x[3]) ? dropFactor(x) : or(lineFactor(x[5]), factor(x[6]));
   }
@@ -112,7 +114,8 @@ public final class Cable {
     return Double.isNaN(x[3]) ? 0 : dropResistance(x) * x[3];
   }
 
-  private static final String FORMULA = "{buried factor} x {current} x {buried resistance} + {drop factor} x {current} x"
+  private static final String FORMULA =
+      "{buried factor} x {current} x {buried resistance} + {drop factor} x {current} x"
           + " {drop resistance}";
 
   private static Draft steps(Draft draft) {

@@ -171,7 +171,8 @@ public final class CasingSize {
                 Units.INCH,
                 Units.MILLIMETRE,
                 "true inside diameter of the casing: outside less two walls")
-            .formula("{inside as stated}, or {outside} - 2 x {wall}; {well.casing_diameter},"
+            .formula(
+                "{inside as stated}, or {outside} - 2 x {wall}; {well.casing_diameter},"
                     + " {well.casing_size_is}")
             .source(SOURCE)
             .reads(inputs())

@@ -80,7 +80,8 @@ public final class Fittings {
                 "torque arresters that the stated spacing asks for: one above the pump and one for"
                     + " each spacing (the one alone where none is stated), none on rigid steel;"
                     + " give or take one")
-            .formula("{on this pipe} x (1 + {spacings}); {drop_pipe.length} /"
+            .formula(
+                "{on this pipe} x (1 + {spacings}); {drop_pipe.length} /"
                     + " {pump.torque_arrester_spacing}")
             .reads(
                 required("drop_pipe.material"),
@@ -88,7 +89,11 @@ public final class Fittings {
                 optional("pump.torque_arrester_spacing"))
             .step("on this pipe", Units.ONE, Units.ONE, x -> arrestersOn(x[0]))
             .step("spacings", Units.ONE, Units.ONE, x -> spacings(x[1], x[2]))
-            .by(x -> x[0] == STEEL || x[0] == STAINLESS ? 0 : arrestersOn(x[0]) * (1 + spacings(x[1], x[2]))),
+            .by(
+                x ->
+                    x[0] == STEEL || x[0] == STAINLESS
+                        ? 0
+                        : arrestersOn(x[0]) * (1 + spacings(x[1], x[2]))),
         Draft.of(
                 "cable_ties_implied",
                 Units.ONE,

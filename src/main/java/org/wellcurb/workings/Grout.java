@@ -126,8 +126,7 @@ public final class Grout {
                 Units.POUND_PER_GALLON,
                 Units.KILOGRAM_PER_CUBIC_METRE,
                 x -> density(x[4], 5, x))
-            .step(
-                "water of a bag", Units.US_GALLON, Units.LITRE, x -> x[4] == CHIPS ? 0 : x[3])
+            .step("water of a bag", Units.US_GALLON, Units.LITRE, x -> x[4] == CHIPS ? 0 : x[3])
             .by(x -> placed(x, 0, 5)));
     all.add(
         Draft.of(
@@ -158,8 +157,7 @@ public final class Grout {
                 Units.POUND_PER_GALLON,
                 Units.KILOGRAM_PER_CUBIC_METRE,
                 "density of the slurry of neat cement or bentonite")
-            .formula(
-                "({bag} + {mass of the water}) / ({bag} / {density} + {grout.water_per_bag})")
+            .formula("({bag} + {mass of the water}) / ({bag} / {density} + {grout.water_per_bag})")
             .source(SOURCE)
             .reads(
                 helpful("grout.bag_mass"),

@@ -90,8 +90,7 @@ public final class Position {
                 Units.METRE,
                 "how far septic_distance may be off: both accuracies, or half the last decimals"
                     + " written, and never less than the least")
-            .formula(
-                "max({least_position_slack}, {both accuracies}); {site.position_accuracy}")
+            .formula("max({least_position_slack}, {both accuracies}); {site.position_accuracy}")
             .reads(
                 optional("site.position_accuracy"),
                 required("site.latitude"),

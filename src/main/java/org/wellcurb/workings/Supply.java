@@ -135,7 +135,8 @@ public final class Supply {
                 Units.GALLON_PER_DAY,
                 Units.LITRE_PER_DAY,
                 "water that the household uses in a day, by people or bedrooms, the greater")
-            .formula("max({site.occupants} x {use_per_person}, {site.bedrooms} x {use_per_bedroom})")
+            .formula(
+                "max({site.occupants} x {use_per_person}, {site.bedrooms} x {use_per_bedroom})")
             .source("Penn State Extension; New York State Department of Health; see the figures")
             .reads(helpful("site.occupants"), helpful("site.bedrooms"))
             .figures(PER_PERSON, PER_BEDROOM)

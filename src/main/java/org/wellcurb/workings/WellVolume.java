@@ -48,8 +48,10 @@ public final class WellVolume {
     double inside = area(CasingSize.inside(x, at + 2));
     double foot = foot(x, at, bottom);
     double below = isOpen(x, at) && foot < bottom ? area(x[at + 10]) : inside;
-    return Double.isNaN(top) ? Double.NaN : volume(top, bottom, inside, foot, below)
-        + liner(top, bottom, inside, foot, below, area(x[at + 11]), x[at + 12], x[at + 13]);
+    return Double.isNaN(top)
+        ? Double.NaN
+        : volume(top, bottom, inside, foot, below)
+            + liner(top, bottom, inside, foot, below, area(x[at + 11]), x[at + 12], x[at + 13]);
   }
 
   /** Top of the water; not known (NaN) for water above ground in a casing of unknown height. */

@@ -48,8 +48,7 @@ class ChangingInputTest {
           }
         };
     RunFailure failure =
-        assertThrows(
-            RunFailure.class, () -> new ScreenRun(request, meddler, new Stop()).run());
+        assertThrows(RunFailure.class, () -> new ScreenRun(request, meddler, new Stop()).run());
     assertEquals(RunFailure.Kind.NO_INPUT, failure.kind());
     assertTrue(failure.line().contains(saying), failure.line());
     assertEquals(1, failure.line().lines().count());

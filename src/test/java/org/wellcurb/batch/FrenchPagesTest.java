@@ -45,8 +45,7 @@ class FrenchPagesTest {
   void noEnglishIsLeft() throws Exception {
     List<Path> packs;
     try (Stream<Path> all = Files.list(Path.of("rules"))) {
-      packs =
-          all.filter(each -> Files.exists(each.resolve("pack.json"))).sorted().toList();
+      packs = all.filter(each -> Files.exists(each.resolve("pack.json"))).sorted().toList();
     }
     assertTrue(packs.size() > 10);
     Map<String, String> pages = new TreeMap<>();

@@ -44,7 +44,8 @@ class HostileTextTest {
     Path pack = pack();
     Path out = dir.resolve("out");
     run(records, pack, out, LookOptions.PLAIN);
-    Path settled = table("settled.csv", List.of("record_id", "rule", "decision", "by", "date", "note"));
+    Path settled =
+        table("settled.csv", List.of("record_id", "rule", "decision", "by", "date", "note"));
     Path answers = table("answers.csv", List.of("record_id", "entry", "corrected"));
     Path again = dir.resolve("again");
     run(records, pack, again, new LookOptions(true, answers, settled, out));

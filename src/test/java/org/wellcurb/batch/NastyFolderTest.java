@@ -38,7 +38,8 @@ class NastyFolderTest {
       assertEquals(input.get("rowsRead").asLong(), screened + aside, input.toString());
       rows += screened + aside;
       long[] sum =
-          byFile.computeIfAbsent(input.get("file").asText().replaceAll("!.*", ""), f -> new long[2]);
+          byFile.computeIfAbsent(
+              input.get("file").asText().replaceAll("!.*", ""), f -> new long[2]);
       sum[0] += screened;
       sum[1] += aside;
     }

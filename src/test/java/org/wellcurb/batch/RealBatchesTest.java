@@ -48,7 +48,8 @@ class RealBatchesTest {
   private String outcome(String id, String rule) throws Exception {
     return rows("outcomes.csv").stream()
         .filter(row -> row.get("record_id").equals(id) && row.get("rule").equals(rule))
-        .map(row -> row.get("outcome") + (row.get("needs").isEmpty() ? "" : ": " + row.get("needs")))
+        .map(
+            row -> row.get("outcome") + (row.get("needs").isEmpty() ? "" : ": " + row.get("needs")))
         .findFirst()
         .orElse("");
   }
@@ -131,7 +132,8 @@ class RealBatchesTest {
 
   @Test
   void feetThatWereConvertedAreComparedWithTheirRoundingAndPrintedTidily() throws Exception {
-    String header = "record.id,record.datum,disinfection.contact_time,pump.check_valve_spacing [m]\n";
+    String header =
+        "record.id,record.datum,disinfection.contact_time,pump.check_valve_spacing [m]\n";
     run("converted.csv", header + "M-1,ground,12,60.96\nM-2,ground,12,61.2\n");
     // 200 ft is 60.96 m, and the rule says 61 m beside it.
     assertEquals("meets", outcome("M-1", "check-valves-close-enough"));
@@ -262,7 +264,9 @@ class RealBatchesTest {
 
   @Test
   void aLimitThatIsMetExactlyIsMet() throws Exception {
-    StringBuilder text = new StringBuilder("record.id,record.datum,well.depth [ft],pump.type,pump.intake_depth [ft]\n");
+    StringBuilder text =
+        new StringBuilder(
+            "record.id,record.datum,well.depth [ft],pump.type,pump.intake_depth [ft]\n");
     for (int i = 0; i < 60; i++) {
       int depth = 60 + 20 * (i % 8);
       text.append("H-").append(i).append(",ground,").append(depth).append(",submersible,");
@@ -276,7 +280,9 @@ class RealBatchesTest {
 
   @Test
   void aTickedBoxMeetsNoDistance() throws Exception {
-    run("boxes.csv", "record.id,record.datum,setback.septic_tank [ft]\nY-1,ground,Yes\nY-2,ground,yes\n");
+    run(
+        "boxes.csv",
+        "record.id,record.datum,setback.septic_tank [ft]\nY-1,ground,Yes\nY-2,ground,yes\n");
     for (Map<String, String> row : rows("outcomes.csv")) {
       if (row.get("needs").contains("setback.septic_tank")) {
         assertEquals("cannot tell", row.get("outcome"));

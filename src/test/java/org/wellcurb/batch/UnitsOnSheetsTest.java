@@ -34,8 +34,7 @@ class UnitsOnSheetsTest {
           "hp kW", 0.7456999);
 
   private static final Pattern BOTH =
-      Pattern.compile(
-          "(?<![0-9.-])([0-9.]+) (\\S+) \\[([0-9.]+) (" + US + "|" + METRIC + ")]");
+      Pattern.compile("(?<![0-9.-])([0-9.]+) (\\S+) \\[([0-9.]+) (" + US + "|" + METRIC + ")]");
 
   @TempDir Path dir;
 

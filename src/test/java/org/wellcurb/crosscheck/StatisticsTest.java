@@ -155,8 +155,7 @@ class StatisticsTest {
       int place = run < all.size() ? run : random.nextInt(all.size());
       int[] near = new int[walk.nearest(place, 0)];
       Arrays.setAll(near, i -> all.record(walk.near(i)));
-      assertArrayEquals(
-          slow(latitude, longitude, usable, all.record(place)), near, "seed " + seed);
+      assertArrayEquals(slow(latitude, longitude, usable, all.record(place)), near, "seed " + seed);
     }
   }
 

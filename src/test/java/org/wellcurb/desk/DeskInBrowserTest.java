@@ -12,7 +12,6 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -44,8 +43,7 @@ final class DeskInBrowserTest {
   }
 
   private static Desk open(PageStyle style) throws Exception {
-    List<Pack> packs =
-        List.of(PackLoader.load("fenwick-county"), PackLoader.load("tarn-district"));
+    List<Pack> packs = List.of(PackLoader.load("fenwick-county"), PackLoader.load("tarn-district"));
     return Desk.open(0, packs, LocalDate.of(2026, 1, 1), style);
   }
 
@@ -223,8 +221,7 @@ final class DeskInBrowserTest {
   }
 
   private String value(String id) {
-    return String.valueOf(
-        browser.driver().findElement(By.id(id)).getDomProperty("value"));
+    return String.valueOf(browser.driver().findElement(By.id(id)).getDomProperty("value"));
   }
 
   private void type(CharSequence... keys) {

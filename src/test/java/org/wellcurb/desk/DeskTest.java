@@ -139,8 +139,7 @@ class DeskTest {
       }
     }
     Map<String, String> sheets = new HashMap<>();
-    for (JsonNode record :
-        JSON.readTree(DEMO.resolve("findings.json").toFile()).path("records")) {
+    for (JsonNode record : JSON.readTree(DEMO.resolve("findings.json").toFile()).path("records")) {
       if (record.path("file").asText().equals(file)) {
         sheets.put(record.path("record_id").asText(), record.path("sheet").asText());
       }

@@ -99,16 +99,15 @@ final class PictureBookTest {
     Path sample = Path.of("sample-records", "fenwick-valve-before-relief.json");
     browser.driver().findElement(By.id("file")).sendKeys(sample.toAbsolutePath().toString());
     new WebDriverWait(browser.driver(), Duration.ofSeconds(40))
-        .until(
-            driver -> driver.findElement(By.id("status")).getText().startsWith("Findings: 1"));
+        .until(driver -> driver.findElement(By.id("status")).getText().startsWith("Findings: 1"));
     new WebDriverWait(browser.driver(), Duration.ofSeconds(40))
         .until(
             driver ->
                 browser
-                    .driver()
-                    .executeScript(
-                        "return document.getElementById('sheet').contentDocument"
-                            + ".querySelector('.finding') ? 1 : null;")
+                        .driver()
+                        .executeScript(
+                            "return document.getElementById('sheet').contentDocument"
+                                + ".querySelector('.finding') ? 1 : null;")
                     != null);
     browser.driver().executeScript("window.scrollTo(0, 0)");
   }

@@ -179,9 +179,16 @@ class JsonReadingTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"{\0c", "{\0\0\0}", "\0{\"record\":{\"id\":\"A\"}}", "{\"record\":{\"id\":\"A\0\"}}"})
+  @ValueSource(
+      strings = {
+        "{\0c",
+        "{\0\0\0}",
+        "\0{\"record\":{\"id\":\"A\"}}",
+        "{\"record\":{\"id\":\"A\0\"}}"
+      })
   void zeroBytesAreNoSignOfAnotherEncoding(String text) {
-    Gathered all = one("[{\"record\":{\"id\":\"B\"}},\n" + text + ",\n{\"record\":{\"id\":\"C\"}}]");
+    Gathered all =
+        one("[{\"record\":{\"id\":\"B\"}},\n" + text + ",\n{\"record\":{\"id\":\"C\"}}]");
     assertTrue(all.ids().contains("B"), all.reasons().toString());
     assertTrue(!all.aside.isEmpty(), "it is set aside");
   }

@@ -14,7 +14,9 @@ import org.wellcurb.quantity.Units;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.WellRecord;
 
-/** What offices really write in their tables, and what must be made of it. All rows are invented. */
+/**
+ * What offices really write in their tables, and what must be made of it. All rows are invented.
+ */
 class RealTablesTest {
   private static final Catalogue CATALOGUE = Catalogue.standard();
   private static final double FOOT = 0.3048;
@@ -32,8 +34,7 @@ class RealTablesTest {
   }
 
   private static List<WellRecord> mapped(String columns, String text) throws Exception {
-    String map =
-        "{'title':'t','columns':[{'column':'NO','entry':'record.id'}," + columns + "]}";
+    String map = "{'title':'t','columns':[{'column':'NO','entry':'record.id'}," + columns + "]}";
     Gathered all =
         Gathered.mapped(HeaderMaps.parse("m", map.replace('\'', '"'), CATALOGUE), "a.csv", text);
     assertEquals(List.of(), all.reasons());
@@ -142,8 +143,17 @@ class RealTablesTest {
     reads("setback.septic_tank [ft]", cells("0", "unknown DOUBTED_ZERO"));
     reads("setback.property_line [ft]", cells("0", "0.0000"));
     String header = "record.id,water.static_level [ft],water.flowing\n";
-    for (String order : List.of(header + "A,0,%s\n", "water.flowing," + header.replace(",water.flowing", "") + "%s,A,0\n")) {
-      for (String[] flowing : new String[][] {{"", "unknown DOUBTED_ZERO"}, {"no", "unknown DOUBTED_ZERO"}, {"yes", "0.0000"}, {"Y", "0.0000"}}) {
+    for (String order :
+        List.of(
+            header + "A,0,%s\n",
+            "water.flowing," + header.replace(",water.flowing", "") + "%s,A,0\n")) {
+      for (String[] flowing :
+          new String[][] {
+            {"", "unknown DOUBTED_ZERO"},
+            {"no", "unknown DOUBTED_ZERO"},
+            {"yes", "0.0000"},
+            {"Y", "0.0000"}
+          }) {
         WellRecord record = Gathered.csv(String.format(order, flowing[0])).records.get(0);
         assertEquals(flowing[1], told(record, "water.static_level"), order + flowing[0]);
       }
@@ -188,7 +198,8 @@ class RealTablesTest {
     assertEquals("30.4800", told(records.get(0), "well.depth"));
     assertEquals("100.0000", told(records.get(1), "well.depth"));
     assertEquals("unreadable UNKNOWN_UNIT", told(records.get(3), "well.depth"));
-    List<WellRecord> by = Gathered.csv("record.id,well.depth,record.units\nA,100,us\nB,100,metric\n").records;
+    List<WellRecord> by =
+        Gathered.csv("record.id,well.depth,record.units\nA,100,us\nB,100,metric\n").records;
     assertEquals("30.4800", told(by.get(0), "well.depth"));
     assertEquals("100.0000", told(by.get(1), "well.depth"));
   }
@@ -219,13 +230,20 @@ class RealTablesTest {
     reads(
         "water.yield [gpm]",
         cells(
-            "10-15", gpm(10, 15),
-            "10 to 15", gpm(10, 15),
-            "between 10 and 15", gpm(10, 15),
-            "10, 15", gpm(10, 15) + " SEVERAL",
-            "15 & 10 gpm", gpm(10, 15) + " SEVERAL",
-            "10; 12; 15", gpm(10, 15) + " SEVERAL",
-            "15-10", "unreadable REVERSED"));
+            "10-15",
+            gpm(10, 15),
+            "10 to 15",
+            gpm(10, 15),
+            "between 10 and 15",
+            gpm(10, 15),
+            "10, 15",
+            gpm(10, 15) + " SEVERAL",
+            "15 & 10 gpm",
+            gpm(10, 15) + " SEVERAL",
+            "10; 12; 15",
+            gpm(10, 15) + " SEVERAL",
+            "15-10",
+            "unreadable REVERSED"));
   }
 
   private static String gpm(double from, double to) {

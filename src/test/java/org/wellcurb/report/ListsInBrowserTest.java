@@ -74,8 +74,7 @@ final class ListsInBrowserTest {
     browser.scripts(false);
     try {
       browser.open(page, 320);
-      assertEquals(
-          RECORDS, browser.driver().findElements(by("#list-records tbody tr")).size());
+      assertEquals(RECORDS, browser.driver().findElements(by("#list-records tbody tr")).size());
       assertEquals(0, browser.driver().findElements(by(".tools")).size());
       assertTrue(browser.driver().findElements(by("#list-grid tbody tr")).size() > 0);
       assertTrue(
@@ -90,8 +89,9 @@ final class ListsInBrowserTest {
   }
 
   private static List<String> rows() {
-    return strings("return [...document.querySelectorAll('#list-records tbody tr')]"
-        + ".map(r => r.textContent.trim())");
+    return strings(
+        "return [...document.querySelectorAll('#list-records tbody tr')]"
+            + ".map(r => r.textContent.trim())");
   }
 
   private static List<Integer> numbers(int column) {

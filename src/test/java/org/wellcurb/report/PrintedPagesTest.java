@@ -85,8 +85,7 @@ final class PrintedPagesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(
-      strings = {"sheet", "index", "notice", "rulebook", "rehearsal", "since", "blank"})
+  @ValueSource(strings = {"sheet", "index", "notice", "rulebook", "rehearsal", "since", "blank"})
   void noRowIsCut(String name) throws IOException {
     Path file = FOLDER.resolve("printed-" + name + ".html");
     Files.writeString(file, page(name));
@@ -115,8 +114,7 @@ final class PrintedPagesTest {
   private static Map<String, List<Integer>> links(byte[] pdf) {
     String text = new String(pdf, StandardCharsets.ISO_8859_1);
     Map<String, String> objects = new HashMap<>();
-    Matcher object =
-        Pattern.compile("(?s)(?<![0-9])([0-9]+) 0 obj\\b(.*?)\\bendobj").matcher(text);
+    Matcher object = Pattern.compile("(?s)(?<![0-9])([0-9]+) 0 obj\\b(.*?)\\bendobj").matcher(text);
     while (object.find()) {
       objects.put(object.group(1), object.group(2));
     }

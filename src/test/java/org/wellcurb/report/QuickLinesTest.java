@@ -17,9 +17,27 @@ import org.wellcurb.record.WellRecord;
 /** What is written the quick way is what the long way would write. */
 class QuickLinesTest {
   private static final double[] EDGES = {
-    0, -0.0, 1, -1, 0.001, 0.00099999999, 0.1, 0.30000000000000004, 9.9999995, 9.9999994999,
-    99999.95, 999999.4999999, 999999.5, 1e6, 1.0000005, 2.5000005, 0.0010000005, 123456.5, 1e15,
-    Double.MIN_VALUE, Double.MAX_VALUE
+    0,
+    -0.0,
+    1,
+    -1,
+    0.001,
+    0.00099999999,
+    0.1,
+    0.30000000000000004,
+    9.9999995,
+    9.9999994999,
+    99999.95,
+    999999.4999999,
+    999999.5,
+    1e6,
+    1.0000005,
+    2.5000005,
+    0.0010000005,
+    123456.5,
+    1e15,
+    Double.MIN_VALUE,
+    Double.MAX_VALUE
   };
 
   @Test

@@ -62,7 +62,8 @@ class EveryPackErrorTest {
           Map.entry("what it must be", "every key of the schema has a description"),
           Map.entry("something stands twice", "two equal things are found before"));
 
-  private static final Pattern COMMENTS = Pattern.compile("/\\*.*?\\*/|(?m)^\\s*//.*?$", Pattern.DOTALL);
+  private static final Pattern COMMENTS =
+      Pattern.compile("/\\*.*?\\*/|(?m)^\\s*//.*?$", Pattern.DOTALL);
   private static final Pattern JOINED = Pattern.compile("\"\\s*\\+\\s*\"");
   private static final Pattern LITERAL = Pattern.compile("\"((?:[^\"\\\\\\n]|\\\\.)*)\"");
   private static final Pattern LETTERS = Pattern.compile("[a-z]");

@@ -20,8 +20,7 @@ class GeneratedWellsTest {
 
   @Test
   void noDeficiencyNoDiscrepancyNoReading() throws Exception {
-    Screener screener =
-        new Screener(PackLoader.load("common-practice"), LocalDate.of(2026, 1, 1));
+    Screener screener = new Screener(PackLoader.load("common-practice"), LocalDate.of(2026, 1, 1));
     Random random = new Random(SEED);
     Map<String, String> said = new TreeMap<>();
     int met = 0;

@@ -10,14 +10,13 @@ import org.wellcurb.quantity.AmountWriter;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.record.Catalogue;
-import org.wellcurb.record.Datum;
 import org.wellcurb.record.Entry;
 import org.wellcurb.record.Part;
 
 /**
  * What is true of a generated well, in the US unit of each entry and from the ground; and how a
- * contractor writes it down: in one unit system or both, from the ground or the casing top, rounded,
- * and with blanks.
+ * contractor writes it down: in one unit system or both, from the ground or the casing top,
+ * rounded, and with blanks.
  */
 final class GoodForm {
   private static final Catalogue CATALOGUE = Catalogue.standard();

@@ -2,7 +2,9 @@ package org.wellcurb.screening;
 
 import java.util.Random;
 
-/** How a generated well was drilled, cased, screened and grouted. All depths in feet from ground. */
+/**
+ * How a generated well was drilled, cased, screened and grouted. All depths in feet from ground.
+ */
 final class GoodHole {
   private final Random random;
   private final GoodForm form;

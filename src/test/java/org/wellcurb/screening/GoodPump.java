@@ -4,13 +4,15 @@ import java.util.Random;
 
 /**
  * The water of a generated well and the pump that a careful contractor puts in. The sums are those
- * of the trade's handbooks, written without the program's own: 2.31 ft of water to a psi, 3960
- * gpm ft to a horsepower, half of the power lost.
+ * of the trade's handbooks, written without the program's own: 2.31 ft of water to a psi, 3960 gpm
+ * ft to a horsepower, half of the power lost.
  */
 final class GoodPump {
   private static final double FEET_PER_PSI = 2.31;
   private static final double[] MOTORS = {0.5, 0.75, 1, 1.5, 2, 3, 5, 7.5, 10, 15, 20, 30, 40, 50};
-  private static final double[] FULL_LOAD = {6, 8, 10, 12, 14, 19, 28, 40, 53, 75, 95, 140, 180, 230};
+  private static final double[] FULL_LOAD = {
+    6, 8, 10, 12, 14, 19, 28, 40, 53, 75, 95, 140, 180, 230
+  };
 
   private final Random random;
   private final GoodForm form;
@@ -90,8 +92,14 @@ final class GoodPump {
     double flow = Math.min(form.get("water.test_rate"), form.get("water.yield"));
     flow = Math.max(1.5, Math.min(flow, 25));
     form.amount("pump.rated_flow", flow);
-    double most = control.equals("switch") ? form.get("pressure.cut_out") : form.get("pressure.set_point") + 10;
-    double level = form.has("water.pumping_level") ? form.get("water.pumping_level") : form.get("pump.intake_depth");
+    double most =
+        control.equals("switch")
+            ? form.get("pressure.cut_out")
+            : form.get("pressure.set_point") + 10;
+    double level =
+        form.has("water.pumping_level")
+            ? form.get("water.pumping_level")
+            : form.get("pump.intake_depth");
     double head = level + form.get("pressure.switch_height") + FEET_PER_PSI * most + 15;
     int motor = 0;
     while (motor < MOTORS.length - 1 && MOTORS[motor] < flow * head / 3960 / 0.5) {
@@ -113,14 +121,22 @@ final class GoodPump {
   }
 
   private void intake() {
-    double least = Math.max(5, form.has("water.pumping_level") ? form.get("water.pumping_level") : form.get("water.static_level"));
+    double least =
+        Math.max(
+            5,
+            form.has("water.pumping_level")
+                ? form.get("water.pumping_level")
+                : form.get("water.static_level"));
     double bottom = form.get("well.depth");
-    form.amount("pump.intake_depth", Math.rint((least + (bottom - least) * (0.3 + 0.5 * random.nextDouble())) * 10) / 10);
+    form.amount(
+        "pump.intake_depth",
+        Math.rint((least + (bottom - least) * (0.3 + 0.5 * random.nextDouble())) * 10) / 10);
   }
 
   private void dropPipe(double pressure) {
     double length = form.get("pump.intake_depth") - between(2, 4);
-    boolean hasPitless = !form.has("water.shut_in_pressure") && length > 20 && random.nextInt(4) > 0;
+    boolean hasPitless =
+        !form.has("water.shut_in_pressure") && length > 20 && random.nextInt(4) > 0;
     form.word("pitless.fitted", hasPitless ? "yes" : "no");
     if (hasPitless) {
       double pitless = between(3, 8);

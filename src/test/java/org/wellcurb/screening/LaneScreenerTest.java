@@ -36,8 +36,29 @@ class LaneScreenerTest {
   /** Texts that an amount may be replaced by: no unit of a wrong kind is read as a value. */
   private static final List<String> TEXTS =
       List.of(
-          "", "unknown", "n/a", "-", "10-200", ">100", "<5", "0", "-2", "1e", "15", "15.2 m", "20 m",
-          "50 ft", "~40", "yes", "no", "none", "other", "steel", "2009", "2009-05", "1995-06-01");
+          "",
+          "unknown",
+          "n/a",
+          "-",
+          "10-200",
+          ">100",
+          "<5",
+          "0",
+          "-2",
+          "1e",
+          "15",
+          "15.2 m",
+          "20 m",
+          "50 ft",
+          "~40",
+          "yes",
+          "no",
+          "none",
+          "other",
+          "steel",
+          "2009",
+          "2009-05",
+          "1995-06-01");
 
   private static final Map<String, List<String>> OFTEN =
       Map.of(

@@ -209,7 +209,8 @@ final class PrintedSum {
 
   private void close() {
     if (!take(")")) {
-      throw new IllegalArgumentException("no closing bracket before " + tokens.subList(at, tokens.size()));
+      throw new IllegalArgumentException(
+          "no closing bracket before " + tokens.subList(at, tokens.size()));
     }
   }
 

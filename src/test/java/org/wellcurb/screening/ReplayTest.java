@@ -57,7 +57,9 @@ class ReplayTest {
     assertEquals(Set.of(), never, "too seldom known, seed " + SEED + ": " + done);
   }
 
-  /** What is wrong with the sum as printed; empty if nothing, or if it is no sum of exact figures. */
+  /**
+   * What is wrong with the sum as printed; empty if nothing, or if it is no sum of exact figures.
+   */
   private static String fault(WorkingShown shown, Map<String, Integer> done) {
     boolean isExact =
         shown.result().matches("-?\\d[^ ]*( [^ ]+| mg h/L)?")

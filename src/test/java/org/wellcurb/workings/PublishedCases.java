@@ -38,7 +38,8 @@ final class PublishedCases {
           Map.entry("peak_need", List.of("peak_demand_rate")),
           Map.entry(
               "peak_shortfall",
-              List.of("available_two_hour_supply", "minimum_supply_volume", "intermediate_storage")),
+              List.of(
+                  "available_two_hour_supply", "minimum_supply_volume", "intermediate_storage")),
           Map.entry("voltage_drop", List.of("wire_resistance", "voltage_drop")),
           Map.entry("voltage_drop_share", List.of("voltage_drop_percent")),
           Map.entry(
@@ -50,7 +51,8 @@ final class PublishedCases {
           Map.entry("septic_distance", List.of("geodesic_distance")),
           Map.entry("chlorine_needed", List.of("chlorine_dose_calcium_hypochlorite")),
           Map.entry(
-              "bleach_needed", List.of("chlorine_dose_sodium_hypochlorite", "chlorine_concentration")));
+              "bleach_needed",
+              List.of("chlorine_dose_sodium_hypochlorite", "chlorine_concentration")));
 
   private PublishedCases() {}
 

@@ -53,7 +53,8 @@ class SqlOracleTest {
     Pack pack = load(name);
     return !own(pack).isEmpty()
         && pack.sources().values().stream()
-            .allMatch(source -> source.basis() == Source.Basis.PUBLISHED || isTakenOver(pack, source));
+            .allMatch(
+                source -> source.basis() == Source.Basis.PUBLISHED || isTakenOver(pack, source));
   }
 
   private static boolean isTakenOver(Pack pack, Source source) {

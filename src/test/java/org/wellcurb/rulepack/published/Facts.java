@@ -70,7 +70,8 @@ final class Facts {
   }
 
   private static boolean says(CSVRecord row, String figure) {
-    return !isFromMemory(row) && holds((row.get("limit_value") + " " + row.get("unit")).trim(), figure);
+    return !isFromMemory(row)
+        && holds((row.get("limit_value") + " " + row.get("unit")).trim(), figure);
   }
 
   static boolean isFromMemory(CSVRecord row) {
@@ -86,8 +87,7 @@ final class Facts {
     CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
     try (InputStream in = Facts.class.getResourceAsStream("/published/" + name);
         CSVParser parser =
-            CSVParser.parse(
-                Objects.requireNonNull(in, name), StandardCharsets.UTF_8, format)) {
+            CSVParser.parse(Objects.requireNonNull(in, name), StandardCharsets.UTF_8, format)) {
       return parser.getRecords();
     } catch (IOException e) {
       throw new UncheckedIOException(e);

@@ -96,10 +96,11 @@ class SouthDakotaTest {
     String[] rotary = Code.plus(HARD_ROCK, "well.method", "rotary");
     SD.states("ARSD 74:02:04:32", "grout material", "cement grout")
         .meets("hard-rock-cement-grout", Code.plus(rotary, "grout.material", "neat cement"));
-    SD.fallsShort(
-        "hard-rock-cement-grout", Code.plus(rotary, "grout.material", "bentonite chips"));
-    String[] cased = Code.plus(Code.plus(HARD_ROCK, "well.casing_depth", "40 ft"), "grout.top", "0 ft");
-    SD.states("ARSD 74:02:04:32", "grouted interval", "bottom of casing to ground surface or pitless")
+    SD.fallsShort("hard-rock-cement-grout", Code.plus(rotary, "grout.material", "bentonite chips"));
+    String[] cased =
+        Code.plus(Code.plus(HARD_ROCK, "well.casing_depth", "40 ft"), "grout.top", "0 ft");
+    SD.states(
+            "ARSD 74:02:04:32", "grouted interval", "bottom of casing to ground surface or pitless")
         .least(
             "hard-rock-grout-reach",
             "grout.bottom",
@@ -110,9 +111,16 @@ class SouthDakotaTest {
   @Test
   void arsd_74_02_04_28_pressure_grouting() {
     SD.states("ARSD 74:02:04:28", "grouting", "pressure-grouted")
-        .meets("grout-under-pressure", "well.method=rotary", "well.casing_material=pvc", "grout.method=pumped");
+        .meets(
+            "grout-under-pressure",
+            "well.method=rotary",
+            "well.casing_material=pvc",
+            "grout.method=pumped");
     SD.fallsShort(
-        "grout-under-pressure", "well.method=rotary", "well.casing_material=pvc", "grout.method=poured");
+        "grout-under-pressure",
+        "well.method=rotary",
+        "well.casing_material=pvc",
+        "grout.method=poured");
     SD.doesNotApply("grout-under-pressure", "well.method=driven", "grout.method=poured");
   }
 
@@ -128,7 +136,9 @@ class SouthDakotaTest {
   void arsd_74_02_04_60_3_access_port() {
     SD.states("ARSD 74:02:04:60(3)", "threaded hole", "1 in")
         .cannotTell(
-            "access-port-for-a-large-pump", "pump.rated_flow=18.1 gpm", "well.casing_diameter=8 in");
+            "access-port-for-a-large-pump",
+            "pump.rated_flow=18.1 gpm",
+            "well.casing_diameter=8 in");
     SD.doesNotApply(
         "access-port-for-a-large-pump", "pump.rated_flow=18 gpm", "well.casing_diameter=8 in");
     SD.doesNotApply(
