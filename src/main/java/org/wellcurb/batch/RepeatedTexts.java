@@ -12,9 +12,10 @@ import org.wellcurb.report.Whose;
 final class RepeatedTexts {
   private static final int SLOTS = 1 << 12;
 
-  private final @Nullable Text[] texts = new @Nullable Text[SLOTS];
+  private final @Nullable String[] texts = new @Nullable String[SLOTS];
 
-  private record Text(byte[] bytes, String text) {}
+  /** The bytes of each text, as they stood in the source. */
+  private final byte[][] bytes = new byte[SLOTS][];
 
   /** What a record gives in an entry, as written; empty where it gives nothing. */
   String of(WellRecord record, int entry) {
@@ -29,12 +30,13 @@ final class RepeatedTexts {
       hash = hash * 31 + source[i];
     }
     int slot = (hash * 0x9E3779B1) >>> 20;
-    Text known = texts[slot];
-    if (known != null && Arrays.equals(known.bytes, 0, known.bytes.length, source, from, to)) {
-      return known.text;
+    String known = texts[slot];
+    if (known != null && Arrays.equals(bytes[slot], 0, bytes[slot].length, source, from, to)) {
+      return known;
     }
     String text = record.written(entry);
-    texts[slot] = new Text(Arrays.copyOfRange(source, from, to), text);
+    texts[slot] = text;
+    bytes[slot] = Arrays.copyOfRange(source, from, to);
     return text;
   }
 }
