@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Note;
 import org.wellcurb.quantity.Unit;
@@ -18,7 +17,7 @@ import org.wellcurb.record.WellRecord;
 /** Reads the cells of one row into entries, as a plan says. */
 final class CellsReader {
   private final CellReader reader;
-  private final Map<ColumnPlan, ColumnReader[]> byPlan = new IdentityHashMap<>();
+  private final IdentityHashMap<ColumnPlan, ColumnReader[]> byPlan = new IdentityHashMap<>();
   private @Nullable ColumnPlan last;
   private ColumnReader[] columns = new ColumnReader[0];
 
