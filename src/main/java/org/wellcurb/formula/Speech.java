@@ -10,6 +10,7 @@ import java.util.function.Function;
 import org.wellcurb.quantity.Interval;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.UnitSystem;
+import org.wellcurb.quantity.Units;
 import org.wellcurb.record.Entry;
 import org.wellcurb.workings.Working;
 
@@ -96,6 +97,10 @@ public final class Speech {
 
   /** An amount in this unit, or in the system asked for with this unit's beside it. */
   public String amount(double si, Unit unit) {
+    if (unit.equals(Units.DAY)) {
+      double days = unit.fromSi(si);
+      return phrase(Math.abs(days) == 1 ? "day.one" : "day.many", number(days));
+    }
     Unit shown = units == UnitSystem.NEUTRAL ? unit : Counterpart.of(unit, units);
     String own = number(unit.fromSi(si)) + suffix(unit);
     return shown.equals(unit) ? own : number(shown.fromSi(si)) + suffix(shown) + " [" + own + "]";
