@@ -12,6 +12,7 @@ import org.wellcurb.record.Entry;
  * @param survey what stands in it
  * @param entry the entry that it probably fills; null where nothing is like it
  * @param unit the unit of its numbers; null where they need none
+ * @param unitFrom the column that names the unit row by row; empty where none does
  * @param dates the order of its dates, in words of a header map; empty where it cannot be told
  * @param pivot the first year of two-digit years; 0 where there are none
  * @param unknown texts that look as if they meant unknown
@@ -24,12 +25,28 @@ public record ColumnGuess(
     ColumnSurvey survey,
     @Nullable Entry entry,
     @Nullable Unit unit,
+    String unitFrom,
     String dates,
     int pivot,
     List<String> unknown,
     Map<String, String> words,
     String why,
     List<String> doubts) {
+  /** How the doubt about a unit begins that nothing states. */
+  static final String UNSAID = "nothing states its unit";
+
+  /** True where nothing states the unit of its numbers. */
+  boolean isUnitUnsaid() {
+    return doubts.stream().anyMatch(doubt -> doubt.startsWith(UNSAID));
+  }
+
+  /** The same, with its units named by another column. */
+  ColumnGuess withUnitFrom(String column) {
+    List<String> left = doubts.stream().filter(doubt -> !doubt.startsWith(UNSAID)).toList();
+    String said = why + "; " + column + " names the unit row by row";
+    return new ColumnGuess(survey, entry, unit, column, dates, pivot, unknown, words, said, left);
+  }
+
   public ColumnGuess {
     unknown = List.copyOf(unknown);
     words = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(words));

@@ -19,6 +19,9 @@ final class ColumnGuesser {
   /** Likeness of a header from which an entry is considered. */
   private static final double LIKE = 0.66;
 
+  /** What the unit of a header adds to the likeness of an entry that is usually in it. */
+  private static final double USUAL_UNIT = 0.1;
+
   /** Share of cells that must be of the entry's kind. */
   private static final double OF_KIND = 0.5;
 
@@ -43,7 +46,7 @@ final class ColumnGuesser {
         double like = phrases.likeness(entry, headers.get(i));
         boolean isKey = HeaderKey.of(columns.get(i).name()).key().equalsIgnoreCase(entry.key());
         if ((isKey || like >= LIKE) && fits(entry, columns.get(i), headers.get(i))) {
-          matches.add(new Match(i, entry, isKey ? 2 : like));
+          matches.add(new Match(i, entry, isKey ? 2 : like + usual(entry, headers.get(i))));
         }
       }
     }
@@ -69,7 +72,17 @@ final class ColumnGuesser {
               ? nothing(columns.get(i))
               : described(columns.get(i), headers.get(i), match, most));
     }
-    return guesses;
+    return UnitColumns.beside(columns, guesses);
+  }
+
+  /** A little for the entry that is usually in the unit of the header: no depth is in inches. */
+  private static double usual(Entry entry, HeaderWords header) {
+    Unit stated = header.unit();
+    boolean isUsual =
+        stated != null
+            && (stated.equals(entry.unit(UnitSystem.US))
+                || stated.equals(entry.unit(UnitSystem.METRIC)));
+    return isUsual ? USUAL_UNIT : 0;
   }
 
   /** A table without a number of the record cannot be read: the first column of all different. */
@@ -93,7 +106,7 @@ final class ColumnGuesser {
       return false;
     }
     Unit unit = header.unit();
-    if (unit != null && entry.kind().isAmount() && !HeaderEntry.fits(entry, unit)) {
+    if (unit != null && !(entry.kind().isAmount() && HeaderEntry.fits(entry, unit))) {
       return false;
     }
     if (column.filled() == 0) {
@@ -141,7 +154,7 @@ final class ColumnGuesser {
         column.filled() == 0
             ? "it is blank throughout, and its header is like no entry"
             : "its header is like no entry of its kind";
-    return new ColumnGuess(column, null, null, "", 0, List.of(), Map.of(), why, List.of());
+    return new ColumnGuess(column, null, null, "", "", 0, List.of(), Map.of(), why, List.of());
   }
 
   private ColumnGuess described(
@@ -172,7 +185,7 @@ final class ColumnGuesser {
       choices(entry, column, words, unknown, doubts);
     }
     return new ColumnGuess(
-        column, entry, unit, dates, pivot, unknown, words, why.toString(), doubts);
+        column, entry, unit, "", dates, pivot, unknown, words, why.toString(), doubts);
   }
 
   /** Two-digit years are of the hundred years from this one on. */
@@ -197,6 +210,8 @@ final class ColumnGuesser {
           || text.startsWith("1899-12-3")
           || text.startsWith("9999-")
           || text.startsWith("0000-")
+          || text.equals("1.1.1900")
+          || text.equals("01.01.1900")
           || text.equals("1/1/1900")
           || text.equals("01/01/1900")) {
         unknown.add(text);
@@ -240,7 +255,7 @@ final class ColumnGuesser {
       return better;
     }
     Unit guessed = most == UnitSystem.METRIC ? metric : us;
-    doubts.add("nothing states its unit; " + guessed.symbol() + " is a guess");
+    doubts.add(ColumnGuess.UNSAID + "; " + guessed.symbol() + " is a guess");
     return guessed;
   }
 
@@ -305,7 +320,7 @@ final class ColumnGuesser {
     List<String> choices = entry.kind() == Kind.YES_NO ? List.of("yes", "no") : entry.choices();
     for (Map.Entry<String, Integer> text : column.mostCommon()) {
       String written = text.getKey();
-      if (isKnown(entry, written)) {
+      if (isKnown(entry, written) || written.matches("[?.-]+")) {
         continue;
       }
       String lower = written.toLowerCase(java.util.Locale.ROOT);

@@ -32,7 +32,7 @@ public final class MapDraft {
           left.add(guess.survey().name());
         }
       } else {
-        columns.add(column(guess, entry, place(survey, i)));
+        columns.add(column(survey, guess, entry, place(survey, i)));
       }
     }
     if (!left.isEmpty()) {
@@ -56,7 +56,8 @@ public final class MapDraft {
     return same > 1 || survey.layout().header().isEmpty() ? column + 1 : null;
   }
 
-  private static ObjectNode column(ColumnGuess guess, Entry entry, @Nullable Integer place) {
+  private static ObjectNode column(
+      HeaderSurvey survey, ColumnGuess guess, Entry entry, @Nullable Integer place) {
     ObjectNode column = JSON.objectNode();
     if (place == null) {
       column.put("column", guess.survey().name());
@@ -67,6 +68,11 @@ public final class MapDraft {
     Unit unit = guess.unit();
     if (unit != null) {
       column.put("unit", unit.symbol());
+    }
+    if (!guess.unitFrom().isEmpty()) {
+      column.put("unitFrom", guess.unitFrom());
+      ObjectNode words = column.putObject("unitWords");
+      UnitColumns.words(survey, guess.unitFrom()).forEach(words::put);
     }
     if (!guess.dates().isEmpty()) {
       column.put("dates", guess.dates());

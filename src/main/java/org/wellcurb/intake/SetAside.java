@@ -23,8 +23,14 @@ public final class SetAside {
     this.file = file;
     this.row = row;
     this.column = column;
-    this.reason = reason;
+    this.reason = oneLine(reason);
     this.raw = raw.clone();
+  }
+
+  /** A reason may name a header, and a header may hold line ends. */
+  private static String oneLine(String text) {
+    boolean plain = text.chars().noneMatch(Character::isISOControl);
+    return plain ? text : text.replaceAll("\\p{Cntrl}+", " ").strip();
   }
 
   /** A whole file. */

@@ -146,6 +146,23 @@ class HeaderSurveyTest {
   }
 
   @Test
+  void aColumnOfUnitsSaysThoseOfItsNeighbours() throws Exception {
+    Path file =
+        Files.writeString(
+            dir.resolve("t.csv"),
+            "FILE_REF;DPTH_TOT;DPTH_UNIT;BORE_MM;RELIEF_PSI\nA;100;FT;150;75\nB;30;M;200;100\n");
+    HeaderSurvey survey = survey(file);
+    assertEquals("DPTH_UNIT", survey.columns().get(1).unitFrom());
+    HeaderMap map = HeaderMaps.parse("draft", MapDraft.of(survey), CATALOGUE);
+    Gathered all = Gathered.mapped(map, "t.csv", Files.readString(file));
+    int depth = CATALOGUE.index("well.depth");
+    assertEquals(30.48, all.records.get(0).lo(depth), 1e-9);
+    assertEquals(30, all.records.get(1).lo(depth), 1e-9);
+    assertEquals("well.bore_diameter", survey.columns().get(3).entry().key());
+    assertEquals("relief.setting", survey.columns().get(4).entry().key());
+  }
+
+  @Test
   void noEntryIsGuessedTwice() throws Exception {
     Path file =
         Files.writeString(dir.resolve("t.csv"), "NO,Depth,Total Depth\nA,100,110\nB,90,95\n");
