@@ -99,6 +99,27 @@ final class ColumnGuesser {
         return;
       }
     }
+    int best = repeated(columns, byColumn);
+    if (best >= 0) {
+      byColumn.put(best, new Match(best, id, 0));
+    }
+  }
+
+  /** Where rows share a number, as layers of a well do: the first filled column of many texts. */
+  private static int repeated(List<ColumnSurvey> columns, Map<Integer, Match> byColumn) {
+    for (int i = 0; i < columns.size(); i++) {
+      ColumnSurvey column = columns.get(i);
+      boolean isMany = column.isManyTexts() || column.texts().size() * 10L >= column.rows();
+      if (!byColumn.containsKey(i)
+          && column.filled() > 1
+          && column.filled() == column.rows()
+          && isMany
+          && column.numeric() < OF_KIND
+          && column.dated() < OF_KIND) {
+        return i;
+      }
+    }
+    return -1;
   }
 
   private static boolean fits(Entry entry, ColumnSurvey column, HeaderWords header) {
@@ -166,8 +187,13 @@ final class ColumnGuesser {
         match.likeness() >= 2
             ? "the header is its key"
             : match.likeness() == 0
-                ? "the first column whose cells are all different"
+                ? "the first column that is filled throughout and tells rows apart"
                 : "the header says " + String.join(" ", header.words()));
+    if (entry.index() == 0 && !column.isAllDifferent() && column.filled() > 1) {
+      doubts.add(
+          "it stands on several rows: where they are parts of one record, set rows to"
+              + " \"one record an id\", and layers, if rows hold them");
+    }
     @Nullable Unit unit = null;
     List<String> unknown = new ArrayList<>();
     Map<String, String> words = new LinkedHashMap<>();

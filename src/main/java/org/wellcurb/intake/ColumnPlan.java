@@ -1,8 +1,11 @@
 package org.wellcurb.intake;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.record.CellStyle;
@@ -33,6 +36,9 @@ final class ColumnPlan {
 
   /** The columns that nothing takes. */
   final int[] unknown;
+
+  /** The columns that say something about others, or hold lists: their cells are counted only. */
+  final int[] counted;
 
   /** All entries that it fills, and how. */
   final List<Target> targets;
@@ -71,6 +77,13 @@ final class ColumnPlan {
     style = simple.stream().map(s -> s.target().style()).toArray(CellStyle[]::new);
     steps = others.toArray(Step[]::new);
     unknown = layout.columns().stream().filter(Column::isUnknown).mapToInt(Column::index).toArray();
+    Set<Integer> read = new HashSet<>();
+    all.forEach(step -> Arrays.stream(step.columns).forEach(read::add));
+    counted =
+        layout.columns().stream()
+            .filter(c -> !c.isUnknown() && !read.contains(c.index()))
+            .mapToInt(Column::index)
+            .toArray();
     targets = all.stream().flatMap(s -> s.mapped.targets().stream()).toList();
     this.filterColumns = filterColumns.stream().mapToInt(Integer::intValue).toArray();
     this.filters = filters.toArray(RowFilter[]::new);

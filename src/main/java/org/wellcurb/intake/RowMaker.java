@@ -144,6 +144,13 @@ final class RowMaker {
         tally.kept(c);
       }
     }
+    for (int c : plan.counted) {
+      if (view.length(c) == 0) {
+        tally.blank(c);
+      } else {
+        tally.kept(c);
+      }
+    }
     if (plan.unknown.length > 0) {
       filler.extras(extras);
     }

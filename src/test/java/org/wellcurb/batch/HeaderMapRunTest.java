@@ -88,6 +88,24 @@ class HeaderMapRunTest {
     assertTrue(page.contains("100 columns, 4 of them fill an entry"), page);
   }
 
+  /** Columns that fill no entry themselves are accounted for too. */
+  @Test
+  void columnsThatSayWhatOthersMeanAreCountedToo() throws Exception {
+    Path wells =
+        Files.writeString(
+            dir.resolve("w.csv"), "NO;D;U;ST;F;B;M;Z\nA;30;M;F;0;4;clay;\nB;;;F;;;;x\nC;9;M;D;;;;\n");
+    run(
+        "{'title':'t','columns':[{'column':'NO','entry':'record.id'},"
+            + "{'column':'D','entry':'well.depth','unitFrom':'U','unitWords':{'M':'m'}}],"
+            + "'only':[{'column':'ST','is':['F']}],'ignore':['Z'],"
+            + "'layers':{'from':'F','to':'B','material':'M'}}",
+        wells);
+    JsonNode run = new ObjectMapper().readTree(dir.resolve("out/run.json").toFile());
+    for (JsonNode column : run.at("/inputs/0/columns")) {
+      assertEquals(2, column.path("given").asInt() + column.path("blank").asInt(), column.toString());
+    }
+  }
+
   /** A map is for tables: that it was not used on JSON is said. */
   @Test
   void jsonIsReadByItsKeysAndTheReportSaysSo() throws Exception {

@@ -163,6 +163,19 @@ class HeaderSurveyTest {
   }
 
   @Test
+  void aNumberOnSeveralRowsIsTakenAndDoubted() throws Exception {
+    StringBuilder text = new StringBuilder("STATE;FOLIO;DPTH\n");
+    for (int i = 0; i < 30; i++) {
+      text.append("F;OR-").append(i / 3).append(';').append(i % 3 == 0 ? "120" : "").append('\n');
+    }
+    HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.csv"), text));
+    Entry entry = survey.columns().get(1).entry();
+    assertNotNull(entry);
+    assertEquals("record.id", entry.key());
+    assertTrue(survey.columns().get(1).doubts().toString().contains("one record an id"));
+  }
+
+  @Test
   void noEntryIsGuessedTwice() throws Exception {
     Path file =
         Files.writeString(dir.resolve("t.csv"), "NO,Depth,Total Depth\nA,100,110\nB,90,95\n");
