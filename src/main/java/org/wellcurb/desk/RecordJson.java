@@ -71,9 +71,18 @@ final class RecordJson {
   }
 
   private static String metres(Interval depth) {
-    return depth.isPoint()
-        ? number(depth.lo()) + " m"
-        : number(depth.lo()) + "-" + number(depth.hi()) + " m";
+    if (depth.isPoint()) {
+      return number(depth.lo()) + " m";
+    }
+    // An end that is not known, or known on one side only, is said as a form would say it.
+    boolean isOpenDown = Double.isInfinite(depth.lo());
+    boolean isOpenUp = Double.isInfinite(depth.hi());
+    if (isOpenDown || isOpenUp) {
+      return isOpenDown && isOpenUp
+          ? "unknown"
+          : isOpenUp ? ">" + number(depth.lo()) + " m" : "<" + number(depth.hi()) + " m";
+    }
+    return number(depth.lo()) + "-" + number(depth.hi()) + " m";
   }
 
   private static String number(double value) {

@@ -72,7 +72,7 @@ class HostileTextTest {
     assertTrue(Files.readString(again.resolve("set-aside.csv")).contains("acted"));
     int cells = 0;
     for (Path each : files(List.of(out, again, rehearsed), ".csv")) {
-      if (!each.getParent().getFileName().toString().equals("set-aside")) {
+      if (!each.toString().contains("/set-aside/")) {
         cells += defused(each);
       }
     }
@@ -82,8 +82,9 @@ class HostileTextTest {
 
   private static void pages(List<Path> pages) {
     assertTrue(pages.size() > 5, pages.toString());
-    List<String> kinds = pages.stream().map(each -> each.getParent().getFileName() + "").toList();
-    assertTrue(kinds.containsAll(List.of("sheets", "notices")), kinds.toString());
+    for (String kind : List.of("/sheets/", "/notices/")) {
+      assertTrue(pages.stream().anyMatch(each -> each.toString().contains(kind)), kind);
+    }
     try (Browser browser = Browser.start()) {
       for (Path page : pages) {
         browser.open(page, 320);

@@ -216,7 +216,7 @@ final class DeskInBrowserTest {
 
   private void await(String what, java.util.function.BooleanSupplier until) {
     new WebDriverWait(browser.driver(), Duration.ofSeconds(40))
-        .withMessage(() -> what + "; the page says: " + status())
+        .withMessage(() -> what + "; the page says: " + status() + " " + browser.complaints())
         .until(driver -> until.getAsBoolean());
   }
 

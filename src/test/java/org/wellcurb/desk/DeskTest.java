@@ -118,6 +118,24 @@ class DeskTest {
     assertTrue(!answer.path("problem").asText().isEmpty(), answer.toString());
   }
 
+  @Test
+  void layersWithoutKnownEndsAreOpened() throws Exception {
+    String form =
+        """
+        {"record": {"id": "A"}, "layers": [
+          {"from": "unknown", "to": "?", "material": "clay"},
+          {"from": ">3 m", "to": "12-15 ft", "material": "rock"}]}
+        """;
+    JsonNode opened =
+        ask("read?name=form.json", form.getBytes(StandardCharsets.UTF_8)).path("records");
+    assertEquals(1, opened.size(), opened.toString());
+    JsonNode record = opened.get(0).path("record");
+    assertEquals("unknown", record.path("layers").path(0).path("from").asText());
+    assertEquals(">3 m", record.path("layers").path(1).path("from").asText());
+    JsonNode answer = ask("check", JSON.writeValueAsBytes(record));
+    assertTrue(answer.path("problem").isMissingNode(), answer.toString());
+  }
+
   static List<String> samples() throws Exception {
     try (Stream<Path> files = Files.list(Path.of("sample-records"))) {
       return files.map(each -> each.getFileName().toString()).sorted().toList();

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -107,7 +108,8 @@ final class ListsInBrowserTest {
 
   private static List<String> strings(String script) {
     List<String> texts = new ArrayList<>();
-    for (Object each : (List<?>) browser.driver().executeScript(script)) {
+    Object found = Objects.requireNonNull(browser.driver().executeScript(script));
+    for (Object each : (List<?>) found) {
       texts.add((String) each);
     }
     return texts;

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
@@ -90,7 +91,8 @@ final class PrintedPagesTest {
     Path file = FOLDER.resolve("printed-" + name + ".html");
     Files.writeString(file, page(name));
     browser.open(file, 800);
-    long marked = (Long) browser.driver().executeScript(MARK, WHOLE);
+    Object count = Objects.requireNonNull(browser.driver().executeScript(MARK, WHOLE));
+    long marked = (Long) count;
     byte[] pdf = browser.print(8.5, 11);
     Files.write(FOLDER.resolve("printed-" + name + ".pdf"), pdf);
     Map<String, List<Integer>> sheets = links(pdf);
