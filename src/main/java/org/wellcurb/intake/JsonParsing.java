@@ -103,9 +103,10 @@ final class JsonParsing {
 
   private void object(JsonParser parser, KeyNode node, String path)
       throws IOException, RecordFault {
+    KeyNode before = node;
     while (parser.nextToken() == JsonToken.FIELD_NAME) {
       String name = parser.currentName();
-      KeyNode child = node.child(name);
+      KeyNode child = node.child(name, before);
       if (child == null) {
         unknown(parser, path.isEmpty() ? name : path + "." + name);
         continue;
@@ -114,6 +115,7 @@ final class JsonParsing {
         throw new RecordFault(pointer(parser), TWICE);
       }
       seen.set(child.id);
+      before = child;
       JsonToken token = parser.nextToken();
       switch (child.holds) {
         case NAMES -> {

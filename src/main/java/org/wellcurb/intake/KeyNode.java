@@ -22,6 +22,14 @@ final class KeyNode {
   /** The entry, where it holds one. */
   final @Nullable Entry entry;
 
+  /** The name, as the parser last gave it. */
+  private String name = "";
+
+  /** What stood first in the last object, and after this node: most objects have one order. */
+  private @Nullable KeyNode first;
+
+  private @Nullable KeyNode next;
+
   private final Map<String, KeyNode> children = new HashMap<>();
 
   private KeyNode(int id, Holds holds, @Nullable Entry entry) {
@@ -30,8 +38,32 @@ final class KeyNode {
     this.entry = entry;
   }
 
-  @Nullable KeyNode child(String name) {
-    return children.get(name);
+  /**
+   * What stands under this name; null if nothing may.
+   *
+   * @param before what the object held before it; this node itself at its beginning
+   */
+  @Nullable KeyNode child(String name, KeyNode before) {
+    KeyNode guess = before == this ? first : before.next;
+    // Names of one spelling are one object, as the parser makes them.
+    if (guess != null && isSame(guess.name, name)) {
+      return guess;
+    }
+    KeyNode child = children.get(name);
+    if (child != null) {
+      child.name = name;
+      if (before == this) {
+        first = child;
+      } else {
+        before.next = child;
+      }
+    }
+    return child;
+  }
+
+  @SuppressWarnings("ReferenceEquality")
+  private static boolean isSame(String one, String other) {
+    return one == other;
   }
 
   /** The tree over all entries; every node has a number of its own, the root 0. */

@@ -5,6 +5,7 @@ import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.CellReader;
 import org.wellcurb.record.CellStyle;
+import org.wellcurb.record.ColumnReader;
 import org.wellcurb.record.Entry;
 import org.wellcurb.record.Extra;
 import org.wellcurb.record.RecordFiller;
@@ -15,6 +16,7 @@ final class ObjectsReader {
   private final Catalogue catalogue;
   private final RecordFiller filler;
   private final CellReader reader;
+  private final ColumnReader[] columns;
   private final JsonParsing parsing;
   private final RowListsReader lists;
   private final int unitsEntry;
@@ -29,6 +31,10 @@ final class ObjectsReader {
     this.catalogue = catalogue;
     filler = new RecordFiller(catalogue);
     reader = new CellReader(catalogue);
+    columns = new ColumnReader[catalogue.size()];
+    for (int entry = 0; entry < columns.length; entry++) {
+      columns[entry] = new ColumnReader(reader, entry, null, CellStyle.PLAIN);
+    }
     parsing = new JsonParsing(catalogue);
     lists = new RowListsReader(catalogue, reader);
     unitsEntry = catalogue.index("record.units");
@@ -92,10 +98,10 @@ final class ObjectsReader {
   }
 
   private void count(int entry, ChunkTally tally) {
-    if (filler.record().written(entry).isEmpty()) {
-      tally.blank(entry);
-    } else {
+    if (filler.record().isWritten(entry)) {
       tally.cell(entry, filler.record(), entry);
+    } else {
+      tally.blank(entry);
     }
   }
 
@@ -105,15 +111,7 @@ final class ObjectsReader {
     if (text != null) {
       reader.read(filler, entry, text, null, system, CellStyle.PLAIN);
     } else if (cells.to(entry) > cells.from(entry)) {
-      reader.read(
-          filler,
-          entry,
-          chunk.bytes,
-          cells.from(entry),
-          cells.to(entry),
-          null,
-          system,
-          CellStyle.PLAIN);
+      columns[entry].read(filler, chunk.bytes, cells.from(entry), cells.to(entry), system);
     }
   }
 

@@ -202,6 +202,12 @@ public final class WellRecord {
     return c == '/' || c == '-' || c == '.';
   }
 
+  /** True if something stands in the source. */
+  public boolean isWritten(int entry) {
+    String kept = written[entry];
+    return kept == null ? to[entry] > from[entry] : !kept.isEmpty();
+  }
+
   /**
    * True if what stands in the source lies in {@link #source} from {@link #writtenFrom} to {@link
    * #writtenTo}, as UTF-8 that may be unsound.
