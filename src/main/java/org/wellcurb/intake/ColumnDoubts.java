@@ -97,7 +97,8 @@ public final class ColumnDoubts {
   }
 
   private void day(WellRecord record, int entry, double day) {
-    emptyDays += Arrays.binarySearch(EMPTY_DAYS, day) >= 0 ? 1 : 0;
+    // All of them lie before 1970, or on its first day.
+    emptyDays += day <= 0 && Arrays.binarySearch(EMPTY_DAYS, day) >= 0 ? 1 : 0;
     double number = day - EMPTY_DAYS[0];
     if (number >= FIRST_YEAR && number <= LAST_YEAR) {
       if (yearDays++ == 0) {
