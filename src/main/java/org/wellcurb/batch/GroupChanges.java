@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import org.wellcurb.record.NameFold;
 import org.wellcurb.report.Cap;
 import org.wellcurb.report.RehearsalView.GroupChange;
 
@@ -39,7 +39,7 @@ final class GroupChanges {
   }
 
   private void add(String name, long records, long changed, long worse, long better) {
-    String key = name.strip().toLowerCase(Locale.ROOT);
+    String key = NameFold.of(name);
     long[] count = counts.get(key);
     if (count == null) {
       if (counts.size() >= Cap.LICENCES_COUNTED.most()) {

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.wellcurb.record.NameFold;
 import org.wellcurb.report.Cap;
 import org.wellcurb.report.ContractorLine;
 import org.wellcurb.report.KindCounts;
@@ -102,7 +102,7 @@ final class LicenceCounts {
 
   /** Findings of one licence by rule; none where it was not counted. */
   RuleSums byRule(String licence) {
-    Count count = byLicence.get(key(licence));
+    Count count = byLicence.get(NameFold.of(licence));
     return count == null ? new RuleSums() : count.byRule;
   }
 
@@ -130,7 +130,7 @@ final class LicenceCounts {
   }
 
   private @Nullable Count folded(String licence) {
-    String key = key(licence);
+    String key = NameFold.of(licence);
     Count known = byLicence.get(key);
     if (known != null) {
       return known;
@@ -142,9 +142,5 @@ final class LicenceCounts {
     Count count = new Count(licence);
     byLicence.put(key, count);
     return count;
-  }
-
-  private static String key(String licence) {
-    return licence.strip().toLowerCase(Locale.ROOT);
   }
 }

@@ -9,9 +9,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.wellcurb.record.NameFold;
 import org.wellcurb.report.AnswersCsv;
 import org.wellcurb.report.ByteText;
 import org.wellcurb.report.Cap;
@@ -35,7 +35,7 @@ final class NoticeFiles {
   private final Stop stop;
   private final NoticePages pages;
 
-  /** Address of each licence's notice, by {@link #key}. */
+  /** Address of each licence's notice, by {@link NameFold}. */
   private final Map<String, String> addresses = new LinkedHashMap<>();
 
   /** What is kept for one notice. */
@@ -70,7 +70,7 @@ final class NoticeFiles {
       if (!line.licence().isBlank() && line.kinds().total() > line.kinds().advisory()) {
         asked++;
         if (chosen.size() < plan.request().notices().most()) {
-          chosen.put(key(line.licence()), new Kept(line.licence()));
+          chosen.put(NameFold.of(line.licence()), new Kept(line.licence()));
         }
       }
     }
@@ -93,7 +93,7 @@ final class NoticeFiles {
       for (NoticeLog.Noted noted = NoticeLog.read(in, plan.packs());
           noted != null;
           noted = NoticeLog.read(in, plan.packs())) {
-        Kept kept = chosen.get(key(noted.licence()));
+        Kept kept = chosen.get(NameFold.of(noted.licence()));
         if (kept != null) {
           kept.total++;
           if (kept.findings.size() < Cap.FINDINGS_IN_NOTICE.most()) {
@@ -147,11 +147,7 @@ final class NoticeFiles {
 
   /** The address of the notice of this licence; empty if there is none. */
   String address(String licence) {
-    @Nullable String address = addresses.get(key(licence));
+    @Nullable String address = addresses.get(NameFold.of(licence));
     return address == null ? "" : address;
-  }
-
-  private static String key(String licence) {
-    return licence.strip().toLowerCase(Locale.ROOT);
   }
 }

@@ -6,6 +6,7 @@ import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.judgement.Deciding;
@@ -29,7 +30,9 @@ final class NoticeLog {
    *
    * @param licence the licence that it falls to, as written
    * @param pack place of the pack that judged
-   * @param finding the finding; long texts are cut to {@link Cap#QUOTED_LETTERS}
+   * @param finding the finding; its number, file and what is written are whole, since the table that is
+   *     sent out must name the record as the records do; other long texts are cut to {@link
+   *     Cap#QUOTED_LETTERS}
    */
   record Noted(String licence, int pack, Finding finding) {}
 
@@ -43,7 +46,7 @@ final class NoticeLog {
       text(finding.recordId());
       text(finding.file());
       out.writeLong(finding.row());
-      text(finding.possibleReading());
+      said(finding.possibleReading());
       text(deciding.entry());
       text(deciding.written());
       out.writeDouble(deciding.value());
@@ -51,17 +54,28 @@ final class NoticeLog {
       out.writeInt(unit == null ? -1 : unit.id());
       out.writeDouble(deciding.limit());
       out.writeDouble(deciding.margin());
-      text(deciding.valueText());
-      text(deciding.limitText());
+      said(deciding.valueText());
+      said(deciding.limitText());
       out.writeBoolean(deciding.isDate());
-      text(deciding.subject());
+      said(deciding.subject());
     } catch (IOException e) {
       throw new UncheckedIOException("memory does not fail to be written", e);
     }
   }
 
+  /** A text that only a page says. */
+  private void said(String text) throws IOException {
+    text(Cap.QUOTED_LETTERS.cut(text));
+  }
+
   private void text(String text) throws IOException {
-    out.writeUTF(Cap.QUOTED_LETTERS.cut(text));
+    byte[] letters = text.getBytes(StandardCharsets.UTF_8);
+    out.writeInt(letters.length);
+    out.write(letters);
+  }
+
+  private static String text(DataInputStream in) throws IOException {
+    return new String(in.readNBytes(in.readInt()), StandardCharsets.UTF_8);
   }
 
   void writeTo(OutputStream file) throws IOException {
@@ -79,15 +93,15 @@ final class NoticeLog {
       return null;
     }
     in.reset();
-    String licence = in.readUTF();
+    String licence = text(in);
     int pack = in.readInt();
     Rule rule = packs.get(pack).rules().get(in.readInt());
-    String recordId = in.readUTF();
-    String file = in.readUTF();
+    String recordId = text(in);
+    String file = text(in);
     long row = in.readLong();
-    String reading = in.readUTF();
-    String entry = in.readUTF();
-    String written = in.readUTF();
+    String reading = text(in);
+    String entry = text(in);
+    String written = text(in);
     double value = in.readDouble();
     int unit = in.readInt();
     double limit = in.readDouble();
@@ -100,10 +114,10 @@ final class NoticeLog {
             unit < 0 ? null : Units.at(unit),
             limit,
             margin,
-            in.readUTF(),
-            in.readUTF(),
+            text(in),
+            text(in),
             in.readBoolean(),
-            in.readUTF());
+            text(in));
     return new Noted(
         licence,
         pack,

@@ -16,6 +16,9 @@ public record NoticeOptions(boolean wanted, int most, int replyDays, @Nullable P
   /** Days to answer, unless {@code --reply-days} says otherwise. */
   public static final int REPLY_DAYS = 30;
 
+  /** Days to answer at most: ten years. */
+  public static final int MOST_REPLY_DAYS = 3660;
+
   /** A notice for each licence, in the form that ships. */
   public static final NoticeOptions PLAIN =
       new NoticeOptions(true, Cap.NOTICES.most(), REPLY_DAYS, null);

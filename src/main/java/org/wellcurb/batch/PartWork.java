@@ -16,6 +16,7 @@ import org.wellcurb.judgement.Deciding;
 import org.wellcurb.judgement.Outcome;
 import org.wellcurb.record.Amender;
 import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.NameFold;
 import org.wellcurb.record.RecordMark;
 import org.wellcurb.record.Variance;
 import org.wellcurb.record.WellRecord;
@@ -187,7 +188,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     String driller = texts.of(record, Whose.DRILLER);
     String installer = texts.of(record, Whose.INSTALLER);
     result.licences.record(driller);
-    if (!installer.isEmpty() && !installer.equals(driller)) {
+    if (!installer.isEmpty() && !NameFold.same(installer, driller)) {
       result.licences.record(installer);
     }
     if (plan.bars().asksAreCounted()) {

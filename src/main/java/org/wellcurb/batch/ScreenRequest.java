@@ -45,6 +45,9 @@ public record ScreenRequest(
   /** Metres that positions on maps are rounded to, unless {@code --position-accuracy} says. */
   public static final double POSITION_ACCURACY = 100;
 
+  /** Metres that positions may be rounded to at most: a coarser map shows no place. */
+  public static final double COARSEST_POSITION = 20_000;
+
   public ScreenRequest {
     records = List.copyOf(records);
     packs = List.copyOf(packs);

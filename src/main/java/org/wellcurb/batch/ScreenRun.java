@@ -53,7 +53,7 @@ public final class ScreenRun {
             packs,
             new PackChoice(packs, Catalogue.standard()),
             Answers.load(looks.answers(), Catalogue.standard()),
-            Settled.load(looks.settled()),
+            Settled.load(looks.settled(), request.asOf()),
             EarlierReport.open(looks.earlier()),
             bars);
     try (Hashes hashes = new Hashes(request.standardInput())) {

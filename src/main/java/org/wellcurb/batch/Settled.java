@@ -36,8 +36,9 @@ final class Settled {
    * what, and when.
    *
    * @param file null where there is none
+   * @param asOf as-of date of the run; nothing is decided after it
    */
-  static Settled load(@Nullable Path file) throws RunFailure {
+  static Settled load(@Nullable Path file, LocalDate asOf) throws RunFailure {
     if (file == null) {
       return NONE;
     }
@@ -57,7 +58,7 @@ final class Settled {
               row.get("rule"),
               row.get("decision"),
               row.get("by"),
-              day(where, row.get("date")),
+              day(where, row.get("date"), asOf),
               row.get("note"));
       Settlement other = byFinding.put(key(settlement.recordId(), settlement.rule()), settlement);
       if (other != null) {
@@ -75,9 +76,19 @@ final class Settled {
     return new Settled(byFinding);
   }
 
-  private static LocalDate day(String where, String text) throws RunFailure {
+  private static LocalDate day(String where, String text, LocalDate asOf) throws RunFailure {
     try {
-      return LocalDate.parse(text);
+      LocalDate day = LocalDate.parse(text);
+      if (day.isAfter(asOf)) {
+        throw RunFailure.unusable(
+            where
+                + "date "
+                + day
+                + " is after the as-of date, "
+                + asOf
+                + "; mend the date, or screen as of a later day");
+      }
+      return day;
     } catch (DateTimeParseException e) {
       throw RunFailure.unusable(where + "date '" + text + "' is no day such as 2026-01-31", e);
     }

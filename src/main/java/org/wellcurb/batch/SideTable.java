@@ -10,6 +10,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -27,6 +29,12 @@ final class SideTable {
       return cells.getOrDefault(column, "");
     }
   }
+
+  /** How the reader says that a quoted cell has no end, or goes on after it. */
+  private static final Pattern QUOTE =
+      Pattern.compile(
+          "\\(startline ([^)]+)\\) EOF reached"
+              + "|between encapsulated token and delimiter at line: ([^:]+), position");
 
   private SideTable() {}
 
@@ -65,6 +73,19 @@ final class SideTable {
         for (int i = 0; i < Math.min(columns.size(), row.size()); i++) {
           cells.put(columns.get(i), row.get(i));
         }
+        if (!fits(row, columns, required)) {
+          throw RunFailure.unusable(
+              file
+                  + ":"
+                  + parser.getCurrentLineNumber()
+                  + ": has "
+                  + row.size()
+                  + (row.size() == 1 ? " cell" : " cells")
+                  + " where the header has "
+                  + columns.size()
+                  + "; look for a comma too many or too few, or a text with a comma that lacks its"
+                  + " quotes");
+        }
         rows.add(new Row(parser.getCurrentLineNumber(), cells));
       }
       if (columns.isEmpty()) {
@@ -75,8 +96,34 @@ final class SideTable {
     } catch (CharacterCodingException e) {
       throw RunFailure.unusable(file + ": is not UTF-8; save it as UTF-8", e);
     } catch (IOException | java.io.UncheckedIOException e) {
+      Matcher quote = QUOTE.matcher(String.valueOf(e.getMessage()));
+      if (quote.find()) {
+        boolean open = quote.group(1) != null;
+        throw RunFailure.unusable(
+            file
+                + ":"
+                + (open ? quote.group(1) : quote.group(2)).replaceAll("\\D", "")
+                + (open
+                    ? ": a quote is opened and never closed; close it"
+                    : ": letters follow a closing quote; write a quote within a cell twice"),
+            e);
+      }
       throw RunFailure.unusable(file + ": cannot be read: " + reason(e), e);
     }
+  }
+
+  /**
+   * Whether the cells can be told apart: spreadsheets leave blank cells at the end of a row away,
+   * so only what comes before the last required column must be there.
+   */
+  private static boolean fits(CSVRecord row, List<String> columns, List<String> required) {
+    for (int i = columns.size(); i < row.size(); i++) {
+      if (!row.get(i).isEmpty()) {
+        return false;
+      }
+    }
+    return required.subList(0, required.size() - 1).stream()
+        .allMatch(name -> columns.indexOf(name) < row.size());
   }
 
   private static String text(Path file) throws IOException {

@@ -68,7 +68,7 @@ final class RehearseCommand implements Callable<Integer> {
   @Option(
       names = "--position-accuracy",
       paramLabel = "METRES",
-      description = "Positions on maps are no finer than this (default: 100).")
+      description = "Positions on maps are no finer than this (default: 100; at most 20000).")
   private double positionAccuracy = ScreenRequest.POSITION_ACCURACY;
 
   @Option(
@@ -89,7 +89,13 @@ final class RehearseCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     Least.of(spec, "--workers", workers, 1);
-    Least.of(spec, "--position-accuracy", positionAccuracy, 0);
+    Least.of(
+        spec,
+        "--position-accuracy",
+        positionAccuracy,
+        0,
+        ScreenRequest.COARSEST_POSITION,
+        "a coarser one puts every record at one place");
     RehearseRequest request =
         new RehearseRequest(
             records,

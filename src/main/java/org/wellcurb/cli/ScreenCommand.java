@@ -101,7 +101,8 @@ final class ScreenCommand implements Callable<Integer> {
   @Option(
       names = "--reply-days",
       paramLabel = "N",
-      description = "Days after the as-of date by which notices ask for an answer (default: 30).")
+      description = "Days after the as-of date by which notices ask for an answer (default: 30; at most"
+              + " 3660).")
   private int replyDays = NoticeOptions.REPLY_DAYS;
 
   @Option(
@@ -140,7 +141,7 @@ final class ScreenCommand implements Callable<Integer> {
   @Option(
       names = "--position-accuracy",
       paramLabel = "METRES",
-      description = "Positions on maps are no finer than this (default: 100).")
+      description = "Positions on maps are no finer than this (default: 100; at most 20000).")
   private double positionAccuracy = ScreenRequest.POSITION_ACCURACY;
 
   @Option(
@@ -171,9 +172,21 @@ final class ScreenCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     Least.of(spec, "--most-sheets", mostSheets, 0);
     Least.of(spec, "--most-notices", mostNotices, 0);
-    Least.of(spec, "--reply-days", replyDays, 0);
+    Least.of(
+        spec,
+        "--reply-days",
+        replyDays,
+        0,
+        NoticeOptions.MOST_REPLY_DAYS,
+        "a notice asks for an answer within ten years");
     Least.of(spec, "--workers", workers, 1);
-    Least.of(spec, "--position-accuracy", positionAccuracy, 0);
+    Least.of(
+        spec,
+        "--position-accuracy",
+        positionAccuracy,
+        0,
+        ScreenRequest.COARSEST_POSITION,
+        "a coarser one puts every record at one place");
     ScreenRequest request =
         new ScreenRequest(
             records,

@@ -69,7 +69,7 @@ public record NoticePage(
                   finding.rule().kind().label(),
                   sentence.of(finding),
                   finding.rule().title(),
-                  finding.deciding().written(),
+                  Cap.QUOTED_LETTERS.cut(finding.deciding().written()),
                   finding.rule().remedy(),
                   SourceLine.of(finding.rule().source(), words),
                   finding.possibleReading()));

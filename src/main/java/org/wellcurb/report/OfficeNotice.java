@@ -10,6 +10,7 @@ import freemarker.template.SimpleObjectWrapper;
 import freemarker.template.Template;
 import freemarker.template.TemplateException;
 import freemarker.template.TemplateExceptionHandler;
+import freemarker.template.TemplateNotFoundException;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.StringReader;
@@ -50,6 +51,15 @@ public final class OfficeNotice implements NoticePages {
   /** What turns a text into a program, or a name into a class. */
   private static final Pattern REFUSED =
       Pattern.compile("\\?\\s*(eval_json|eval|interpret|new|api|with_args|with_args_last)\\b");
+
+  /** What escapes otherwise than HTML does. */
+  private static final Pattern FORMATS = Pattern.compile("<#output_?[fF]ormat\\b");
+
+  private static final String OTHER_FORMAT =
+      "sets another output format than HTML; a notice is an HTML page, so leave the format out";
+
+  /** The clock: the same records must give the same bytes on another day. */
+  private static final Pattern CLOCK = Pattern.compile("(?<![\\w.)\\]])\\.\\s*now\\b");
 
   private final String file;
   private final Template template;
@@ -126,7 +136,7 @@ public final class OfficeNotice implements NoticePages {
       Integer column = e.getColumnNumber();
       return new NoticeTemplateException(
           at(e.getTemplateSourceName(), line == null ? 0 : line, column == null ? 0 : column)
-              + firstLine(e.getMessageWithoutStackTop()),
+              + reason(e),
           cause);
     }
     return new NoticeTemplateException(file + ": " + firstLine(cause.getMessage()), cause);
@@ -141,13 +151,29 @@ public final class OfficeNotice implements NoticePages {
     if (message == null || message.isBlank()) {
       return "cannot be used";
     }
-    return message.strip().lines().findFirst().orElse("cannot be used");
+    // A line that ends in a colon leaves its reason to the next.
+    StringBuilder line = new StringBuilder();
+    for (String next : message.strip().lines().map(String::strip).toList()) {
+      line.append(line.isEmpty() ? "" : " ").append(next);
+      if (!next.endsWith(":")) {
+        break;
+      }
+    }
+    return line.toString();
   }
 
   private static Thread thread(Runnable work) {
     Thread thread = new Thread(work, "notice");
     thread.setDaemon(true);
     return thread;
+  }
+
+  /** A reason, and what would mend it where it is that a file is not there. */
+  private static String reason(TemplateException e) {
+    String reason = firstLine(e.getMessageWithoutStackTop());
+    return e.getCause() instanceof TemplateNotFoundException
+        ? reason + " It must stand in the folder of the template."
+        : reason;
   }
 
   private static Configuration configuration() {
@@ -164,6 +190,8 @@ public final class OfficeNotice implements NoticePages {
     configuration.setNumberFormat("computer");
     configuration.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
     configuration.setLogTemplateExceptions(false);
+    // What a template recovers from is its own affair: no line of it on standard error.
+    configuration.setAttemptExceptionReporter((failure, environment) -> {});
     configuration.setWrapUncheckedExceptions(true);
     return configuration;
   }
@@ -232,8 +260,25 @@ public final class OfficeNotice implements NoticePages {
       String name = String.valueOf(source);
       StringWriter plain = new StringWriter();
       // What the parser made of it, so that no comment hides a name in two halves.
-      new Template(name.substring(name.lastIndexOf('/') + 1), text.toString(), configuration)
-          .dump(plain);
+      Template read;
+      try {
+        read =
+            new Template(
+                name.substring(name.lastIndexOf('/') + 1), text.toString(), configuration);
+      } catch (IllegalArgumentException e) {
+        throw new IOException(OTHER_FORMAT, e);
+      }
+      if (read.getOutputFormat() != HTMLOutputFormat.INSTANCE) {
+        throw new IOException(OTHER_FORMAT);
+      }
+      read.dump(plain);
+      if (FORMATS.matcher(plain.toString()).find()) {
+        throw new IOException(OTHER_FORMAT);
+      }
+      if (CLOCK.matcher(plain.toString()).find()) {
+        throw new IOException(
+            "asks for .now, the clock; use asOf or replyBy, so that a run writes the same again");
+      }
       Matcher refused = REFUSED.matcher(plain.toString());
       if (refused.find()) {
         throw new IOException(

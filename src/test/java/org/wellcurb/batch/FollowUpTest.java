@@ -215,6 +215,14 @@ class FollowUpTest {
         "record_id,rule,decision,by,date,note\\nA,x,ok,me,1/2/25,|:2: date '1/2/25' is no day",
         "record_id,rule,decision,by,date,note\\nA,x,ok,me,2025-01-01,\\nA,x,no,me,2025-01-01,"
             + "|:3: line 2 settles x of A already",
+        "record_id,rule,decision,by,date,note\\nA,x|:2: has 2 cells where the header has 6",
+        "record_id,rule,decision,by,date,note\\nA,x,ok,me,2025-01-01,n,more|:2: has 7 cells",
+        "record_id,rule,decision,by,date,note\\nA,x,ok,me,2025-01-01,\\n\"B,x"
+            + "|:3: a quote is opened and never closed; close it",
+        "record_id,rule,decision,by,date,note\\n\"A\"b,x,ok,me,2025-01-01,"
+            + "|:2: letters follow a closing quote",
+        "record_id,rule,decision,by,date,note\\nA,x,ok,me,2026-01-02,"
+            + "|:2: date 2026-01-02 is after the as-of date, 2026-01-01",
         "''|is empty",
       })
   void aTableOfSettledFindingsThatCannotBeUsed(String text, String said) throws Exception {

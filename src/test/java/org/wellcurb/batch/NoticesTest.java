@@ -8,8 +8,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.logging.Handler;
+import java.util.logging.LogRecord;
+import java.util.logging.Logger;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -142,6 +146,13 @@ class NoticesTest {
         "${'freemarker.template.utility.Execute'?new()('id')}|?new",
         "${licence?api.getClass()}|?api",
         "${.data_model.class.name}|letter.ftl",
+        "<#ftl output_format='plainText'>${licence}|letter.ftl: sets another output format",
+        "<#ftl output_format='RTF'>${licence}|letter.ftl: sets another output format",
+        "<#outputformat 'RTF'>${licence}</#outputformat>|letter.ftl: sets another output format",
+        "<p>${.now}</p>|letter.ftl: asks for .now, the clock; use asOf",
+        "<#if . now?is_date>x</#if>|letter.ftl: asks for .now, the clock; use asOf",
+        "<#include 'none.ftl'>|Template not found for name \"none.ftl\". It must stand in the folder",
+        "<#import 'none.ftl' as x>|Template not found for name \"none.ftl\". It must stand in",
       })
   void aFormThatMayNotWritesNothing(String form, String said) throws Exception {
     Files.writeString(dir.resolve("letter.ftl"), form);
@@ -154,6 +165,84 @@ class NoticesTest {
     assertTrue(message.contains(said), message);
     assertEquals(1, message.lines().count(), message);
     assertFalse(Files.exists(dir.resolve("out")));
+  }
+
+  @Test
+  void whatAFormRecoversFromIsNotLogged() throws Exception {
+    Path form =
+        Files.writeString(
+            dir.resolve("letter.ftl"),
+            "Answer us now. <#attempt>${nobody}<#recover>nothing</#attempt>");
+    List<String> logged = new ArrayList<>();
+    Handler listener =
+        new Handler() {
+          @Override
+          public void publish(LogRecord line) {
+            logged.add(line.getMessage());
+          }
+
+          @Override
+          public void flush() {}
+
+          @Override
+          public void close() {}
+        };
+    Logger root = Logger.getLogger("");
+    root.addHandler(listener);
+    try {
+      run(new NoticeOptions(true, 10, 10, form));
+    } finally {
+      root.removeHandler(listener);
+    }
+    assertEquals(List.of(), logged);
+    assertEquals(
+        "Answer us now. nothing", Files.readString(dir.resolve("out/notices/D-1.html")));
+  }
+
+  /** A licence, a number and a text too long for a page to quote whole. */
+  @Test
+  void longNamesKeepTheirPoints() throws Exception {
+    String licence = "L".repeat(230);
+    String id = "N".repeat(240);
+    String written = "6".repeat(210) + " psi";
+    Path records =
+        Files.writeString(
+            dir.resolve("wells.csv"),
+            "record.id,driller.licence,relief.setting,pressure.cut_out\n"
+                + (id + "," + licence + ",50 psi,60 psi\n")
+                + ("B," + licence + "," + written + ",60 psi\n"));
+    Runs.run(Runs.request(dir.resolve("out"), List.of("fenwick-county"), records));
+    List<String> names = notices();
+    assertEquals(2, names.size(), names.toString());
+    List<Map<String, String>> points = Runs.rows(dir.resolve("out/notices").resolve(names.get(0)));
+    List<Map<String, String>> findings =
+        Runs.rows(dir.resolve("out/findings.csv")).stream()
+            .filter(row -> !row.get("kind").equals("advisory"))
+            .toList();
+    assertEquals(
+        findings.stream().map(row -> row.get("record_id") + row.get("written")).toList(),
+        points.stream().map(row -> row.get("record_id") + row.get("written")).toList());
+    assertTrue(points.stream().anyMatch(row -> row.get("record_id").equals(id)));
+    String page = Files.readString(dir.resolve("out/notices").resolve(names.get(1)));
+    assertTrue(page.contains("value=\"" + points.size() + "\""), "all points are on the page");
+  }
+
+  /** One name in two cases, two spacings and two ways to write an accent. */
+  @Test
+  void oneNameIsOneLicence() throws Exception {
+    Path records =
+        Files.writeString(
+            dir.resolve("wells.csv"),
+            "record.id,driller.licence,installer.licence,relief.setting [psi],"
+                + "pressure.cut_out [psi]\n"
+                + "A,Ren\u00e9 B 1,,50,60\nB,\u00a0Rene\u0301  b 1,REN\u00c9 B 1,50,60\n");
+    Runs.run(Runs.request(dir.resolve("out"), List.of("fenwick-county"), records));
+    assertEquals(2, notices().size(), notices().toString());
+    LicenceCounts counts = new LicenceCounts();
+    counts.record("Ren\u00e9 B 1");
+    counts.record("\u00a0Rene\u0301  b 1");
+    assertEquals(1, counts.lines().size());
+    assertEquals(2, counts.lines().get(0).records());
   }
 
   @Test

@@ -51,6 +51,23 @@ class ScreenCommandTest {
     assertEquals(3, ran.out().lines().filter(line -> line.startsWith("W-2: ")).count(), ran.out());
   }
 
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "--position-accuracy=1e9",
+        "--position-accuracy=20001",
+        "--position-accuracy=Infinity",
+        "--position-accuracy=NaN",
+        "--reply-days=3661",
+      })
+  void whatIsOutOfBoundsIsRefused(String option) throws Exception {
+    write("in.csv", HEADER + BAD);
+    Ran ran = screen("in.csv", option);
+    assertEquals(2, ran.code(), ran.out());
+    assertTrue(ran.err().contains(option.substring(0, option.indexOf('=')) + ": must be at "));
+    assertFalse(Files.exists(dir.resolve("out")));
+  }
+
   @Test
   void theWholeBatchIsLookedAtUnlessItIsNotAskedFor() throws Exception {
     write("in.csv", "driller.licence," + HEADER + "D7," + BAD);
