@@ -8,7 +8,6 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.crosscheck.SurveyFile;
 import org.wellcurb.intake.ChunkTally;
-import org.wellcurb.intake.SetAside;
 import org.wellcurb.report.Cap;
 import org.wellcurb.report.Maps;
 import org.wellcurb.report.RecordLine;
@@ -25,15 +24,13 @@ final class Merged implements Pipeline.Merge<PartResult>, Closeable {
   final Maps maps;
   final Worst<RecordLine> lines = new Worst<>(Cap.RECORDS_ON_PAGE.most(), RecordLine.WORST_FIRST);
   final Worst<Flagged> flagged;
-  final List<InputCounts> inputs = new ArrayList<>();
+  final InputLedger inputs = new InputLedger();
   private final ReportFiles files;
   private final SetAsideFiles setAsideFiles;
   private final Bars bars;
   private final Stop stop;
   private final Progress progress;
-  private @Nullable InputCounts reading;
   private @Nullable Flagged first;
-  private String firstFileSetAside = "";
 
   Merged(
       ReportFiles files,
@@ -59,24 +56,16 @@ final class Merged implements Pipeline.Merge<PartResult>, Closeable {
     stop.check();
     Part part = Objects.requireNonNull(result.part);
     files.append(result);
-    InputCounts input = reading == null ? new InputCounts(part.input(), part.source()) : reading;
-    reading = input;
     ChunkTally cells = result.reading;
+    inputs.take(part, cells, result.screened, result.setAside);
     if (cells != null) {
-      input.add(cells, result.screened, result.setAside);
       setAsideFiles.append(part.source().rawFrame(), result.rawRows);
     }
     if (part.isEnd()) {
       setAsideFiles.endInput();
-      SetAside unusable = part.source().unusable();
-      if (unusable != null) {
+      if (part.source().unusable() != null) {
         totals.fileSetAside();
-        if (firstFileSetAside.isEmpty()) {
-          firstFileSetAside = unusable.file() + ": " + unusable.reason();
-        }
       }
-      inputs.add(input);
-      reading = null;
     }
     if (first == null) {
       first = result.first;
@@ -110,16 +99,10 @@ final class Merged implements Pipeline.Merge<PartResult>, Closeable {
     return totals.screened() == 1 ? first : null;
   }
 
-  /** The first file that was set aside whole, and why; empty if none was. */
-  String firstFileSetAside() {
-    return firstFileSetAside;
-  }
-
   @Override
   public void close() throws IOException {
     try (files;
         setAsideFiles) {
-      reading = null;
       if (survey != null) {
         survey.close();
       }

@@ -11,9 +11,6 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Objects;
-import org.jspecify.annotations.Nullable;
-import org.wellcurb.intake.ChunkTally;
-import org.wellcurb.intake.SetAside;
 import org.wellcurb.report.Cap;
 import org.wellcurb.report.ChangesCsv;
 import org.wellcurb.report.FindingsGeoJson;
@@ -23,14 +20,13 @@ import org.wellcurb.report.SetAsideCsv;
 
 /** What the parts of a rehearsal come to, merged in input order; writes the files that grow. */
 final class RehearseMerged implements Pipeline.Merge<RehearsePart>, Closeable {
-  final List<InputCounts> inputs = new ArrayList<>();
+  final InputLedger inputs = new InputLedger();
   final List<RecordChange> shown = new ArrayList<>();
   final GroupChanges contractors = new GroupChanges();
   final GroupChanges zones = new GroupChanges();
   final long[] counts;
   long screened;
   long setAside;
-  long filesSetAside;
   long changed;
   long newlyShort;
   long noLongerShort;
@@ -43,8 +39,6 @@ final class RehearseMerged implements Pipeline.Merge<RehearsePart>, Closeable {
   private final OutputStream features;
   private final OutputStream setAsideLines;
   private boolean anyFeature;
-  private @Nullable InputCounts reading;
-  private String firstFileSetAside = "";
 
   RehearseMerged(Path folder, int pairs, Stop stop, Progress progress) throws IOException {
     this.folder = folder;
@@ -71,25 +65,9 @@ final class RehearseMerged implements Pipeline.Merge<RehearsePart>, Closeable {
   @Override
   public void take(RehearsePart result) throws IOException, RunFailure {
     stop.check();
-    Part part = Objects.requireNonNull(result.part);
     write(result);
-    InputCounts input = reading == null ? new InputCounts(part.input(), part.source()) : reading;
-    reading = input;
-    ChunkTally cells = result.reading;
-    if (cells != null) {
-      input.add(cells, result.screened, result.setAside);
-    }
-    if (part.isEnd()) {
-      SetAside unusable = part.source().unusable();
-      if (unusable != null) {
-        filesSetAside++;
-        if (firstFileSetAside.isEmpty()) {
-          firstFileSetAside = unusable.file() + ": " + unusable.reason();
-        }
-      }
-      inputs.add(input);
-      reading = null;
-    }
+    inputs.take(
+        Objects.requireNonNull(result.part), result.reading, result.screened, result.setAside);
     screened += result.screened;
     setAside += result.setAside;
     changed += result.changed;
@@ -117,11 +95,6 @@ final class RehearseMerged implements Pipeline.Merge<RehearsePart>, Closeable {
       result.features.writeTo(features);
     }
     result.setAsideLines.writeTo(setAsideLines);
-  }
-
-  /** The first file that was set aside whole, and why; empty if none was. */
-  String firstFileSetAside() {
-    return firstFileSetAside;
   }
 
   /** How many records had this pair of outcomes. */

@@ -9,12 +9,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.wellcurb.intake.Inputs;
-import org.wellcurb.intake.PassedOver;
 import org.wellcurb.intake.Sources;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.report.Cap;
-import org.wellcurb.report.Cut;
-import org.wellcurb.report.InputLine;
 import org.wellcurb.report.Outputs;
 import org.wellcurb.report.Pages;
 import org.wellcurb.report.RehearsalView;
@@ -78,8 +75,8 @@ public final class RehearseRun {
           () -> new RehearsePart(pairs.size()),
           merged);
       merged.finish();
-      if (merged.filesSetAside == inputs.inputs().size()) {
-        throw RunFailure.noInput(merged.firstFileSetAside() + "; nothing was written");
+      if (merged.inputs.filesSetAside() == inputs.inputs().size()) {
+        throw RunFailure.noInput(merged.inputs.firstFileSetAside() + "; nothing was written");
       }
       String page = new Pages(request.style()).rehearsal(view(before, after, pairs, merged));
       Files.write(folder.resolve(Outputs.INDEX), page.getBytes(StandardCharsets.UTF_8));
@@ -145,33 +142,26 @@ public final class RehearseRun {
     if (request.headers() != null) {
       options.put("headers", hashes.of(request.headers()));
     }
-    List<InputLine> lines = new ArrayList<>();
-    for (InputCounts input : merged.inputs) {
-      lines.add(input.line(hashes.of(inputs.inputs().get(input.place()).path())));
-    }
-    Map<String, String> notRead = new LinkedHashMap<>();
-    for (PassedOver file : inputs.passedOver()) {
-      notRead.put(file.file(), file.reason());
-    }
     Map<String, Long> counts = new LinkedHashMap<>();
     counts.put("rowsRead", merged.screened + merged.setAside);
     counts.put("screened", merged.screened);
     counts.put("setAside", merged.setAside);
-    counts.put("filesSetAside", merged.filesSetAside);
+    counts.put("filesSetAside", merged.inputs.filesSetAside());
     counts.put("recordsChanged", merged.changed);
     counts.put("recordsNewlyShort", merged.newlyShort);
     counts.put("recordsNoLongerShort", merged.noLongerShort);
     counts.put("outcomesChanged", merged.changeLines);
-    List<Cut> cuts = new ArrayList<>();
-    cut(cuts, Cap.CHANGES_ON_PAGE, merged.changeLines);
-    cut(cuts, Cap.CONTRACTORS_ON_PAGE, merged.contractors.lines().size());
+    Cuts cuts = new Cuts();
+    cuts.note(Cap.CHANGES_ON_PAGE, merged.changeLines);
+    cuts.note(Cap.CONTRACTORS_ON_PAGE, merged.contractors.lines().size());
     return new RunFacts(
-        Version.text(), request.asOf(), options, lines, notRead, packs, counts, cuts);
-  }
-
-  private static void cut(List<Cut> cuts, Cap cap, long total) {
-    if (total > cap.most()) {
-      cuts.add(new Cut(cap, cap.most(), total));
-    }
+        Version.text(),
+        request.asOf(),
+        options,
+        merged.inputs.lines(inputs, hashes),
+        InputLedger.notRead(inputs),
+        packs,
+        counts,
+        cuts.all());
   }
 }

@@ -14,14 +14,12 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.crosscheck.SurveyFile;
 import org.wellcurb.intake.Inputs;
-import org.wellcurb.intake.PassedOver;
 import org.wellcurb.judgement.Outcome;
 import org.wellcurb.report.BatchView;
 import org.wellcurb.report.ByteText;
 import org.wellcurb.report.Cap;
 import org.wellcurb.report.ContractorLine;
 import org.wellcurb.report.CrossView;
-import org.wellcurb.report.Cut;
 import org.wellcurb.report.FindingSentence;
 import org.wellcurb.report.FollowUp;
 import org.wellcurb.report.GridView;
@@ -53,7 +51,7 @@ final class ReportEnd {
   private final Hashes hashes;
   private final NoticePages noticePages;
   private final Stop stop;
-  private final List<Cut> cuts = new ArrayList<>();
+  private final Cuts cuts = new Cuts();
 
   ReportEnd(
       Plan plan,
@@ -85,9 +83,9 @@ final class ReportEnd {
     NoticeFiles notices = new NoticeFiles(plan, folder, noticePages, stop);
     if (request.notices().wanted()) {
       int asked = notices.write(folder.resolve(ReportFiles.NOTICE_LOG), merged.licences.lines());
-      cut(Cap.NOTICES, notices.written(), asked);
+      cuts.note(Cap.NOTICES, notices.written(), asked);
     }
-    List<InputLine> lines = inputLines();
+    List<InputLine> lines = merged.inputs.lines(inputs, hashes);
     int columns = lines.stream().mapToInt(line -> line.columns().size()).sum();
     findCuts(sheets, lines.size(), columns);
     SinceCounts since = since();
@@ -108,14 +106,6 @@ final class ReportEnd {
     return alone && request.mostSheets() > 0 ? List.of(only) : chosen;
   }
 
-  private List<InputLine> inputLines() throws IOException, InterruptedException, RunFailure {
-    List<InputLine> lines = new ArrayList<>();
-    for (InputCounts input : merged.inputs) {
-      lines.add(input.line(hashes.of(inputs.inputs().get(input.place()).path())));
-    }
-    return lines;
-  }
-
   private void findCuts(SheetFiles sheets, int inputCount, int columnCount) {
     long wanted =
         switch (request.sheets()) {
@@ -123,23 +113,17 @@ final class ReportEnd {
           case ALL -> totals.screened();
           case NONE -> 0;
         };
-    cut(Cap.SHEETS, sheets.addresses().size(), Math.max(wanted, sheets.addresses().size()));
-    cut(Cap.RECORDS_ON_PAGE, Cap.RECORDS_ON_PAGE.most(), totals.withFindings());
-    cut(Cap.SET_ASIDE_ON_PAGE, Cap.SET_ASIDE_ON_PAGE.most(), totals.setAsideLines());
-    cut(Cap.INPUTS_ON_PAGE, Cap.INPUTS_ON_PAGE.most(), inputCount);
-    cut(Cap.COLUMNS_ON_PAGE, Cap.COLUMNS_ON_PAGE.most(), columnCount);
+    cuts.note(Cap.SHEETS, sheets.addresses().size(), Math.max(wanted, sheets.addresses().size()));
+    cuts.note(Cap.RECORDS_ON_PAGE, totals.withFindings());
+    cuts.note(Cap.SET_ASIDE_ON_PAGE, totals.setAsideLines());
+    cuts.note(Cap.INPUTS_ON_PAGE, inputCount);
+    cuts.note(Cap.COLUMNS_ON_PAGE, columnCount);
     int licences = merged.licences.lines().size();
-    cut(Cap.CONTRACTORS_ON_PAGE, Cap.CONTRACTORS_ON_PAGE.most(), licences);
-    cut(Cap.RULE_ASKS_ON_PAGE, Cap.RULE_ASKS_ON_PAGE.most(), merged.asks.rules());
-    cut(Cap.ASKS_COUNTED, merged.asks.records(), totals.screened());
+    cuts.note(Cap.CONTRACTORS_ON_PAGE, licences);
+    cuts.note(Cap.RULE_ASKS_ON_PAGE, merged.asks.rules());
+    cuts.note(Cap.ASKS_COUNTED, merged.asks.records(), totals.screened());
     if (merged.licences.isCut()) {
-      cuts.add(new Cut(Cap.LICENCES_COUNTED, licences, licences + 1L));
-    }
-  }
-
-  private void cut(Cap cap, long shown, long total) {
-    if (total > shown) {
-      cuts.add(new Cut(cap, shown, total));
+      cuts.note(Cap.LICENCES_COUNTED, licences, licences + 1L);
     }
   }
 
@@ -160,8 +144,8 @@ final class ReportEnd {
             .map(line -> line.withNotice(notices.address(line.licence())))
             .toList();
     GridView grid = RuleGrid.of(plan.packs(), merged.licences);
-    cut(Cap.GRID_CONTRACTORS, grid.contractors().size(), grid.licences());
-    cut(Cap.GRID_RULES, grid.rows().size(), grid.rules());
+    cuts.note(Cap.GRID_CONTRACTORS, grid.contractors().size(), grid.licences());
+    cuts.note(Cap.GRID_RULES, grid.rows().size(), grid.rules());
     return new BatchView(
         Version.text(),
         request.asOf(),
@@ -179,12 +163,12 @@ final class ReportEnd {
         grid,
         totals.setAsideShown(),
         first(lines, Cap.INPUTS_ON_PAGE),
-        new ArrayList<>(notRead().keySet()),
+        new ArrayList<>(InputLedger.notRead(inputs).keySet()),
         merged.maps,
         cross,
         followUp(since),
         sheets.cautions(),
-        cuts,
+        cuts.all(),
         written());
   }
 
@@ -202,9 +186,9 @@ final class ReportEnd {
   private FollowUp followUp(@Nullable SinceCounts since) {
     List<Settlement> settled = plan.settled().unmatched();
     List<String> answers = plan.answers().unmatched();
-    cut(Cap.SIDE_LINES_ON_PAGE, Cap.SIDE_LINES_ON_PAGE.most(), merged.idleVarianceCount);
-    cut(Cap.SIDE_LINES_ON_PAGE, Cap.SIDE_LINES_ON_PAGE.most(), settled.size());
-    cut(Cap.SIDE_LINES_ON_PAGE, Cap.SIDE_LINES_ON_PAGE.most(), answers.size());
+    cuts.note(Cap.SIDE_LINES_ON_PAGE, merged.idleVarianceCount);
+    cuts.note(Cap.SIDE_LINES_ON_PAGE, settled.size());
+    cuts.note(Cap.SIDE_LINES_ON_PAGE, answers.size());
     return new FollowUp(
         totals.settled(),
         first(settled, Cap.SIDE_LINES_ON_PAGE),
@@ -255,14 +239,6 @@ final class ReportEnd {
     return all.subList(0, Math.min(cap.most(), all.size()));
   }
 
-  private Map<String, String> notRead() {
-    Map<String, String> notRead = new LinkedHashMap<>();
-    for (PassedOver file : inputs.passedOver()) {
-      notRead.put(file.file(), file.reason());
-    }
-    return notRead;
-  }
-
   /** Files at the top of the folder, those still to be written too. */
   private List<String> written() throws IOException {
     Set<String> names = new LinkedHashSet<>();
@@ -308,12 +284,12 @@ final class ReportEnd {
     if (looks.earlier() != null) {
       options.put("earlier", hashes.of(looks.earlier().resolve(Outputs.RUN_JSON)));
     }
-    Map<String, Long> counts = totals.named();
+    Map<String, Long> counts = totals.named(merged.inputs.filesSetAside());
     counts.put("sheets", (long) sheets.addresses().size());
     counts.put("notices", (long) notices.written());
     counts.put("idleVariances", merged.idleVarianceCount);
     return new RunFacts(
-        Version.text(), request.asOf(), options, lines, notRead(), plan.packs(), counts, cuts);
+        Version.text(), request.asOf(), options, lines, InputLedger.notRead(inputs), plan.packs(), counts, cuts.all());
   }
 
   private ScreenSummary summary(FollowUp followUp) {
@@ -332,12 +308,12 @@ final class ReportEnd {
         totals.rowsRead(),
         totals.screened(),
         totals.setAside(),
-        totals.filesSetAside(),
+        merged.inputs.filesSetAside(),
         totals.withFindings(),
         totals.findings(),
         followUp,
         totals.outcome(Outcome.CANNOT_TELL),
-        cuts,
+        cuts.all(),
         only == null ? "" : only.line().recordId(),
         sentences);
   }

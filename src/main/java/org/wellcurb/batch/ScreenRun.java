@@ -125,8 +125,8 @@ public final class ScreenRun {
   }
 
   private static void refuseIfNothingWasRead(Merged merged, Inputs inputs) throws RunFailure {
-    if (merged.totals.filesSetAside() == inputs.inputs().size()) {
-      throw RunFailure.noInput(merged.firstFileSetAside() + "; nothing was written");
+    if (merged.inputs.filesSetAside() == inputs.inputs().size()) {
+      throw RunFailure.noInput(merged.inputs.firstFileSetAside() + "; nothing was written");
     }
   }
 

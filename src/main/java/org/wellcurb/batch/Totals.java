@@ -18,7 +18,6 @@ final class Totals {
   private long setAsideLines;
   private long screened;
   private long setAside;
-  private long filesSetAside;
   private final long[] open = new long[FindingKind.values().length];
   private long settled;
   private long withFindings;
@@ -46,9 +45,8 @@ final class Totals {
     setAsideLines += part.setAside;
   }
 
-  /** Counts a file that is set aside whole. */
+  /** A file that is set aside whole has a line among the rows set aside. */
   void fileSetAside() {
-    filesSetAside++;
     setAsideLines++;
   }
 
@@ -62,10 +60,6 @@ final class Totals {
 
   long setAside() {
     return setAside;
-  }
-
-  long filesSetAside() {
-    return filesSetAside;
   }
 
   /** Lines of {@code set-aside.csv}: rows, and files set aside whole. */
@@ -103,8 +97,12 @@ final class Totals {
     return outcomes[outcome.ordinal()];
   }
 
-  /** The counts by name, as run.json holds them. */
-  Map<String, Long> named() {
+  /**
+   * The counts by name, as run.json holds them.
+   *
+   * @param filesSetAside files that were set aside whole
+   */
+  Map<String, Long> named(long filesSetAside) {
     Map<String, Long> named = new LinkedHashMap<>();
     named.put("rowsRead", rowsRead());
     named.put("screened", screened);
