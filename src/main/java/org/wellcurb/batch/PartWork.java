@@ -12,7 +12,6 @@ import org.wellcurb.intake.ChunkReader;
 import org.wellcurb.intake.RawRow;
 import org.wellcurb.intake.RecordSink;
 import org.wellcurb.intake.SetAside;
-import org.wellcurb.judgement.Deciding;
 import org.wellcurb.judgement.Outcome;
 import org.wellcurb.record.Amender;
 import org.wellcurb.record.Catalogue;
@@ -52,9 +51,6 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
   private final ChunkReader reader = new ChunkReader(Catalogue.standard());
   private final List<Screener> screeners = new ArrayList<>();
 
-  /** The same, in the words of the pages; what other programs read is in plain English. */
-  private final List<Screener> speakers = new ArrayList<>();
-
   private final List<Tally> tallies = new ArrayList<>();
   private final List<byte[]> kindOfRule = new ArrayList<>();
 
@@ -77,6 +73,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
   private final int[] firstRule;
 
   private final FirstFinding firstFinding;
+  private final Speakers speakers;
   private final RepeatedTexts texts = new RepeatedTexts();
   private PartResult result;
   private @Nullable Part part;
@@ -86,12 +83,12 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
   PartWork(Plan plan) {
     this.plan = plan;
     this.firstFinding = new FirstFinding(plan.request().style());
+    this.speakers = new Speakers(plan);
     this.result = new PartResult(0, 0, 0, plan.maps());
     this.firstRule = RuleGrid.starts(plan.packs());
     this.block = new Block(plan.packs(), plan.request().asOf());
     for (Pack pack : plan.packs()) {
       screeners.add(new Screener(pack, plan.request().asOf()));
-      speakers.add(new Screener(pack, plan.request().asOf(), plan.request().style().speech()));
       tallies.add(new Tally(pack));
       byte[] kindOf = new byte[pack.rules().size()];
       for (int i = 0; i < kindOf.length; i++) {
@@ -204,31 +201,12 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     if (!findings.isEmpty()) {
       write(record, packId, findings, where);
       countNear(pack, findings);
-      open = spoken(record, pack, open(findings));
+      open = open(findings);
       found(record, pack, open, driller, installer);
     }
     place(where, pack, open);
     keep(record, pack, open, !findings.isEmpty(), driller, installer);
     place++;
-  }
-
-  /** The same findings, in the words of the pages where words were made of them. */
-  private List<Finding> spoken(WellRecord record, int pack, List<Finding> findings) {
-    if (findings.stream().noneMatch(PartWork::isSaid)) {
-      return findings;
-    }
-    Screener speaker = speakers.get(pack);
-    speaker.outcomes(record);
-    IdentityHashMap<Rule, Finding> said = new IdentityHashMap<>();
-    speaker.findings().forEach(finding -> said.put(finding.rule(), finding));
-    return findings.stream().map(each -> said.getOrDefault(each.rule(), each)).toList();
-  }
-
-  private static boolean isSaid(Finding finding) {
-    Deciding deciding = finding.deciding();
-    boolean isRange =
-        !deciding.valueText().isEmpty() && (deciding.isDate() || deciding.unit() != null);
-    return isRange || !deciding.subject().isEmpty() || !finding.possibleReading().isEmpty();
   }
 
   /** Keeps what the look at the whole batch needs. */
@@ -340,12 +318,13 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     if (kinds[FindingKind.DEFICIENCY.ordinal()] > 0) {
       result.withDeficiency++;
     }
-    for (Finding finding : findings) {
+    boolean isNoticed = plan.request().notices().wanted();
+    for (Finding finding : isNoticed ? speakers.said(record, pack, findings) : findings) {
       String licence = Whose.licence(record, finding, driller, installer);
       FindingKind kind = finding.rule().kind();
       int place = Objects.requireNonNull(placeOfRule.get(finding.rule()));
       result.licences.finding(licence, kind, firstRule[pack] + place, this.place);
-      if (plan.request().notices().wanted() && kind != FindingKind.ADVISORY && !licence.isBlank()) {
+      if (isNoticed && kind != FindingKind.ADVISORY && !licence.isBlank()) {
         result.noticed.put(licence, pack, place, finding);
       }
     }
@@ -387,7 +366,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
             installer,
             counts,
             outcomes[CANNOT_TELL],
-            firstFinding.of(findings),
+            firstFinding.of(speakers.said(record, pack, findings)),
             "");
     if (mayBeListed) {
       result.lines.offer(line);
