@@ -1,6 +1,7 @@
 package org.wellcurb.workings;
 
 import static org.wellcurb.workings.Input.helpful;
+import static org.wellcurb.workings.Input.optional;
 import static org.wellcurb.workings.Input.required;
 
 import java.util.List;
@@ -154,7 +155,7 @@ public final class PipeFriction {
       required("drop_pipe.length"),
       required("drop_pipe.inside_diameter"),
       required("drop_pipe.material"),
-      helpful("service_line.length"),
+      optional("service_line.length"),
       helpful("service_line.inside_diameter"),
       helpful("service_line.material")
     };

@@ -221,9 +221,11 @@ final class PrintedSum {
     }
     double value = Double.parseDouble(token);
     value += at - 1 == moved ? halfFifth(value) : 0;
-    if (at < tokens.size() && UNITS.containsKey(tokens.get(at))) {
-      value *= UNITS.get(tokens.get(at++));
+    Double unit = at < tokens.size() ? UNITS.get(tokens.get(at)) : null;
+    if (unit == null) {
+      return value;
     }
-    return value;
+    at++;
+    return value * unit;
   }
 }
