@@ -3,6 +3,7 @@ package org.wellcurb.crosscheck;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import org.apache.commons.statistics.distribution.BinomialDistribution;
 import org.apache.commons.statistics.distribution.NormalDistribution;
@@ -65,6 +66,10 @@ public final class Copying {
   private final int[] group;
 
   private final int nobody;
+
+  /** How many contractors there are. */
+  private final int contractors;
+
   private final Areas areas;
 
   /** What was looked at. */
@@ -117,6 +122,7 @@ public final class Copying {
     for (int i = 0; i < group.length; i++) {
       group[i] = groups.code(key(contractor[i], zone[i]));
     }
+    contractors = survey.contractors().size();
     nobody = survey.contractors().indexOf("");
     areas = Areas.of(survey, zone);
   }
@@ -135,7 +141,9 @@ public final class Copying {
    * @param written by record; figures that do not count become NaN
    */
   List<Tried> tried(Field field, float[] written) {
-    List<Compared> able = able(written, new FiguresByArea(written, this::contractor, areas));
+    BitSet breaks = breaks(written);
+    FiguresByArea all = new FiguresByArea(written, record -> group[record], areas);
+    List<Compared> able = able(written, breaks, all);
     double spreadOfRepeats = spreadOfRepeats(able);
     double spreadOfRounds = spreadOfRounds(able);
     double spreadOfDigits = spreadOfDigits(able);
@@ -151,8 +159,25 @@ public final class Copying {
     return tried;
   }
 
+  /**
+   * Records at which a contractor writes another figure than on its record before, in whatever zone
+   * that stands, or none at all.
+   */
+  private BitSet breaks(float[] written) {
+    float[] last = new float[contractors];
+    BitSet breaks = new BitSet();
+    for (int i = 0; i < written.length; i++) {
+      int contractor = contractor(i);
+      if (!(written[i] == last[contractor])) {
+        breaks.set(i);
+      }
+      last[contractor] = written[i];
+    }
+    return breaks;
+  }
+
   /** Contractors in zones who wrote enough where others wrote enough, by zone and contractor. */
-  private List<Compared> able(float[] written, FiguresByArea all) {
+  private List<Compared> able(float[] written, BitSet breaks, FiguresByArea all) {
     int[] ends = new int[groups.count() + 1];
     for (int i = 0; i < written.length; i++) {
       ends[group[i] + 1] += counts(written, i) ? 1 : 0;
@@ -162,8 +187,14 @@ public final class Copying {
     }
     int[] records = new int[ends[groups.count()]];
     int[] at = Arrays.copyOf(ends, groups.count());
+    int[] rows = new int[contractors];
+    int[] lastRow = new int[groups.count()];
+    BitSet begins = new BitSet();
     for (int i = 0; i < written.length; i++) {
+      int row = rows[contractor(i)] += breaks.get(i) ? 1 : 0;
       if (counts(written, i)) {
+        begins.set(at[group[i]], lastRow[group[i]] != row);
+        lastRow[group[i]] = row;
         records[at[group[i]]++] = i;
       }
     }
@@ -171,7 +202,7 @@ public final class Copying {
     List<Compared> able = new ArrayList<>();
     for (int g = 0; g < groups.count(); g++) {
       if (ends[g + 1] - ends[g] >= LEAST_OWN) {
-        Habits habits = gather.of(records, ends[g], ends[g + 1]);
+        Habits habits = gather.of(records, ends[g], ends[g + 1], begins);
         if (habits.size >= LEAST_OWN && habits.worth >= LEAST_OTHERS) {
           able.add(new Compared((int) groups.key(g), (int) (groups.key(g) >>> 32), habits));
         }

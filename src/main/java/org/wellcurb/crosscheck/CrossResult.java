@@ -96,6 +96,7 @@ public record CrossResult(
    * @param isInput whether it is an input
    * @param hits wells off by the factor
    * @param share their share among those with neighbours, with the interval
+   * @param places at how many places, of some 1 km, these stand: what the test rests on
    * @param ratio median of depth over that of the neighbours
    * @param p how likely that would be by chance
    * @param q the least rate of false discoveries at which it would be called one
@@ -106,6 +107,7 @@ public record CrossResult(
       boolean isInput,
       int hits,
       Share share,
+      int places,
       double ratio,
       double p,
       double q,

@@ -16,7 +16,7 @@ final class FiguresByArea {
   private final int[] ranks;
   private final int[] counts;
 
-  /** Says who wrote the figure of a record. */
+  /** Says who wrote the figure of a record, and in which zone: a code. */
   interface Contractor {
     int of(int record);
   }

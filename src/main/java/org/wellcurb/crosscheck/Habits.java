@@ -28,7 +28,6 @@ final class Habits {
   /** Figures of all others, as many as would tell as much if all weighed the same. */
   final double worth;
 
-  private float last = Float.NaN;
   private int run;
   private int longest;
   private float longestFigure = Float.NaN;
@@ -43,9 +42,8 @@ final class Habits {
   }
 
   /** Takes the figure of its next record, to tell the longest row of equal ones. */
-  void row(float figure) {
-    run = figure == last ? run + 1 : 1;
-    last = figure;
+  void row(float figure, boolean begins) {
+    run = begins ? 1 : run + 1;
     if (run > longest && own.countOf(figure) > 0) {
       longest = run;
       longestFigure = figure;

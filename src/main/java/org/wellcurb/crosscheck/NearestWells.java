@@ -6,6 +6,12 @@ package org.wellcurb.crosscheck;
  * Not for several threads.
  */
 final class NearestWells {
+  /** The code of wells that are no neighbours of any. */
+  static final int NEVER = Integer.MIN_VALUE;
+
+  /** The kind of wells of which there may be any number among the neighbours. */
+  static final int NO_KIND = -1;
+
   /** Metres of one degree of latitude on a sphere of the Earth's mean size. */
   private static final double DEGREE = 111_195;
 
@@ -34,6 +40,11 @@ final class NearestWells {
 
   private final int[] codes;
 
+  /** By place; empty where any number of neighbours may be of one kind. */
+  private final int[] kinds;
+
+  private final int mostOfKind;
+
   /** Wells of this code are no neighbours. */
   private int but;
 
@@ -44,7 +55,20 @@ final class NearestWells {
    * @param codes by place, something of the wells by which those are told that do not count
    */
   NearestWells(Neighbourhood all, int most, double within, int[] codes) {
+    this(all, most, within, codes, new int[0], most);
+  }
+
+  /**
+   * The same, where few neighbours may be of one kind.
+   *
+   * @param kinds by place; {@link #NO_KIND} for wells of none
+   * @param mostOfKind neighbours of one kind, at most
+   */
+  NearestWells(
+      Neighbourhood all, int most, double within, int[] codes, int[] kinds, int mostOfKind) {
     this.all = all;
+    this.kinds = kinds;
+    this.mostOfKind = mostOfKind;
     latitude = all.latitude();
     longitude = all.longitude();
     cursors = all.starts();
@@ -60,7 +84,7 @@ final class NearestWells {
   }
 
   /**
-   * Finds the nearest wells, nearest first; of equally near ones the first in the batch. Rows are
+   * Finds the nearest wells, nearest first; of equally near ones as their marks stand. Rows are
    * looked at outward from the well's own, and each row outward from its column, until nothing
    * nearer can follow.
    *
@@ -123,7 +147,7 @@ final class NearestWells {
     double north = (latitude[other] - latitude[of]) * DEGREE;
     double east = (longitude[other] - longitude[of]) * width;
     double squares = north * north + east * east;
-    if (squares <= square && codes[other] != but && other != of) {
+    if (squares <= square && codes[other] != but && other != of && codes[other] != NEVER) {
       double distance = Math.sqrt(squares);
       if (distance <= limit) {
         take(other, distance);
@@ -135,24 +159,43 @@ final class NearestWells {
   private void take(int other, double distance) {
     int place = found;
     while (place > 0 && isBefore(distance, other, place - 1)) {
-      if (place < near.length) {
-        distances[place] = distances[place - 1];
-        near[place] = near[place - 1];
-      }
       place--;
     }
-    if (place < near.length) {
-      distances[place] = distance;
-      near[place] = other;
-      found = Math.min(near.length, found + 1);
-      if (found == near.length) {
-        limit(distances[found - 1]);
+    int last = kinds.length == 0 ? found : lastToMove(place, kinds[other]);
+    if (place >= near.length || last < place) {
+      return;
+    }
+    last = Math.min(last, near.length - 1);
+    for (int i = last; i > place; i--) {
+      distances[i] = distances[i - 1];
+      near[i] = near[i - 1];
+    }
+    distances[place] = distance;
+    near[place] = other;
+    found = Math.max(found, last + 1);
+    if (found == near.length) {
+      limit(distances[found - 1]);
+    }
+  }
+
+  /**
+   * Up to where those found make way for one that comes to a place: to the end, or to the last of
+   * its kind, if there are as many of it as may be; less than the place if all of them are nearer.
+   */
+  private int lastToMove(int place, int kind) {
+    int ofKind = 0;
+    int last = -1;
+    for (int i = 0; i < found && kind != NO_KIND; i++) {
+      if (kinds[near[i]] == kind) {
+        ofKind++;
+        last = i;
       }
     }
+    return ofKind < mostOfKind ? found : last < place ? -1 : last;
   }
 
   private boolean isBefore(double distance, int other, int place) {
     return distance < distances[place]
-        || (distance == distances[place] && all.record(other) < all.record(near[place]));
+        || (distance == distances[place] && all.isBefore(other, near[place]));
   }
 }

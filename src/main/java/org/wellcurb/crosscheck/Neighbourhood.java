@@ -40,6 +40,9 @@ final class Neighbourhood {
   private final float[] latitude;
   private final float[] longitude;
 
+  /** By place; of equally near wells the one of the least mark is taken first. */
+  private final int[] marks;
+
   /** Where those of each row begin that may be neighbours; the crowded stand behind them all. */
   private final int[] starts = new int[CELLS + 1];
 
@@ -47,12 +50,13 @@ final class Neighbourhood {
    * @param latitude by record, in degrees
    * @param longitude by record, in degrees
    * @param usable which records take part, if they have a position
+   * @param marks by record, of what it says: so that nothing hangs on the order of rows
    */
-  Neighbourhood(float[] latitude, float[] longitude, boolean[] usable) {
+  Neighbourhood(float[] latitude, float[] longitude, boolean[] usable, int[] marks) {
     recordBits = Integer.SIZE - Integer.numberOfLeadingZeros(usable.length);
     split = Math.min(MOST_SPLIT, Long.SIZE - 1 - ROW_BITS - COLUMN_BITS - recordBits);
     keys = sorted(latitude, longitude, usable);
-    int candidates = crowdedLast();
+    int candidates = crowdedLast(marks);
     for (int at = 0; at < candidates; at++) {
       starts[row(keys[at]) + 1]++;
     }
@@ -61,6 +65,7 @@ final class Neighbourhood {
     }
     this.latitude = inOrder(latitude);
     this.longitude = inOrder(longitude);
+    this.marks = inOrder(marks);
   }
 
   private long[] sorted(float[] latitude, float[] longitude, boolean[] usable) {
@@ -82,8 +87,8 @@ final class Neighbourhood {
     return Math.abs(degrees) <= MOST_DEGREES;
   }
 
-  /** Moves those behind that are beyond the first so many of their cells; counts the others. */
-  private int crowdedLast() {
+  /** Moves those behind that are not the first so many of their cells by mark; counts the others. */
+  private int crowdedLast(int[] marks) {
     long[] crowded = new long[0];
     int moved = 0;
     int kept = 0;
@@ -92,9 +97,9 @@ final class Neighbourhood {
       while (end < keys.length && cell(keys[end]) == cell(keys[start])) {
         end++;
       }
-      int last = end - start <= MOST_IN_CELL ? Integer.MAX_VALUE : lastOfCell(start, end);
+      long last = end - start <= MOST_IN_CELL ? Long.MAX_VALUE : lastOfCell(start, end, marks);
       for (int at = start; at < end; at++) {
-        if (record(at) <= last) {
+        if (end - start <= MOST_IN_CELL || marked(at, marks) <= last) {
           keys[kept++] = keys[at];
         } else {
           if (moved == crowded.length) {
@@ -109,12 +114,16 @@ final class Neighbourhood {
     return kept;
   }
 
-  /** The last record of a cell that may be a neighbour. */
-  private int lastOfCell(int start, int end) {
-    int[] records = new int[end - start];
-    Arrays.setAll(records, i -> record(start + i));
-    Arrays.sort(records);
-    return records[MOST_IN_CELL - 1];
+  /** The last record of a cell that may be a neighbour, with its mark. */
+  private long lastOfCell(int start, int end, int[] marks) {
+    long[] marked = new long[end - start];
+    Arrays.setAll(marked, i -> marked(start + i, marks));
+    Arrays.sort(marked);
+    return marked[MOST_IN_CELL - 1];
+  }
+
+  private long marked(int place, int[] marks) {
+    return ((long) marks[record(place)] << Integer.SIZE) | record(place);
   }
 
   private long cell(long key) {
@@ -123,6 +132,17 @@ final class Neighbourhood {
 
   private int row(long key) {
     return (int) (key >>> (recordBits + split + COLUMN_BITS));
+  }
+
+  /** The cell of the well at a place. */
+  int cell(int place) {
+    return (int) cell(keys[place]);
+  }
+
+  /** Whether a well is taken before another that is as near. */
+  boolean isBefore(int place, int other) {
+    return marks[place] < marks[other]
+        || (marks[place] == marks[other] && record(place) < record(other));
   }
 
   /** How many wells there are. */

@@ -60,7 +60,7 @@ final class Neighbours {
     float[] latitude = survey.floats(SurveyRow.LATITUDE);
     float[] longitude = survey.floats(SurveyRow.LONGITUDE);
     boolean[] usable = Positions.ownAndFine(latitude, longitude, survey.flags());
-    all = new Neighbourhood(latitude, longitude, usable);
+    all = new Neighbourhood(latitude, longitude, usable, Positions.marks(survey));
   }
 
   /**

@@ -1,6 +1,7 @@
 package org.wellcurb.crosscheck;
 
 import java.util.Arrays;
+import java.util.BitSet;
 
 /**
  * Gathers what one contractor after the other writes in a zone, and what all others write in the
@@ -34,8 +35,9 @@ final class OwnAndOthers {
    * The habits of the contractor who wrote some records.
    *
    * @param records in input order, from one place to another
+   * @param begins places at which a row of equal figures begins, whatever else is left out between
    */
-  Habits of(int[] records, int from, int to) {
+  Habits of(int[] records, int from, int to, BitSet begins) {
     long[] keys = new long[to - from];
     for (int at = from; at < to; at++) {
       int record = records[at];
@@ -67,7 +69,7 @@ final class OwnAndOthers {
     double worth = size == 0 ? 0 : (double) size * size / squares;
     Habits habits = new Habits(size, worth, ownFigures(least, most), othersFigures(least, most));
     for (int at = from; at < to; at++) {
-      habits.row(written[records[at]]);
+      habits.row(written[records[at]], begins.get(at));
     }
     return habits;
   }

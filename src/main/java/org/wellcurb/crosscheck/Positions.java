@@ -1,5 +1,6 @@
 package org.wellcurb.crosscheck;
 
+import java.io.IOException;
 import java.util.Arrays;
 
 /** Which positions say where a well is, and not only in which section. */
@@ -28,6 +29,18 @@ final class Positions {
       usable[i] = !Float.isNaN(latitude[i]);
     }
     return usable;
+  }
+
+  /** Marks of records that hang on what they say, and not on where they stand. */
+  static int[] marks(SurveyFile survey) throws IOException {
+    long[] ids = survey.ids();
+    float[] depths = survey.floats(SurveyRow.VALUES + 4 * Field.DEPTH.ordinal());
+    int[] marks = new int[ids.length];
+    for (int i = 0; i < marks.length; i++) {
+      long said = Areas.mixed(ids[i]) + Float.floatToIntBits(depths[i]);
+      marks[i] = (int) (Areas.mixed(said) >>> Integer.SIZE);
+    }
+    return marks;
   }
 
   private static long key(float latitude, float longitude) {

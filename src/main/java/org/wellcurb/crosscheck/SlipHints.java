@@ -16,11 +16,11 @@ final class SlipHints {
   SlipHints(SurveyFile survey) throws IOException {
     this.survey = survey;
     UnitSlips slips = new UnitSlips(survey);
-    byContractor = slips.find(survey.ints(SurveyRow.CONTRACTOR), survey.contractors().indexOf(""));
+    byContractor = slips.byLicence();
     byInput =
         survey.files().size() < 2
             ? UnitSlips.Found.NOTHING
-            : slips.find(survey.ints(SurveyRow.FILE), -1);
+            : slips.byInput(survey.ints(SurveyRow.FILE));
   }
 
   /** The q of all tests together: those on figures first, then these. */
@@ -86,6 +86,7 @@ final class SlipHints {
                 isInput,
                 each.hits(),
                 Share.of(each.hits(), each.of()),
+                each.places(),
                 each.ratio(),
                 each.p(),
                 q[from + i],

@@ -3,22 +3,39 @@ package org.wellcurb.crosscheck;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
-import org.apache.commons.statistics.distribution.BinomialDistribution;
 
 /**
  * Contractors, and inputs, whose depths are a factor of 0.3048 or 3.2808 off those of the wells
  * around them: metres in a column of feet, or feet in one of metres.
+ *
+ * <p>Who stands beside one that slips looks as if it slipped the other way. So no more than two
+ * wells of one licence are neighbours of a well, wells of one place tell as much as one of them,
+ * and what stands out most is taken out of the neighbours of all others before these are tested
+ * again. Nothing hangs on the order of the rows.
  */
 final class UnitSlips {
   /** Fewest wells of a group with neighbours of others. */
   static final int LEAST = 10;
 
+  /** Fewest places, of some 1 km, that they stand at. */
+  static final int LEAST_PLACES = 3;
+
   /** Neighbours that are asked for, of other groups. */
   private static final int NEAREST = 7;
 
+  /** Neighbours of one licence, at most. */
+  static final int MOST_OF_LICENCE = 2;
+
   private static final int LEAST_NEIGHBOURS = 4;
   private static final double WITHIN = 5000;
+
+  /** How often what stands out most is taken out, at most. */
+  private static final int MOST_STEPS = 20;
+
+  /** Share of places that are off anyway, by which it is told what stands out most. */
+  private static final double USUAL = 0.05;
 
   /** The logarithm of 1 / 0.3048. */
   private static final double FACTOR = Math.log(1 / 0.3048);
@@ -26,7 +43,7 @@ final class UnitSlips {
   /** How near to the factor a ratio is, in logarithms, to count for it. */
   private static final double NEAR = 0.35;
 
-  /** Share of a group's wells that must be near the factor. */
+  /** Share of a group's wells, and of its places, that must be near the factor. */
   static final double LEAST_SHARE = 0.5;
 
   /** The depth is 0.3048 of those around it. */
@@ -35,8 +52,15 @@ final class UnitSlips {
   /** The depth is 3.2808 of those around it. */
   static final byte DEEP = 2;
 
+  private final int records;
   private final Neighbourhood all;
   private final float[] depth;
+
+  /** By place; {@link NearestWells#NO_KIND} where a well names no licence. */
+  private final int[] licence;
+
+  /** Wells of licences that were found to be off: they are no neighbours of any. */
+  private final boolean[] isOff;
 
   /**
    * A test of one group.
@@ -44,21 +68,36 @@ final class UnitSlips {
    * @param group its code
    * @param hits wells whose depth is off by the factor
    * @param of wells with neighbours of others
+   * @param places at how many places these stand
+   * @param placesOff at how many of them the middle one is off
    * @param isShallow whether the factor looked for is 0.3048, and not 3.2808
    * @param ratio median of depth over that of the neighbours
-   * @param othersShare share of such wells in all other groups
-   * @param p how likely as many would be if the group were like all others
+   * @param othersShare share of such places among those of all other groups
+   * @param p how likely as many such places would be if the group were like all others
    * @param isMarked whether it is great enough to be worth saying, whatever p is
    */
   record Tried(
       int group,
       int hits,
       int of,
+      int places,
+      int placesOff,
       boolean isShallow,
       double ratio,
       double othersShare,
       double p,
-      boolean isMarked) {}
+      boolean isMarked) {
+    /** The same of a group that is not known to be off after all. */
+    Tried unfounded() {
+      return new Tried(
+          group, hits, of, places, placesOff, isShallow, ratio, othersShare, 1, false);
+    }
+
+    /** The less, the more it stands out. */
+    double standing() {
+      return Copying.tail(placesOff, places, USUAL, 1);
+    }
+  }
 
   /** Tests on groups of one kind. */
   static final class Found {
@@ -86,88 +125,183 @@ final class UnitSlips {
   UnitSlips(SurveyFile survey) throws IOException {
     float[] latitude = survey.floats(SurveyRow.LATITUDE);
     float[] depths = survey.floats(SurveyRow.VALUES + 4 * Field.DEPTH.ordinal());
+    records = latitude.length;
     boolean[] usable = Positions.any(latitude);
     for (int i = 0; i < usable.length; i++) {
       usable[i] &= depths[i] > 0;
     }
-    all = new Neighbourhood(latitude, survey.floats(SurveyRow.LONGITUDE), usable);
+    float[] longitude = survey.floats(SurveyRow.LONGITUDE);
+    all = new Neighbourhood(latitude, longitude, usable, Positions.marks(survey));
     depth = all.inOrder(depths);
+    licence = all.inOrder(survey.ints(SurveyRow.CONTRACTOR));
+    int nobody = survey.contractors().indexOf("");
+    for (int at = 0; at < licence.length; at++) {
+      licence[at] = licence[at] == nobody ? NearestWells.NO_KIND : licence[at];
+    }
+    isOff = new boolean[licence.length];
+  }
+
+  /** Tests on each licence. What is found off is no neighbour of any from then on. */
+  Found byLicence() {
+    return find(licence, true);
   }
 
   /**
-   * Tests on each group. A well's depth is laid beside those of wells of other groups around it.
+   * Tests on each input. One that has no neighbours left once another was found off is not told
+   * from it, and both are said.
    *
-   * @param groups code of the group by record
-   * @param none code of records that belong to no group; -1 if there are none
+   * @param inputs code of the input by record
    */
-  Found find(int[] groups, int none) {
-    byte[] ways = new byte[groups.length];
-    int[] own = all.inOrder(groups);
-    int most = Arrays.stream(own).max().orElse(-1);
-    double[][] ratios = new double[most + 1][0];
-    int[] sizes = new int[most + 1];
-    NearestWells walk = new NearestWells(all, NEAREST, WITHIN, own);
-    for (int at = 0; at < own.length; at++) {
-      int group = own[at];
-      double ratio = group == none ? Double.NaN : ratio(walk, at, group);
-      if (!Double.isNaN(ratio)) {
-        ways[all.record(at)] = way(ratio);
-        if (sizes[group] == ratios[group].length) {
-          ratios[group] = Arrays.copyOf(ratios[group], Math.max(8, sizes[group] * 3 / 2));
-        }
-        ratios[group][sizes[group]++] = ratio;
-      }
-    }
-    return new Found(tests(ratios, sizes), ways);
+  Found byInput(int[] inputs) {
+    return find(all.inOrder(inputs), false);
   }
 
-  /** Logarithm of a depth over that of wells of other groups around it; NaN where too few are. */
-  private double ratio(NearestWells walk, int at, int group) {
-    int count = walk.nearest(at, group);
-    if (count < LEAST_NEIGHBOURS) {
-      return Double.NaN;
+  private Found find(int[] own, boolean isLicence) {
+    SlipWalk walk = new SlipWalk(own, Arrays.stream(own).max().orElse(-1) + 1);
+    List<Tried> tried = walk.tests();
+    for (int step = 0; step < MOST_STEPS; step++) {
+      boolean[] found = strongest(tried, walk.isFound);
+      if (found.length == 0) {
+        break;
+      }
+      walk.takeOut(found);
+      tried = kept(tried, walk.tests(), isLicence);
     }
-    double[] theirs = new double[count];
-    for (int n = 0; n < count; n++) {
-      theirs[n] = depth[walk.near(n)];
+    if (isLicence) {
+      for (int at = 0; at < own.length; at++) {
+        isOff[at] = own[at] >= 0 && walk.isFound[own[at]];
+      }
     }
-    return Math.log(depth[at] / Spread.median(theirs, count));
+    return new Found(tried, walk.ways());
+  }
+
+  /**
+   * The tests after a step, one for each before it: where a group has too few neighbours left to be
+   * tested again, a licence is let off, and an input keeps what was said.
+   */
+  private static List<Tried> kept(List<Tried> before, List<Tried> after, boolean isLicence) {
+    List<Tried> kept = new ArrayList<>();
+    int at = 0;
+    for (Tried each : before) {
+      boolean isAgain =
+          at < after.size()
+              && after.get(at).group() == each.group()
+              && after.get(at).isShallow() == each.isShallow();
+      if (isAgain) {
+        kept.add(after.get(at++));
+      } else {
+        kept.add(isLicence ? each.unfounded() : each);
+      }
+    }
+    return kept;
+  }
+
+  /**
+   * The group that stands out most, with those next to it that are off the same way: these are not
+   * so because of it, for it makes what is around it look off the other way. None if none does. All
+   * are laid beside one share here: that of all others is the greater, the more are off alike.
+   */
+  private static boolean[] strongest(List<Tried> tried, boolean[] isFound) {
+    List<Tried> out = new ArrayList<>();
+    for (Tried each : tried) {
+      if (each.isMarked() && each.p() <= CrossResult.ACCEPTED && !isFound[each.group()]) {
+        out.add(each);
+      }
+    }
+    out.sort(
+        Comparator.comparingDouble((Tried each) -> each.standing())
+            .thenComparingDouble(each -> -(double) each.hits() / each.of())
+            .thenComparingInt(each -> -each.of()));
+    boolean[] found = new boolean[out.isEmpty() ? 0 : isFound.length];
+    for (Tried each : out) {
+      if (each.isShallow() != out.get(0).isShallow()) {
+        break;
+      }
+      found[each.group()] = true;
+    }
+    return found;
   }
 
   /** Which factor the logarithm of a depth over that of its neighbours is near to. */
-  private static byte way(double ratio) {
+  static byte way(double ratio) {
     return Math.abs(ratio + FACTOR) < NEAR ? SHALLOW : Math.abs(ratio - FACTOR) < NEAR ? DEEP : 0;
   }
 
-  private static List<Tried> tests(double[][] ratios, int[] sizes) {
-    long[][] hits = new long[2][sizes.length];
-    long[] totals = new long[2];
-    long wells = 0;
-    for (int g = 0; g < sizes.length; g++) {
-      for (int i = 0; i < sizes[g]; i++) {
-        byte way = way(ratios[g][i]);
-        hits[0][g] += way == SHALLOW ? 1 : 0;
-        hits[1][g] += way == DEEP ? 1 : 0;
+  /** The depths of the wells of groups of one kind beside those around them. */
+  private final class SlipWalk {
+    private final int[] own;
+    private final int[] codes;
+
+    /** By place, the logarithm of its depth over that of its neighbours; NaN where they are few. */
+    private final float[] ratios;
+
+    /** By place, one of 32 bits for each group among its neighbours. */
+    private final int[] around;
+
+    private final NearestWells walk;
+    private final double[] theirs = new double[NEAREST];
+    final boolean[] isFound;
+
+    SlipWalk(int[] own, int groups) {
+      this.own = own;
+      isFound = new boolean[groups];
+      codes = own.clone();
+      for (int at = 0; at < codes.length; at++) {
+        codes[at] = isOff[at] ? NearestWells.NEVER : codes[at];
       }
-      totals[0] += hits[0][g];
-      totals[1] += hits[1][g];
-      wells += sizes[g];
+      ratios = new float[own.length];
+      around = new int[own.length];
+      walk = new NearestWells(all, NEAREST, WITHIN, codes, licence, MOST_OF_LICENCE);
+      for (int at = 0; at < own.length; at++) {
+        look(at);
+      }
     }
-    List<Tried> tried = new ArrayList<>();
-    for (int g = 0; g < sizes.length; g++) {
-      int size = sizes[g];
-      if (size < LEAST) {
-        continue;
+
+    private void look(int at) {
+      ratios[at] = Float.NaN;
+      if (own[at] < 0) {
+        return;
       }
-      double ratio = Math.exp(Spread.median(ratios[g], size));
-      for (int way = 0; way < 2; way++) {
-        int own = (int) hits[way][g];
-        double others = (totals[way] - own + 0.5) / (wells - size + 1.0);
-        double p =
-            own == 0 ? 1 : BinomialDistribution.of(size, others).survivalProbability(own - 1);
-        tried.add(new Tried(g, own, size, way == 0, ratio, others, p, own >= LEAST_SHARE * size));
+      int count = walk.nearest(at, own[at]);
+      around[at] = 0;
+      for (int n = 0; n < count; n++) {
+        theirs[n] = depth[walk.near(n)];
+        around[at] |= 1 << own[walk.near(n)];
+      }
+      if (count >= LEAST_NEIGHBOURS) {
+        ratios[at] = (float) Math.log(depth[at] / Spread.median(theirs, count));
       }
     }
-    return tried;
+
+    /** Takes groups out of the neighbours of all, and looks again where they were among them. */
+    void takeOut(boolean[] found) {
+      int bits = 0;
+      for (int group = 0; group < found.length; group++) {
+        isFound[group] |= found[group];
+        bits |= found[group] ? 1 << group : 0;
+      }
+      for (int at = 0; at < own.length; at++) {
+        if (own[at] >= 0 && found[own[at]]) {
+          codes[at] = NearestWells.NEVER;
+        }
+      }
+      for (int at = 0; at < own.length; at++) {
+        if ((around[at] & bits) != 0) {
+          look(at);
+        }
+      }
+    }
+
+    byte[] ways() {
+      byte[] ways = new byte[records];
+      for (int at = 0; at < own.length; at++) {
+        ways[all.record(at)] = way(ratios[at]);
+      }
+      return ways;
+    }
+
+    List<Tried> tests() {
+      return new SlipTests(all, own, ratios, isFound).all();
+    }
   }
 }

@@ -137,6 +137,7 @@ public final class CrosscheckJson {
       json.writeStartObject();
       json.writeStringField(hint.isInput() ? "file" : "licence", hint.group());
       share(json, hint.share());
+      json.writeNumberField("places", hint.places());
       JsonText.number(json, "ratio", hint.ratio());
       JsonText.number(json, "p", hint.p());
       JsonText.number(json, "q", hint.q());

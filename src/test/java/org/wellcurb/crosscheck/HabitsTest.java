@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
+import java.util.BitSet;
 import org.apache.commons.statistics.inference.ChiSquareTest;
 import org.junit.jupiter.api.Test;
 
@@ -27,7 +28,7 @@ class HabitsTest {
         records[count++] = i;
       }
     }
-    return new OwnAndOthers(written, areas, all).of(records, 0, count);
+    return new OwnAndOthers(written, areas, all).of(records, 0, count, new BitSet());
   }
 
   private static float[] figures(int count, float from, float step) {

@@ -146,7 +146,8 @@ class StatisticsTest {
       longitude[i] = (float) (-76 + 0.05 * random.nextDouble());
       usable[i] = random.nextInt(10) > 0;
     }
-    Neighbourhood all = new Neighbourhood(latitude, longitude, usable);
+    int[] marks = random.ints(n).toArray();
+    Neighbourhood all = new Neighbourhood(latitude, longitude, usable, marks);
     int[] codes = new int[all.size()];
     Arrays.setAll(codes, at -> all.record(at) % 3);
     NearestWells walk = new NearestWells(all, 6, 900, codes);

@@ -42,9 +42,9 @@ public final class Crosses {
             1,
             List.of(
                 new CrossResult.SlipHint(
-                    "D-2", false, 18, Share.of(18, 20), 0.31, 1e-9, 1e-7, List.of(a, b)),
+                    "D-2", false, 18, Share.of(18, 20), 12, 0.31, 1e-9, 1e-7, List.of(a, b)),
                 new CrossResult.SlipHint(
-                    "old.csv", true, 18, Share.of(18, 20), 3.3, 1e-9, 1e-7, List.of(b))),
+                    "old.csv", true, 18, Share.of(18, 20), 12, 3.3, 1e-9, 1e-7, List.of(b))),
             90,
             List.of(
                 new CrossResult.NeighbourHint(a, Field.DEPTH, 300, 60, 4, 8, 40),

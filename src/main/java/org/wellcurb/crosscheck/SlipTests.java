@@ -1,0 +1,150 @@
+package org.wellcurb.crosscheck;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Counts, for each group, the wells that are off by the factor and the places where the middle one
+ * of its wells is, and tests the places: wells of one place have the same neighbours, so that many
+ * of them tell no more than one.
+ */
+final class SlipTests {
+  private static final int WAYS = 2;
+
+  private final int[] sizes;
+  private final int[] places;
+
+  /** By way and group, wells and places that are off. */
+  private final int[][] wells;
+
+  private final int[][] off;
+  private final double[] middle;
+  private final long[] allOff = new long[WAYS];
+  private long allPlaces;
+
+  /** Groups that were found off, and are no measure of others. */
+  private final boolean[] isFound;
+
+  /**
+   * @param own group of each well, by place in the grid; less than 0 for none
+   * @param ratios logarithm of its depth over that of its neighbours; NaN where it is not known
+   */
+  SlipTests(Neighbourhood all, int[] own, float[] ratios, boolean[] isFound) {
+    int groups = isFound.length;
+    this.isFound = isFound;
+    sizes = new int[groups];
+    places = new int[groups];
+    wells = new int[WAYS][groups];
+    off = new int[WAYS][groups];
+    middle = new double[groups];
+    int[] ends = new int[groups + 1];
+    for (int at = 0; at < own.length; at++) {
+      if (!Float.isNaN(ratios[at])) {
+        ends[own[at] + 1]++;
+        sizes[own[at]]++;
+      }
+    }
+    for (int group = 0; group < groups; group++) {
+      ends[group + 1] += ends[group];
+    }
+    long[] keys = new long[ends[groups]];
+    int[] next = ends.clone();
+    for (int at = 0; at < own.length; at++) {
+      if (!Float.isNaN(ratios[at])) {
+        keys[next[own[at]]++] = ((long) all.cell(at) << Integer.SIZE) | at;
+      }
+    }
+    for (int group = 0; group < groups; group++) {
+      Arrays.sort(keys, ends[group], ends[group + 1]);
+      count(keys, ends[group], ends[group + 1], ratios, group);
+      if (!isFound[group]) {
+        allPlaces += places[group];
+        for (int way = 0; way < WAYS; way++) {
+          allOff[way] += off[way][group];
+        }
+      }
+    }
+  }
+
+  private void count(long[] keys, int from, int to, float[] ratios, int group) {
+    double[] here = new double[to - from];
+    for (int start = from; start < to; ) {
+      int end = start;
+      int count = 0;
+      while (end < to && keys[end] >> Integer.SIZE == keys[start] >> Integer.SIZE) {
+        here[count++] = ratios[(int) keys[end++]];
+        add(wells, here[count - 1], group);
+      }
+      add(off, Spread.median(here, count), group);
+      places[group]++;
+      start = end;
+    }
+    for (int i = from; i < to; i++) {
+      here[i - from] = ratios[(int) keys[i]];
+    }
+    middle[group] = Spread.median(here, to - from);
+  }
+
+  private static void add(int[][] counts, double ratio, int group) {
+    byte way = UnitSlips.way(ratio);
+    if (way != 0) {
+      counts[way - UnitSlips.SHALLOW][group]++;
+    }
+  }
+
+  private boolean isAble(int group) {
+    return sizes[group] >= UnitSlips.LEAST && places[group] >= UnitSlips.LEAST_PLACES;
+  }
+
+  /** All tests, by group. */
+  List<UnitSlips.Tried> all() {
+    double[] spreads = new double[WAYS];
+    for (int way = 0; way < WAYS; way++) {
+      spreads[way] = spread(way);
+    }
+    List<UnitSlips.Tried> tried = new ArrayList<>();
+    for (int group = 0; group < sizes.length; group++) {
+      for (int way = 0; way < WAYS && isAble(group); way++) {
+        double others = others(way, group);
+        double p = Copying.tail(off[way][group], places[group], others, spreads[way]);
+        boolean isMarked =
+            wells[way][group] >= UnitSlips.LEAST_SHARE * sizes[group]
+                && off[way][group] >= UnitSlips.LEAST_SHARE * places[group];
+        tried.add(
+            new UnitSlips.Tried(
+                group,
+                wells[way][group],
+                sizes[group],
+                places[group],
+                off[way][group],
+                way == 0,
+                Math.exp(middle[group]),
+                others,
+                p,
+                isMarked));
+      }
+    }
+    return tried;
+  }
+
+  /** Share of places that are off, of all other groups that were not found off. */
+  private double others(int way, int group) {
+    long own = isFound[group] ? 0 : 1;
+    long hits = allOff[way] - own * off[way][group];
+    return (hits + 0.5) / (allPlaces - own * places[group] + 1.0);
+  }
+
+  /** How much more than by chance groups differ anyway. */
+  private double spread(int way) {
+    double[] squares = new double[sizes.length];
+    int count = 0;
+    for (int group = 0; group < sizes.length; group++) {
+      if (isAble(group) && !isFound[group]) {
+        squares[count++] =
+            Copying.square(off[way][group], places[group], others(way, group));
+      }
+    }
+    return Math.min(Rates.MOST_SPREAD, Copying.spread(squares, count));
+  }
+}
