@@ -30,8 +30,8 @@ final class NoticeLog {
    *
    * @param licence the licence that it falls to, as written
    * @param pack place of the pack that judged
-   * @param finding the finding; its number, file and what is written are whole, since the table that is
-   *     sent out must name the record as the records do; other long texts are cut to {@link
+   * @param finding the finding; its number, file and what is written are whole, since the table
+   *     that is sent out must name the record as the records do; other long texts are cut to {@link
    *     Cap#QUOTED_LETTERS}
    */
   record Noted(String licence, int pack, Finding finding) {}

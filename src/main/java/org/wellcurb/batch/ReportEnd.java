@@ -289,7 +289,14 @@ final class ReportEnd {
     counts.put("notices", (long) notices.written());
     counts.put("idleVariances", merged.idleVarianceCount);
     return new RunFacts(
-        Version.text(), request.asOf(), options, lines, InputLedger.notRead(inputs), plan.packs(), counts, cuts.all());
+        Version.text(),
+        request.asOf(),
+        options,
+        lines,
+        InputLedger.notRead(inputs),
+        plan.packs(),
+        counts,
+        cuts.all());
   }
 
   private ScreenSummary summary(FollowUp followUp) {

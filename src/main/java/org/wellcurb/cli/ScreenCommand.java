@@ -101,7 +101,8 @@ final class ScreenCommand implements Callable<Integer> {
   @Option(
       names = "--reply-days",
       paramLabel = "N",
-      description = "Days after the as-of date by which notices ask for an answer (default: 30; at most"
+      description =
+          "Days after the as-of date by which notices ask for an answer (default: 30; at most"
               + " 3660).")
   private int replyDays = NoticeOptions.REPLY_DAYS;
 

@@ -87,7 +87,9 @@ final class Neighbourhood {
     return Math.abs(degrees) <= MOST_DEGREES;
   }
 
-  /** Moves those behind that are not the first so many of their cells by mark; counts the others. */
+  /**
+   * Moves those behind that are not the first so many of their cells by mark; counts the others.
+   */
   private int crowdedLast(int[] marks) {
     long[] crowded = new long[0];
     int moved = 0;

@@ -141,8 +141,7 @@ final class SlipTests {
     int count = 0;
     for (int group = 0; group < sizes.length; group++) {
       if (isAble(group) && !isFound[group]) {
-        squares[count++] =
-            Copying.square(off[way][group], places[group], others(way, group));
+        squares[count++] = Copying.square(off[way][group], places[group], others(way, group));
       }
     }
     return Math.min(Rates.MOST_SPREAD, Copying.spread(squares, count));

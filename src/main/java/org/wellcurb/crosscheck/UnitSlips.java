@@ -89,8 +89,7 @@ final class UnitSlips {
       boolean isMarked) {
     /** The same of a group that is not known to be off after all. */
     Tried unfounded() {
-      return new Tried(
-          group, hits, of, places, placesOff, isShallow, ratio, othersShare, 1, false);
+      return new Tried(group, hits, of, places, placesOff, isShallow, ratio, othersShare, 1, false);
     }
 
     /** The less, the more it stands out. */

@@ -263,8 +263,7 @@ public final class OfficeNotice implements NoticePages {
       Template read;
       try {
         read =
-            new Template(
-                name.substring(name.lastIndexOf('/') + 1), text.toString(), configuration);
+            new Template(name.substring(name.lastIndexOf('/') + 1), text.toString(), configuration);
       } catch (IllegalArgumentException e) {
         throw new IOException(OTHER_FORMAT, e);
       }

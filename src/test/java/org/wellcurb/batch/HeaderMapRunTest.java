@@ -93,7 +93,8 @@ class HeaderMapRunTest {
   void columnsThatSayWhatOthersMeanAreCountedToo() throws Exception {
     Path wells =
         Files.writeString(
-            dir.resolve("w.csv"), "NO;D;U;ST;F;B;M;Z\nA;30;M;F;0;4;clay;\nB;;;F;;;;x\nC;9;M;D;;;;\n");
+            dir.resolve("w.csv"),
+            "NO;D;U;ST;F;B;M;Z\nA;30;M;F;0;4;clay;\nB;;;F;;;;x\nC;9;M;D;;;;\n");
     run(
         "{'title':'t','columns':[{'column':'NO','entry':'record.id'},"
             + "{'column':'D','entry':'well.depth','unitFrom':'U','unitWords':{'M':'m'}}],"
@@ -102,7 +103,8 @@ class HeaderMapRunTest {
         wells);
     JsonNode run = new ObjectMapper().readTree(dir.resolve("out/run.json").toFile());
     for (JsonNode column : run.at("/inputs/0/columns")) {
-      assertEquals(2, column.path("given").asInt() + column.path("blank").asInt(), column.toString());
+      assertEquals(
+          2, column.path("given").asInt() + column.path("blank").asInt(), column.toString());
     }
   }
 

@@ -100,7 +100,8 @@ class NothingIsLostTest {
   @ValueSource(longs = {11, 12, 13})
   void unmendedRowsAreSetAsideAgain(long seed) throws Exception {
     Random random = new Random(seed);
-    StringBuilder text = new StringBuilder("record.id,record.jurisdiction,well.depth [ft],well.tag\n");
+    StringBuilder text =
+        new StringBuilder("record.id,record.jurisdiction,well.depth [ft],well.tag\n");
     for (int i = 0; i < 200; i++) {
       String row = sound(i, ',', random).replace("\n", " ");
       text.append(i % 3 == 0 ? spoilt(row, ',', random) : row).append('\n');

@@ -195,8 +195,7 @@ class NoticesTest {
       root.removeHandler(listener);
     }
     assertEquals(List.of(), logged);
-    assertEquals(
-        "Answer us now. nothing", Files.readString(dir.resolve("out/notices/D-1.html")));
+    assertEquals("Answer us now. nothing", Files.readString(dir.resolve("out/notices/D-1.html")));
   }
 
   /** A licence, a number and a text too long for a page to quote whole. */

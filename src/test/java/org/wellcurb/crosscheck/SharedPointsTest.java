@@ -9,7 +9,9 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Units of licences whose wells stand at shared points: section centres, as most forms have them. */
+/**
+ * Units of licences whose wells stand at shared points: section centres, as most forms have them.
+ */
 class SharedPointsTest {
   private static final long SEED = 20261;
 
@@ -75,7 +77,9 @@ class SharedPointsTest {
     }
   }
 
-  /** Three licences in metres make the honest one among them look as if it wrote feet for metres. */
+  /**
+   * Three licences in metres make the honest one among them look as if it wrote feet for metres.
+   */
   @Test
   void whatStandsOutMostIsTakenOutBeforeTheOthersAreTested() throws Exception {
     for (int i = 0; i < 16 * 12; i++) {

@@ -18,30 +18,105 @@ import org.wellcurb.record.Catalogue;
  */
 class GeneratedInputsTest {
   private static final String[] CELLS = {
-    "A-1", "A-2", "120", "120 ft", "36,5", "-999", "0", "n/a", "?", "flowing", "2009-05-01", "\"",
-    "\"\"", "\"a,b\"", "\"a\nb\"", "=1+1", "\u00A0", "\u0000", "\uFEFF", "é", "\uD83D\uDCA7", "x",
-    "record.id", "well.depth [ft]", "\\", "'", "NaN", "1e999", " ", ""
+    "A-1",
+    "A-2",
+    "120",
+    "120 ft",
+    "36,5",
+    "-999",
+    "0",
+    "n/a",
+    "?",
+    "flowing",
+    "2009-05-01",
+    "\"",
+    "\"\"",
+    "\"a,b\"",
+    "\"a\nb\"",
+    "=1+1",
+    "\u00A0",
+    "\u0000",
+    "\uFEFF",
+    "é",
+    "\uD83D\uDCA7",
+    "x",
+    "record.id",
+    "well.depth [ft]",
+    "\\",
+    "'",
+    "NaN",
+    "1e999",
+    " ",
+    ""
   };
   private static final String[] BETWEEN = {",", ",", ",", ";", "\t", "|", "\n", "\n", "\r\n", "\r"};
   private static final String[] JSON = {
-    "{", "}", "[", "]", ":", ",", "\"record\"", "\"id\"", "\"A-1\"", "\"well\"", "\"depth\"",
-    "\"layers\"", "\"setbacks\"", "\"from\"", "\"to\"", "\"material\"", "\"distance\"", "120",
-    "-0.0", "1e999", "true", "null", "\"\\ud800\"", "\"120 ft\"", "\n", "\\", "\"", "\u0000",
-    "{\"record\":{\"id\":\"A-2\"}}", "{\"record\":{\"id\":\"A-3\"},\"well\":{\"depth\":90}}"
+    "{",
+    "}",
+    "[",
+    "]",
+    ":",
+    ",",
+    "\"record\"",
+    "\"id\"",
+    "\"A-1\"",
+    "\"well\"",
+    "\"depth\"",
+    "\"layers\"",
+    "\"setbacks\"",
+    "\"from\"",
+    "\"to\"",
+    "\"material\"",
+    "\"distance\"",
+    "120",
+    "-0.0",
+    "1e999",
+    "true",
+    "null",
+    "\"\\ud800\"",
+    "\"120 ft\"",
+    "\n",
+    "\\",
+    "\"",
+    "\u0000",
+    "{\"record\":{\"id\":\"A-2\"}}",
+    "{\"record\":{\"id\":\"A-3\"},\"well\":{\"depth\":90}}"
   };
   private static final String[] MAP = {
-    "\"column\":\"A\"", "\"column\":2", "\"columns\":[\"A\",\"B\"]", "\"entry\":\"well.depth\"",
-    "\"entry\":\"dates.completed\"", "\"entry\":\"well.use\"", "\"entry\":\"wel.tag\"",
-    "\"unit\":\"m\"", "\"unit\":\"psi\"", "\"unitFrom\":\"U\"", "\"join\":\"range\"",
-    "\"join\":\"feet and inches\"", "\"split\":\"/\"", "\"into\":[{\"entry\":\"well.tag\"}]",
-    "\"scale\":0.1", "\"scale\":-1e300", "\"dates\":\"day first\"", "\"pivot\":1930",
-    "\"words\":{\"x\":\"household\"}", "\"unknown\":[\"-999\"]", "\"ofSeveral\":\"most\"", "\"x\":1"
+    "\"column\":\"A\"",
+    "\"column\":2",
+    "\"columns\":[\"A\",\"B\"]",
+    "\"entry\":\"well.depth\"",
+    "\"entry\":\"dates.completed\"",
+    "\"entry\":\"well.use\"",
+    "\"entry\":\"wel.tag\"",
+    "\"unit\":\"m\"",
+    "\"unit\":\"psi\"",
+    "\"unitFrom\":\"U\"",
+    "\"join\":\"range\"",
+    "\"join\":\"feet and inches\"",
+    "\"split\":\"/\"",
+    "\"into\":[{\"entry\":\"well.tag\"}]",
+    "\"scale\":0.1",
+    "\"scale\":-1e300",
+    "\"dates\":\"day first\"",
+    "\"pivot\":1930",
+    "\"words\":{\"x\":\"household\"}",
+    "\"unknown\":[\"-999\"]",
+    "\"ofSeveral\":\"most\"",
+    "\"x\":1"
   };
   private static final String[] WHOLE = {
-    "\"unknown\":[\"0\"]", "\"rows\":\"one record an id\"", "\"ignore\":[\"B\"]",
-    "\"only\":[{\"column\":\"U\",\"is\":[\"m\"]}]", "\"constants\":{\"record.units\":\"metric\"}",
-    "\"layers\":{\"to\":\"A\",\"material\":\"B\"}", "\"table\":{\"header\":0}",
-    "\"table\":{\"delimiter\":\"semicolon\",\"header\":2}", "\"title\":7", "\"joins\":[]"
+    "\"unknown\":[\"0\"]",
+    "\"rows\":\"one record an id\"",
+    "\"ignore\":[\"B\"]",
+    "\"only\":[{\"column\":\"U\",\"is\":[\"m\"]}]",
+    "\"constants\":{\"record.units\":\"metric\"}",
+    "\"layers\":{\"to\":\"A\",\"material\":\"B\"}",
+    "\"table\":{\"header\":0}",
+    "\"table\":{\"delimiter\":\"semicolon\",\"header\":2}",
+    "\"title\":7",
+    "\"joins\":[]"
   };
 
   private static String said(long seed, int i, String text) {
@@ -65,7 +140,12 @@ class GeneratedInputsTest {
             && all.recordCount == all.records.size()
             && all.aside.stream().allMatch(GeneratedInputsTest::isOneLine);
     if (!sound) {
-      fail(said(seed, i, text) + " gave " + all.rows + " rows, " + said(seed, i, all.reasons() + ""));
+      fail(
+          said(seed, i, text)
+              + " gave "
+              + all.rows
+              + " rows, "
+              + said(seed, i, all.reasons() + ""));
     }
   }
 

@@ -13,10 +13,46 @@ import org.junit.jupiter.api.io.TempDir;
 /** A sound pack with something changed here and there is refused with its faults, or loads. */
 class GeneratedPacksTest {
   private static final String[] PIECES = {
-    "\"", "{", "}", "[", "]", ",", ":", "0", "-1", "1e999", "null", "true", "ft", "psi", " and ",
-    " or ", "not ", "(", ")", ">=", "<>", "between", "well.depth", "workings.drawdown",
-    "table(frost)", "known(", "if ", "then ", "else ", "\\u0000", "\u0000", "\uD800", "é", "'", "*",
-    "/", "+", "2009-02-30", "2012-05-01", "yes"
+    "\"",
+    "{",
+    "}",
+    "[",
+    "]",
+    ",",
+    ":",
+    "0",
+    "-1",
+    "1e999",
+    "null",
+    "true",
+    "ft",
+    "psi",
+    " and ",
+    " or ",
+    "not ",
+    "(",
+    ")",
+    ">=",
+    "<>",
+    "between",
+    "well.depth",
+    "workings.drawdown",
+    "table(frost)",
+    "known(",
+    "if ",
+    "then ",
+    "else ",
+    "\\u0000",
+    "\u0000",
+    "\uD800",
+    "é",
+    "'",
+    "*",
+    "/",
+    "+",
+    "2009-02-30",
+    "2012-05-01",
+    "yes"
   };
 
   @TempDir Path dir;
@@ -25,8 +61,7 @@ class GeneratedPacksTest {
   void aPackIsRefusedWithItsFaultsOrLoads() throws Exception {
     long seed = 1977;
     Random random = new Random(seed);
-    String sound =
-        Files.readString(Path.of("src/test/resources/bad-packs/sound-base/pack.json"));
+    String sound = Files.readString(Path.of("src/test/resources/bad-packs/sound-base/pack.json"));
     Path pack = Files.createDirectory(dir.resolve("sound-base")).resolve("pack.json");
     int loaded = 0;
     int count = 10_000;
