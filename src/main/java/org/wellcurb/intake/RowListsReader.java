@@ -27,7 +27,8 @@ final class RowListsReader {
     this.catalogue = catalogue;
     this.reader = reader;
     this.scratch = new RecordFiller(catalogue);
-    this.depthEntry = catalogue.index("well.depth");
+    // A log begins at 0, and of this entry no bare zero is doubted.
+    this.depthEntry = catalogue.index("grout.top");
   }
 
   /** Begins a new record. */

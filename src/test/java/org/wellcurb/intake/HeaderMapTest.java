@@ -216,6 +216,7 @@ class HeaderMapTest {
     assertEquals("5; 8", written(record, "water.yield"));
     assertEquals(2, record.layers().size());
     assertEquals("sand", record.layers().get(1).material());
+    assertEquals(new Interval(0, 0), record.layers().get(0).from());
     assertEquals(4, all.rows);
     assertEquals(1, all.joinedRows);
     assertEquals(1, all.aside.size());
