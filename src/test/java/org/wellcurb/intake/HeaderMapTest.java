@@ -13,6 +13,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.wellcurb.quantity.Interval;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Extra;
 import org.wellcurb.record.WellRecord;
