@@ -2,17 +2,20 @@ package org.wellcurb.batch;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
-import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicIntegerArray;
 import java.util.concurrent.atomic.LongAdder;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
 import org.wellcurb.report.AnswersCsv;
+import org.wellcurb.report.Cap;
+import org.wellcurb.report.Refused;
+import org.wellcurb.report.Refused.Why;
 
 /**
  * Corrections that came back with notices: what is filled in takes the place of what a record has.
@@ -20,17 +23,44 @@ import org.wellcurb.report.AnswersCsv;
  */
 final class Answers {
   /** No answers. */
-  static final Answers NONE = new Answers(Map.of(), Map.of());
+  static final Answers NONE = new Answers("", List.of());
 
-  private final Map<String, Map<Integer, String>> byRecord;
-  private final Map<String, Long> lines;
-  private final Set<String> met = ConcurrentHashMap.newKeySet();
+  private static final int UNMET = 0;
+  private static final int APPLIED = Why.values().length + 1;
+
+  private final String name;
+  private final List<Line> lines;
+  private final Map<String, List<Line>> byRecord = new LinkedHashMap<>();
+
+  /** Of each line {@link #UNMET}, one more than the place of a {@link Why}, or what follows them. */
+  private final AtomicIntegerArray fates;
+
+  /** Of each line, records that it was applied to by their number. */
+  private final AtomicIntegerArray uses;
+
   private final LongAdder records = new LongAdder();
   private final LongAdder corrections = new LongAdder();
 
-  private Answers(Map<String, Map<Integer, String>> byRecord, Map<String, Long> lines) {
-    this.byRecord = byRecord;
+  /**
+   * A line that is filled in.
+   *
+   * @param place its place among them
+   * @param line its line in the file
+   * @param spot the record that it means
+   * @param licence the licence that the table was sent to; empty where it does not say
+   * @param entry the entry
+   * @param text what is filled in
+   */
+  record Line(int place, long line, Spot spot, String licence, Entry entry, String text) {}
+
+  private Answers(String name, List<Line> lines) {
+    this.name = name;
     this.lines = lines;
+    this.fates = new AtomicIntegerArray(lines.size());
+    this.uses = new AtomicIntegerArray(lines.size());
+    for (Line line : lines) {
+      byRecord.computeIfAbsent(line.spot().id(), id -> new ArrayList<>()).add(line);
+    }
   }
 
   /**
@@ -42,42 +72,28 @@ final class Answers {
     if (file == null) {
       return NONE;
     }
-    Map<String, Map<Integer, String>> byRecord = new LinkedHashMap<>();
-    Map<String, Long> lines = new LinkedHashMap<>();
+    List<Line> lines = new ArrayList<>();
+    Map<String, String> said = new HashMap<>();
     List<String> required = List.of(AnswersCsv.RECORD, AnswersCsv.ENTRY, AnswersCsv.CORRECTED);
     for (SideTable.Row row : SideTable.read(file, "--answers", required)) {
-      String corrected = row.get(AnswersCsv.CORRECTED);
+      String corrected = EarlierReport.plain(row.get(AnswersCsv.CORRECTED));
       if (corrected.isEmpty()) {
         continue;
       }
       String where = file + ":" + row.line() + ": ";
-      String key = row.get(AnswersCsv.ENTRY);
-      @Nullable Entry entry = catalogue.find(key);
-      if (entry == null) {
-        @Nullable String nearest = catalogue.nearest(key);
+      Entry entry = entry(row.get(AnswersCsv.ENTRY), where, catalogue);
+      Spot spot = Spot.of(row);
+      String key = String.join("\n", spot.id(), spot.file(), spot.row(), entry.key());
+      @Nullable String other = said.put(key, corrected);
+      if (other == null) {
+        String licence = EarlierReport.plain(row.get(AnswersCsv.LICENCE));
+        lines.add(new Line(lines.size(), row.line(), spot, licence, entry, corrected));
+      } else if (!other.equals(corrected)) {
         throw RunFailure.unusable(
             where
-                + "there is no entry '"
-                + key
-                + "'"
-                + (nearest == null
-                    ? "; blank --as csv prints all entries"
-                    : "; did you mean '" + nearest + "'?"));
-      }
-      if (entry.index() == 0) {
-        throw RunFailure.unusable(
-            where + "the number of a record cannot be corrected so; mend it in the records");
-      }
-      String id = row.get(AnswersCsv.RECORD);
-      lines.putIfAbsent(id, row.line());
-      @Nullable String other =
-          byRecord.computeIfAbsent(id, i -> new TreeMap<>()).put(entry.index(), corrected);
-      if (other != null && !other.equals(corrected)) {
-        throw RunFailure.unusable(
-            where
-                + key
+                + entry.key()
                 + " of record "
-                + id
+                + spot.id()
                 + " has two corrections, '"
                 + other
                 + "' and '"
@@ -85,23 +101,69 @@ final class Answers {
                 + "'; leave one");
       }
     }
-    return new Answers(byRecord, lines);
+    return new Answers(String.valueOf(file.getFileName()), lines);
+  }
+
+  private static Entry entry(String key, String where, Catalogue catalogue) throws RunFailure {
+    @Nullable Entry entry = catalogue.find(key);
+    if (entry == null) {
+      @Nullable String nearest = catalogue.nearest(key);
+      throw RunFailure.unusable(
+          where
+              + "there is no entry '"
+              + key
+              + "'"
+              + (nearest == null
+                  ? "; blank --as csv prints all entries"
+                  : "; did you mean '" + nearest + "'?"));
+    }
+    if (entry.index() == 0) {
+      throw RunFailure.unusable(
+          where + "the number of a record cannot be corrected so; mend it in the records");
+    }
+    return entry;
   }
 
   boolean isEmpty() {
-    return byRecord.isEmpty();
+    return lines.isEmpty();
   }
 
-  /** Corrections of this record, by place of the entry; empty where there are none. */
-  Map<Integer, String> of(String recordId) {
-    return byRecord.getOrDefault(recordId, Map.of());
+  /** The numbers that are answered for. */
+  Set<String> numbers() {
+    return byRecord.keySet();
   }
 
-  /** Counts a record that was corrected. */
-  void used(String recordId, int entries) {
-    met.add(recordId);
+  /** Lines that name this number, whichever row they mean. */
+  List<Line> of(String recordId) {
+    return byRecord.getOrDefault(recordId, List.of());
+  }
+
+  /** Notes that a line was not applied. */
+  void refuse(Line line, Why why) {
+    fates.accumulateAndGet(line.place(), why.ordinal() + 1, Math::max);
+  }
+
+  /** Notes that these lines were applied to one record. */
+  void used(List<Line> applied) {
+    for (Line line : applied) {
+      fates.accumulateAndGet(line.place(), APPLIED, Math::max);
+      uses.incrementAndGet(line.place());
+    }
     records.increment();
-    corrections.add(entries);
+    corrections.add(applied.stream().map(Line::entry).distinct().count());
+  }
+
+  /**
+   * Refuses a run in which a line without file and row met several records, which can be known only
+   * afterwards where the input is read but once.
+   */
+  void refuseIfUsedTwice() throws RunFailure {
+    for (Line line : lines) {
+      if (uses.get(line.place()) > 1) {
+        throw RunFailure.unusable(
+            name + ":" + line.line() + ": record " + line.spot().id() + ": " + Why.REPEATED.label());
+      }
+    }
   }
 
   long records() {
@@ -112,13 +174,33 @@ final class Answers {
     return corrections.sum();
   }
 
+  /** Lines that name a record of the batch and were not applied, in their order. */
+  List<Refused> refused() {
+    List<Refused> refused = new ArrayList<>();
+    for (Line line : lines) {
+      int fate = fates.get(line.place());
+      if (fate != UNMET && fate != APPLIED) {
+        refused.add(
+            new Refused(
+                name + ":" + line.line(),
+                Cap.QUOTED_LETTERS.cut(line.spot().id())
+                    + ", "
+                    + line.entry().key()
+                    + ": "
+                    + Cap.QUOTED_LETTERS.cut(line.text()),
+                Why.values()[fate - 1]));
+      }
+    }
+    return refused;
+  }
+
   /** Records that are answered for and not in the batch, with the line, in the order given. */
   List<String> unmatched() {
     List<String> unmatched = new ArrayList<>();
-    lines.forEach(
-        (id, line) -> {
-          if (!met.contains(id)) {
-            unmatched.add(line + ": " + id);
+    byRecord.forEach(
+        (id, all) -> {
+          if (all.stream().allMatch(line -> fates.get(line.place()) == UNMET)) {
+            unmatched.add(all.get(0).line() + ": " + id);
           }
         });
     return unmatched;

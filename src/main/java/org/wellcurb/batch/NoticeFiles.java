@@ -126,7 +126,7 @@ final class NoticeFiles {
     Files.write(notices.resolve(page), html.getBytes(StandardCharsets.UTF_8));
     ByteText answers = new ByteText().put(AnswersCsv.HEADER);
     for (int i = 0; i < kept.findings.size(); i++) {
-      AnswersCsv.put(answers, i + 1, kept.findings.get(i));
+      AnswersCsv.put(answers, i + 1, kept.licence, kept.findings.get(i));
     }
     ReportFiles.write(notices.resolve(table), answers);
     addresses.put(key, Outputs.NOTICES + "/" + page);

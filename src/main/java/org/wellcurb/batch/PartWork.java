@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.crosscheck.Told;
@@ -13,7 +12,6 @@ import org.wellcurb.intake.RawRow;
 import org.wellcurb.intake.RecordSink;
 import org.wellcurb.intake.SetAside;
 import org.wellcurb.judgement.Outcome;
-import org.wellcurb.record.Amender;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.NameFold;
 import org.wellcurb.record.RecordMark;
@@ -47,7 +45,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
   private static final int CANNOT_TELL = Outcome.CANNOT_TELL.ordinal();
 
   private final Plan plan;
-  private final Amender amender = new Amender(Catalogue.standard());
+  private final Answering answering;
   private final ChunkReader reader = new ChunkReader(Catalogue.standard());
   private final List<Screener> screeners = new ArrayList<>();
 
@@ -82,6 +80,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
 
   PartWork(Plan plan) {
     this.plan = plan;
+    this.answering = new Answering(plan.answers(), plan.repeated());
     this.firstFinding = new FirstFinding(plan.request().style());
     this.speakers = new Speakers(plan);
     this.result = new PartResult(0, 0, 0, plan.maps());
@@ -136,8 +135,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
               raw.bytes()));
       return;
     }
-    WellRecord meant = amended(record);
-    block.add(meant, pack);
+    block.add(answering.amended(record, plan.packs().get(pack)), pack);
     if (block.isFull()) {
       judge();
     }
@@ -152,17 +150,6 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
       judge(record, pack, screeners.get(pack).outcomes(record, block.outcomes(i)));
     }
     block.clear();
-  }
-
-  /** The record with the corrections that came back for it. */
-  private WellRecord amended(WellRecord record) {
-    Map<Integer, String> texts =
-        plan.answers().isEmpty() ? Map.of() : plan.answers().of(record.id());
-    if (texts.isEmpty()) {
-      return record;
-    }
-    plan.answers().used(record.id(), texts.size());
-    return amender.amend(record, texts);
   }
 
   private void judge(WellRecord record, int pack, byte[] judged) {

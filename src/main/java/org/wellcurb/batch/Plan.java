@@ -1,6 +1,7 @@
 package org.wellcurb.batch;
 
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.report.Maps;
 import org.wellcurb.rulepack.Pack;
@@ -12,6 +13,8 @@ import org.wellcurb.rulepack.Pack;
  * @param packs the packs, in the order given
  * @param choice which of them judges a record
  * @param answers corrections that came back
+ * @param repeated numbers that answers or settled findings name and that stand on several rows; null
+ *     where that is not known
  * @param settled findings that someone has looked at
  * @param earlier an earlier report to lay this one beside; null where none was given
  * @param bars what a record must be worse than to be listed
@@ -21,11 +24,13 @@ record Plan(
     List<Pack> packs,
     PackChoice choice,
     Answers answers,
+    @Nullable Set<String> repeated,
     Settled settled,
     @Nullable EarlierReport earlier,
     Bars bars) {
   Plan {
     packs = List.copyOf(packs);
+    repeated = repeated == null ? null : Set.copyOf(repeated);
   }
 
   /** Rules of the longest pack. */

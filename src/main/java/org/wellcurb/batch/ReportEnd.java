@@ -29,6 +29,7 @@ import org.wellcurb.report.Outputs;
 import org.wellcurb.report.PageStyle;
 import org.wellcurb.report.Pages;
 import org.wellcurb.report.RecordLine;
+import org.wellcurb.report.Refused;
 import org.wellcurb.report.RulesCsv;
 import org.wellcurb.report.RunFacts;
 import org.wellcurb.report.RunJson;
@@ -183,9 +184,18 @@ final class ReportEnd {
     return view;
   }
 
+  /** Lines of answers and of settled findings that were not applied. */
+  private List<Refused> refused() {
+    List<Refused> refused = new ArrayList<>(plan.answers().refused());
+    refused.addAll(plan.settled().refused());
+    return refused;
+  }
+
   private FollowUp followUp(@Nullable SinceCounts since) {
     List<Settlement> settled = plan.settled().unmatched();
     List<String> answers = plan.answers().unmatched();
+    List<Refused> refused = refused();
+    cuts.note(Cap.SIDE_LINES_ON_PAGE, refused.size());
     cuts.note(Cap.SIDE_LINES_ON_PAGE, merged.idleVarianceCount);
     cuts.note(Cap.SIDE_LINES_ON_PAGE, settled.size());
     cuts.note(Cap.SIDE_LINES_ON_PAGE, answers.size());
@@ -197,6 +207,8 @@ final class ReportEnd {
         plan.answers().records(),
         first(answers, Cap.SIDE_LINES_ON_PAGE),
         answers.size(),
+        first(refused, Cap.SIDE_LINES_ON_PAGE),
+        refused.size(),
         merged.idleVariances,
         merged.idleVarianceCount,
         since);
@@ -287,6 +299,11 @@ final class ReportEnd {
     Map<String, Long> counts = totals.named(merged.inputs.filesSetAside());
     counts.put("sheets", (long) sheets.addresses().size());
     counts.put("notices", (long) notices.written());
+    counts.put("answersApplied", plan.answers().corrections());
+    counts.put("answersNotApplied", (long) plan.answers().refused().size());
+    counts.put("answersUnmatched", (long) plan.answers().unmatched().size());
+    counts.put("settledNotApplied", (long) plan.settled().refused().size());
+    counts.put("settledUnmatched", (long) plan.settled().unmatched().size());
     counts.put("idleVariances", merged.idleVarianceCount);
     return new RunFacts(
         Version.text(),

@@ -3,7 +3,9 @@ package org.wellcurb.batch;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.crosscheck.SurveyFile;
 import org.wellcurb.intake.HeaderMap;
@@ -47,19 +49,23 @@ public final class ScreenRun {
     List<Pack> packs = Opening.packs(request.packs());
     Bars bars = new Bars();
     LookOptions looks = request.looks();
-    Plan plan =
-        new Plan(
-            request,
-            packs,
-            new PackChoice(packs, Catalogue.standard()),
-            Answers.load(looks.answers(), Catalogue.standard()),
-            Settled.load(looks.settled(), request.asOf()),
-            EarlierReport.open(looks.earlier()),
-            bars);
+    Answers answers = Answers.load(looks.answers(), Catalogue.standard());
+    Settled settled = Settled.load(looks.settled(), request.asOf());
+    @Nullable EarlierReport earlier = EarlierReport.open(looks.earlier());
     try (Hashes hashes = new Hashes(request.standardInput())) {
       Sources sources = new Sources(Catalogue.standard(), headers);
       Inputs inputs =
           Opening.inputs(request.records(), request.out(), request.headers(), sources, hashes);
+      Plan plan =
+          new Plan(
+              request,
+              packs,
+              new PackChoice(packs, Catalogue.standard()),
+              answers,
+              repeats(answers, settled, inputs, sources),
+              settled,
+              earlier,
+              bars);
       try (FreshFolder folder = FreshFolder.beside(request.out())) {
         ScreenSummary summary = write(folder, plan, sources, inputs, hashes, notices);
         stop.check();
@@ -74,6 +80,22 @@ public final class ScreenRun {
       throw RunFailure.unusable(
           "not enough memory: nothing was written; give Java more (-Xmx) or ask for fewer sheets",
           e);
+    }
+  }
+
+  /** Which of the numbers that side tables name stand on several rows; null where not known. */
+  private @Nullable Set<String> repeats(
+      Answers answers, Settled settled, Inputs inputs, Sources sources)
+      throws RunFailure, InterruptedException {
+    Set<String> numbers = new HashSet<>(answers.numbers());
+    numbers.addAll(settled.numbers());
+    try {
+      @Nullable Set<String> repeated =
+          Repeats.of(numbers, inputs.inputs(), sources, request.workers(), stop);
+      settled.know(repeated);
+      return repeated;
+    } catch (IOException e) {
+      throw RunFailure.noInput("the records cannot be read: " + Folders.reason(e));
     }
   }
 
@@ -113,6 +135,7 @@ public final class ScreenRun {
           merged);
       files.finish();
       refuseIfNothingWasRead(merged, inputs);
+      plan.answers().refuseIfUsedTwice();
       return new ReportEnd(plan, folder, merged, inputs, hashes, notices, stop)
           .write(tallies(plan, works));
     }

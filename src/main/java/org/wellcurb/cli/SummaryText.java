@@ -9,6 +9,7 @@ import org.wellcurb.batch.ScreenSummary;
 import org.wellcurb.report.Cut;
 import org.wellcurb.report.FollowUp;
 import org.wellcurb.report.Outputs;
+import org.wellcurb.report.Refused;
 import org.wellcurb.report.SinceCounts;
 import org.wellcurb.rulepack.FindingKind;
 
@@ -89,6 +90,13 @@ final class SummaryText {
               + "; "
               + many(told.answersUnmatchedTotal(), "record")
               + " of the answers not in this batch");
+    }
+    for (Refused refused : told.refused()) {
+      lines.add(
+          refused.place() + ": not applied, " + refused.why().label() + " (" + refused.what() + ")");
+    }
+    if (told.refusedTotal() > told.refused().size()) {
+      lines.add(many(told.refusedTotal(), "line") + " of the tables given not applied in all");
     }
     SinceCounts since = told.since();
     if (since != null) {

@@ -11,23 +11,27 @@ public final class AnswersCsv {
   public static final String RECORD = "record_id";
   public static final String FILE = "file";
   public static final String ROW = "row";
+  public static final String LICENCE = "licence";
   public static final String RULE = "rule";
   public static final String ENTRY = "entry";
   public static final String CORRECTED = "corrected";
   public static final String EXPLANATION = "explanation";
 
   public static final String HEADER =
-      "point,record_id,file,row,rule,asked,entry,written,corrected,explanation\n";
+      "point,record_id,file,row,licence,rule,asked,entry,written,corrected,explanation\n";
 
   private AnswersCsv() {}
 
-  /** Adds one line, with nothing under {@code corrected} and {@code explanation}. */
-  public static void put(ByteText out, int point, Finding finding) {
+  /**
+   * Adds one line, of a notice to this licence, with nothing under {@code corrected} and {@code explanation}.
+   */
+  public static void put(ByteText out, int point, String licence, Finding finding) {
     new CsvLine(out)
         .whole(point)
         .text(finding.recordId())
         .text(finding.file())
         .whole(finding.row())
+        .text(licence)
         .text(finding.rule().id())
         .text(finding.rule().title())
         .text(finding.deciding().entry())

@@ -15,6 +15,9 @@ import org.jspecify.annotations.Nullable;
  * @param answersUnmatched records that are answered for and not in this batch, with the line, at
  *     most as many
  * @param answersUnmatchedTotal how many there are
+ * @param refused lines of these tables that name a record of this batch and were not applied, at most
+ *     as many
+ * @param refusedTotal how many there are
  * @param idleVariances variances that name no rule, or a rule that was met, at most as many
  * @param idleVariancesTotal how many there are
  * @param since what changed since an earlier report; null where none was given
@@ -27,16 +30,19 @@ public record FollowUp(
     long correctedRecords,
     List<String> answersUnmatched,
     long answersUnmatchedTotal,
+    List<Refused> refused,
+    long refusedTotal,
     List<String> idleVariances,
     long idleVariancesTotal,
     @Nullable SinceCounts since) {
   /** Nothing was told. */
   public static final FollowUp NONE =
-      new FollowUp(0, List.of(), 0, 0, 0, List.of(), 0, List.of(), 0, null);
+      new FollowUp(0, List.of(), 0, 0, 0, List.of(), 0, List.of(), 0, List.of(), 0, null);
 
   public FollowUp {
     settledUnmatched = List.copyOf(settledUnmatched);
     answersUnmatched = List.copyOf(answersUnmatched);
+    refused = List.copyOf(refused);
     idleVariances = List.copyOf(idleVariances);
   }
 
@@ -46,6 +52,7 @@ public record FollowUp(
         && settledUnmatchedTotal == 0
         && corrections == 0
         && answersUnmatchedTotal == 0
+        && refusedTotal == 0
         && idleVariancesTotal == 0
         && since == null;
   }

@@ -17,6 +17,10 @@
 <p class="cut">${n("followup.answers.unmatched", f.answersUnmatchedTotal)}</p>
 <ul><#list f.answersUnmatched as s><li>${t("followup.line", s)}</li></#list></ul>
 </#if>
+<#if f.refused?has_content>
+<p class="cut">${n("followup.refused", f.refusedTotal)}</p>
+<ul><#list f.refused as s><li>${s.place}: ${t(s.why.key())} (${s.what})</li></#list></ul>
+</#if>
 <#if f.idleVariances?has_content>
 <p class="cut">${n("followup.variances", f.idleVariancesTotal)}</p>
 <ul><#list f.idleVariances as s><li>${s}</li></#list></ul>

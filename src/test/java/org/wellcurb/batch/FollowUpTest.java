@@ -183,7 +183,7 @@ class FollowUpTest {
                 + "517 kPa,typed wrong\n"
                 + lines[2]
                 + "it was read twice\n"
-                + "9,Q,wells.csv,9,x,,relief.setting,,75,\n");
+                + "9,Q,wells.csv,9,D1,x,,relief.setting,,75,\n");
     ScreenSummary summary =
         run(
             "second",

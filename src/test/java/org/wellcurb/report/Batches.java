@@ -123,6 +123,8 @@ public final class Batches {
             2,
             List.of("4: " + text),
             1,
+            List.of(new Refused("a.csv:2", "FW-1, well.depth: " + text, Refused.Why.UNREADABLE)),
+            1,
             List.of(text + ", no-such-rule: B-1"),
             1,
             new SinceCounts(4, 3, 2, 1, 1, 2)),

@@ -1,0 +1,132 @@
+package org.wellcurb.batch;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.batch.Answers.Line;
+import org.wellcurb.record.Amender;
+import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.NameFold;
+import org.wellcurb.record.WellRecord;
+import org.wellcurb.report.Refused.Why;
+import org.wellcurb.report.Whose;
+import org.wellcurb.rulepack.Pack;
+
+/**
+ * Applies answers to records, on one thread. An answer that cannot be read, or that says less than
+ * the record, is not applied: it would make a finding vanish that nobody answered.
+ */
+final class Answering {
+  private final Answers answers;
+  private final @Nullable Set<String> repeated;
+  private final Amender amender = new Amender(Catalogue.standard());
+
+  /**
+   * @param repeated numbers on several rows; null where that is not known
+   */
+  Answering(Answers answers, @Nullable Set<String> repeated) {
+    this.answers = answers;
+    this.repeated = repeated;
+  }
+
+  /** The record with the corrections that came back for it; the same where there are none. */
+  WellRecord amended(WellRecord record, Pack pack) {
+    List<Line> named = answers.isEmpty() ? List.of() : answers.of(record.id());
+    if (named.isEmpty()) {
+      return record;
+    }
+    List<Line> meant = agreeing(meant(record, named), record);
+    if (meant.isEmpty()) {
+      return record;
+    }
+    WellRecord tried = amender.amend(record, texts(meant));
+    List<Line> applied = new ArrayList<>();
+    for (Line line : meant) {
+      @Nullable Why why = why(record, tried, line.entry().index(), pack);
+      if (why == null) {
+        applied.add(line);
+      } else {
+        answers.refuse(line, why);
+      }
+    }
+    if (applied.isEmpty()) {
+      return record;
+    }
+    answers.used(applied);
+    return applied.size() == meant.size() ? tried : amender.amend(record, texts(applied));
+  }
+
+  private static Map<Integer, String> texts(List<Line> lines) {
+    // By place of the entry, so that the order of lines is no matter.
+    Map<Integer, String> texts = new java.util.TreeMap<>();
+    lines.forEach(line -> texts.put(line.entry().index(), line.text()));
+    return texts;
+  }
+
+  /** Lines that mean this record and were sent to its licence. */
+  private List<Line> meant(WellRecord record, List<Line> named) {
+    List<Line> meant = new ArrayList<>();
+    for (Line line : named) {
+      if (line.spot().fit(record.file(), record.row(), repeated) == Spot.Fit.NONE) {
+        answers.refuse(line, line.spot().unfit());
+      } else if (!isTheirs(record, line.licence())) {
+        answers.refuse(line, Why.OTHER_LICENCE);
+      } else {
+        meant.add(line);
+      }
+    }
+    return meant;
+  }
+
+  private static boolean isTheirs(WellRecord record, String licence) {
+    return licence.isEmpty()
+        || NameFold.same(licence, Whose.driller(record))
+        || NameFold.same(licence, Whose.installer(record));
+  }
+
+  /** Those of each entry that say one thing; file and row go before a number alone. */
+  private List<Line> agreeing(List<Line> meant, WellRecord record) {
+    Map<Integer, List<Line>> byEntry = new HashMap<>();
+    meant.forEach(
+        line -> byEntry.computeIfAbsent(line.entry().index(), e -> new ArrayList<>()).add(line));
+    List<Line> agreeing = new ArrayList<>();
+    for (Line line : meant) {
+      List<Line> same = byEntry.getOrDefault(line.entry().index(), List.of());
+      boolean one = same.stream().allMatch(other -> other.text().equals(line.text()));
+      if (one || isExact(line, record)) {
+        agreeing.add(line);
+      } else {
+        answers.refuse(line, Why.TWO_ANSWERS);
+      }
+    }
+    return agreeing;
+  }
+
+  private boolean isExact(Line line, WellRecord record) {
+    return line.spot().fit(record.file(), record.row(), repeated) == Spot.Fit.EXACT;
+  }
+
+  /** Why this entry is not to be taken from the answer; null if it may be. */
+  private static @Nullable Why why(WellRecord was, WellRecord now, int entry, Pack pack) {
+    return switch (now.state(entry)) {
+      case WellRecord.UNREADABLE -> Why.UNREADABLE;
+      case WellRecord.UNKNOWN -> Why.NOTHING;
+      case WellRecord.NOT_APPLICABLE ->
+          was.isGiven(entry) || pack.mustApply().contains(was.catalogue().entry(entry).key())
+              ? Why.NOT_APPLICABLE
+              : null;
+      default -> saysLess(was, now, entry) ? Why.LESS : null;
+    };
+  }
+
+  /** True of a range that holds all that was written, and more. */
+  private static boolean saysLess(WellRecord was, WellRecord now, int entry) {
+    return was.isGiven(entry)
+        && now.lo(entry) <= was.lo(entry)
+        && now.hi(entry) >= was.hi(entry)
+        && (now.lo(entry) < was.lo(entry) || now.hi(entry) > was.hi(entry));
+  }
+}

@@ -1,0 +1,202 @@
+package org.wellcurb.batch;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.wellcurb.report.Refused;
+
+/** Which record an answer or a settled line means, and which answers are not taken. */
+class AnswersRunTest {
+  private static final String HEADER =
+      "record.id,driller.licence,relief.setting [psi],pressure.cut_out [psi],pump.control,"
+          + "well.depth [ft]\n";
+  private static final String RULE = "relief-above-cut-out";
+  private static final String COLUMNS = "record_id,file,row,licence,entry,corrected\n";
+
+  @TempDir Path dir;
+
+  private void records(String name, String... rows) throws IOException {
+    Files.createDirectories(dir.resolve("in"));
+    Files.writeString(
+        dir.resolve("in").resolve(name), HEADER + String.join("\n", rows) + "\n");
+  }
+
+  private ScreenSummary answered(String rows) throws Exception {
+    Path answers = Files.writeString(dir.resolve("returned.csv"), COLUMNS + rows + "\n");
+    return run(new LookOptions(true, answers, null, null));
+  }
+
+  private ScreenSummary run(LookOptions looks) throws Exception {
+    return run("common-practice", looks);
+  }
+
+  private ScreenSummary run(String pack, LookOptions looks) throws Exception {
+    return Runs.run(
+        Runs.request(dir.resolve("out"), List.of(pack), dir.resolve("in")).with(looks));
+  }
+
+  /** Records that fall short of the rule, by file and number. */
+  private Set<String> shortRecords() throws IOException {
+    return Runs.rows(dir.resolve("out/findings.csv")).stream()
+        .filter(row -> row.get("rule").equals(RULE))
+        .map(row -> row.get("file") + " " + row.get("record_id"))
+        .collect(Collectors.toSet());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "banana,UNREADABLE",
+    "unknown,NOTHING",
+    "n/a,NOT_APPLICABLE",
+    "40-90,LESS",
+  })
+  void anAnswerThatSaysLessIsReportedAndNotApplied(String text, Refused.Why why) throws Exception {
+    records("a.csv", "1,LIC-A,50,60,switch,100");
+    ScreenSummary summary = answered("1,a.csv,2,LIC-A,relief.setting," + text);
+    assertEquals(Set.of("a.csv 1"), shortRecords(), "the finding stays");
+    assertEquals(
+        List.of(new Refused("returned.csv:2", "1, relief.setting: " + text, why)),
+        summary.followUp().refused());
+    assertEquals(0, summary.followUp().corrections());
+    String page = Files.readString(dir.resolve("out/index.html"));
+    assertTrue(page.contains("returned.csv:2: " + why.label()), page);
+    String json = Files.readString(dir.resolve("out/run.json"));
+    assertTrue(json.contains("\"answersNotApplied\": 1"), json);
+  }
+
+  /** An entry that always applies is not answered by n/a, blank though it was. */
+  @Test
+  void aBlankIsNotAnsweredByNotApplicableWhereTheEntryApplies() throws Exception {
+    records("a.csv", "1,LIC-A,75,60,switch,");
+    Path answers =
+        Files.writeString(dir.resolve("returned.csv"), COLUMNS + "1,a.csv,2,,well.depth,n/a\n");
+    ScreenSummary summary = run("fenwick-county", new LookOptions(true, answers, null, null));
+    assertEquals(0, summary.followUp().corrections());
+    assertEquals(Refused.Why.NOT_APPLICABLE, summary.followUp().refused().get(0).why());
+  }
+
+  @Test
+  void oneBadAnswerLeavesTheOthers() throws Exception {
+    records("a.csv", "1,LIC-A,50,60,switch,100");
+    ScreenSummary summary =
+        answered("1,a.csv,2,,relief.setting,75\n1,a.csv,2,,well.depth,banana");
+    assertEquals(Set.of(), shortRecords());
+    assertEquals(1, summary.followUp().corrections());
+    assertEquals("returned.csv:3", summary.followUp().refused().get(0).place());
+  }
+
+  @Test
+  void whereANumberRepeatsFileAndRowSayWhichIsMeant() throws Exception {
+    records("a.csv", "1,LIC-A,50,60,switch,100", "1,LIC-A,55,60,switch,100");
+    records("b.csv", "1,LIC-B,50,60,switch,100");
+    answered("1,a.csv,2,LIC-A,relief.setting,75");
+    assertEquals(Set.of("a.csv 1", "b.csv 1"), shortRecords(), "row 3 of a.csv, and b.csv");
+    ScreenSummary both =
+        answered(
+            "1,a.csv,2,LIC-A,relief.setting,75\n1,a.csv,3,LIC-A,relief.setting,76\n"
+                + "1,b.csv,2,LIC-B,relief.setting,80");
+    assertEquals(Set.of(), shortRecords());
+    assertEquals(3, both.followUp().correctedRecords());
+    assertEquals(List.of(), both.followUp().refused());
+  }
+
+  @Test
+  void aRepeatedNumberAloneMeansNoRecord() throws Exception {
+    records("a.csv", "1,LIC-A,50,60,switch,100");
+    records("b.csv", "1,LIC-B,50,60,switch,100");
+    ScreenSummary summary =
+        answered("1,,,,relief.setting,75\n1,b.csv,9,,relief.setting,75");
+    assertEquals(Set.of("a.csv 1", "b.csv 1"), shortRecords());
+    assertEquals(
+        List.of(Refused.Why.REPEATED, Refused.Why.OTHER_PLACE),
+        summary.followUp().refused().stream().map(Refused::why).toList());
+  }
+
+  /** A new export shifts rows; a number that only one record has is enough. */
+  @Test
+  void aNumberThatDoesNotRepeatIsEnough() throws Exception {
+    records("a.csv", "1,LIC-A,50,60,switch,100");
+    ScreenSummary summary = answered("1,last.csv,77,lic-a,relief.setting,75");
+    assertEquals(Set.of(), shortRecords());
+    assertEquals(1, summary.followUp().corrections());
+  }
+
+  @Test
+  void aTableCorrectsNoOtherLicencesRecord() throws Exception {
+    records("a.csv", "1,LIC-A,50,60,switch,100", "2,LIC-B,50,60,switch,100");
+    ScreenSummary summary =
+        answered("1,a.csv,2,LIC-A,relief.setting,75\n2,a.csv,3,LIC-A,relief.setting,75");
+    assertEquals(Set.of("a.csv 2"), shortRecords());
+    assertEquals(Refused.Why.OTHER_LICENCE, summary.followUp().refused().get(0).why());
+  }
+
+  @Test
+  void theTableSentOutSaysWhoseItIs() throws Exception {
+    records("a.csv", "1,LIC-A,50,60,switch,100");
+    run(LookOptions.PLAIN);
+    assertEquals(
+        "LIC-A", Runs.rows(dir.resolve("out/notices/LIC-A.csv")).get(0).get("licence"));
+  }
+
+  /** Standard input is read but once, so what repeats is known only at the end. */
+  @Test
+  void onStandardInputARepeatedNumberAloneIsRefused() throws Exception {
+    Path answers =
+        Files.writeString(dir.resolve("returned.csv"), COLUMNS + "1,,,,relief.setting,75\n");
+    String rows = HEADER + "1,LIC-A,50,60,switch,100\n1,LIC-B,50,60,switch,100\n";
+    ScreenRequest plain = ScreenRequest.plain(List.of("-"), List.of("common-practice"),
+        dir.resolve("out"), Runs.AS_OF);
+    ScreenRequest request =
+        new ScreenRequest(
+                plain.records(),
+                plain.packs(),
+                plain.out(),
+                plain.asOf(),
+                plain.sheets(),
+                plain.mostSheets(),
+                false,
+                plain.positionAccuracy(),
+                plain.style(),
+                1,
+                new ByteArrayInputStream(rows.getBytes(StandardCharsets.UTF_8)))
+            .with(new LookOptions(true, answers, null, null));
+    RunFailure failure = assertThrows(RunFailure.class, () -> Runs.run(request));
+    String said = String.valueOf(failure.getMessage());
+    assertTrue(said.startsWith("returned.csv:2: record 1: its number stands on several"), said);
+    assertFalse(Files.exists(dir.resolve("out")));
+  }
+
+  @Test
+  void aSettledLineSettlesOneRowOfARepeatedNumber() throws Exception {
+    records("a.csv", "1,LIC-A,50,60,switch,100");
+    records("b.csv", "1,LIC-B,50,60,switch,100");
+    String columns = "record_id,rule,decision,by,date,note,file,row,pack\n";
+    Path settled =
+        Files.writeString(
+            dir.resolve("settled.csv"), columns + "1," + RULE + ",ok,me,2025-01-01,,a.csv,2,\n");
+    assertEquals(1, run(new LookOptions(true, null, settled, null)).followUp().settled());
+    Files.writeString(settled, columns + "1," + RULE + ",ok,me,2025-01-01,,,,\n");
+    ScreenSummary alone = run(new LookOptions(true, null, settled, null));
+    assertEquals(0, alone.followUp().settled());
+    assertEquals(
+        List.of(new Refused("settled.csv:2", "1, " + RULE, Refused.Why.REPEATED)),
+        alone.followUp().refused());
+    Files.writeString(
+        settled, columns + "1," + RULE + ",ok,me,2025-01-01,,a.csv,2,other-pack\n");
+    assertEquals(1, run(new LookOptions(true, null, settled, null)).followUp().settledUnmatched().size());
+  }
+}
