@@ -56,7 +56,8 @@ final class PrintedSum {
           Map.entry("s", 1.0),
           Map.entry("min", 60.0),
           Map.entry("h", 3600.0),
-          Map.entry("day", 86400.0));
+          Map.entry("day", 86400.0),
+          Map.entry("days", 86400.0));
 
   private static final Pattern TOKEN =
       Pattern.compile(
