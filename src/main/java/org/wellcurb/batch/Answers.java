@@ -32,7 +32,9 @@ final class Answers {
   private final List<Line> lines;
   private final Map<String, List<Line>> byRecord = new LinkedHashMap<>();
 
-  /** Of each line {@link #UNMET}, one more than the place of a {@link Why}, or what follows them. */
+  /**
+   * Of each line {@link #UNMET}, one more than the place of a {@link Why}, or what follows them.
+   */
   private final AtomicIntegerArray fates;
 
   /** Of each line, records that it was applied to by their number. */
@@ -161,7 +163,13 @@ final class Answers {
     for (Line line : lines) {
       if (uses.get(line.place()) > 1) {
         throw RunFailure.unusable(
-            name + ":" + line.line() + ": record " + line.spot().id() + ": " + Why.REPEATED.label());
+            name
+                + ":"
+                + line.line()
+                + ": record "
+                + line.spot().id()
+                + ": "
+                + Why.REPEATED.label());
       }
     }
   }

@@ -13,8 +13,8 @@ import org.wellcurb.rulepack.Pack;
  * @param packs the packs, in the order given
  * @param choice which of them judges a record
  * @param answers corrections that came back
- * @param repeated numbers that answers or settled findings name and that stand on several rows; null
- *     where that is not known
+ * @param repeated numbers that answers or settled findings name and that stand on several rows;
+ *     null where that is not known
  * @param settled findings that someone has looked at
  * @param earlier an earlier report to lay this one beside; null where none was given
  * @param bars what a record must be worse than to be listed

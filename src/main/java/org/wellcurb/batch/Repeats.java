@@ -22,7 +22,8 @@ final class Repeats {
   /**
    * Reads the inputs for these numbers.
    *
-   * @return those on several rows; null where an input can be read but once, so that it is not known
+   * @return those on several rows; null where an input can be read but once, so that it is not
+   *     known
    */
   static @Nullable Set<String> of(
       Set<String> numbers, List<Input> inputs, Sources sources, int workers, Stop stop)

@@ -6,7 +6,8 @@ import org.wellcurb.report.Refused.Why;
 
 /**
  * Which record a line of a side table means: that of its number; and where the number stands on
- * several rows of the batch, the one of its file and row. One rule for answers and settled findings.
+ * several rows of the batch, the one of its file and row. One rule for answers and settled
+ * findings.
  *
  * @param id number of the record
  * @param file input that it stands in; empty if not said

@@ -93,7 +93,12 @@ final class SummaryText {
     }
     for (Refused refused : told.refused()) {
       lines.add(
-          refused.place() + ": not applied, " + refused.why().label() + " (" + refused.what() + ")");
+          refused.place()
+              + ": not applied, "
+              + refused.why().label()
+              + " ("
+              + refused.what()
+              + ")");
     }
     if (told.refusedTotal() > told.refused().size()) {
       lines.add(many(told.refusedTotal(), "line") + " of the tables given not applied in all");

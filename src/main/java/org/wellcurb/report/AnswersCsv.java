@@ -23,7 +23,8 @@ public final class AnswersCsv {
   private AnswersCsv() {}
 
   /**
-   * Adds one line, of a notice to this licence, with nothing under {@code corrected} and {@code explanation}.
+   * Adds one line, of a notice to this licence, with nothing under {@code corrected} and {@code
+   * explanation}.
    */
   public static void put(ByteText out, int point, String licence, Finding finding) {
     new CsvLine(out)

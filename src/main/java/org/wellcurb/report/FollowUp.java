@@ -15,8 +15,8 @@ import org.jspecify.annotations.Nullable;
  * @param answersUnmatched records that are answered for and not in this batch, with the line, at
  *     most as many
  * @param answersUnmatchedTotal how many there are
- * @param refused lines of these tables that name a record of this batch and were not applied, at most
- *     as many
+ * @param refused lines of these tables that name a record of this batch and were not applied, at
+ *     most as many
  * @param refusedTotal how many there are
  * @param idleVariances variances that name no rule, or a rule that was met, at most as many
  * @param idleVariancesTotal how many there are

@@ -11,13 +11,16 @@ public record Refused(String place, String what, Why why) {
 
   /** Why a line was not applied; in the order in which the gravest is kept. */
   public enum Why {
-    OTHER_PLACE("refused.other_place", "its number stands in the batch, but not in that file and row"),
+    OTHER_PLACE(
+        "refused.other_place", "its number stands in the batch, but not in that file and row"),
     REPEATED("refused.repeated", "its number stands on several rows; give file and row"),
     OTHER_LICENCE("refused.other_licence", "the record names another licence than the table"),
     TWO_ANSWERS("refused.two_answers", "another line answers the same otherwise; leave one"),
     UNREADABLE("refused.unreadable", "it cannot be read"),
     NOTHING("refused.nothing", "it says that nothing is known"),
-    NOT_APPLICABLE("refused.not_applicable", "it says n/a where the record has a value, or where the entry always applies"),
+    NOT_APPLICABLE(
+        "refused.not_applicable",
+        "it says n/a where the record has a value, or where the entry always applies"),
     LESS("refused.less", "it says less than the record does");
 
     private final String key;

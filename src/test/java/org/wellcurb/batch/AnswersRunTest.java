@@ -31,8 +31,7 @@ class AnswersRunTest {
 
   private void records(String name, String... rows) throws IOException {
     Files.createDirectories(dir.resolve("in"));
-    Files.writeString(
-        dir.resolve("in").resolve(name), HEADER + String.join("\n", rows) + "\n");
+    Files.writeString(dir.resolve("in").resolve(name), HEADER + String.join("\n", rows) + "\n");
   }
 
   private ScreenSummary answered(String rows) throws Exception {
@@ -45,8 +44,7 @@ class AnswersRunTest {
   }
 
   private ScreenSummary run(String pack, LookOptions looks) throws Exception {
-    return Runs.run(
-        Runs.request(dir.resolve("out"), List.of(pack), dir.resolve("in")).with(looks));
+    return Runs.run(Runs.request(dir.resolve("out"), List.of(pack), dir.resolve("in")).with(looks));
   }
 
   /** Records that fall short of the rule, by file and number. */
@@ -92,8 +90,7 @@ class AnswersRunTest {
   @Test
   void oneBadAnswerLeavesTheOthers() throws Exception {
     records("a.csv", "1,LIC-A,50,60,switch,100");
-    ScreenSummary summary =
-        answered("1,a.csv,2,,relief.setting,75\n1,a.csv,2,,well.depth,banana");
+    ScreenSummary summary = answered("1,a.csv,2,,relief.setting,75\n1,a.csv,2,,well.depth,banana");
     assertEquals(Set.of(), shortRecords());
     assertEquals(1, summary.followUp().corrections());
     assertEquals("returned.csv:3", summary.followUp().refused().get(0).place());
@@ -118,8 +115,7 @@ class AnswersRunTest {
   void aRepeatedNumberAloneMeansNoRecord() throws Exception {
     records("a.csv", "1,LIC-A,50,60,switch,100");
     records("b.csv", "1,LIC-B,50,60,switch,100");
-    ScreenSummary summary =
-        answered("1,,,,relief.setting,75\n1,b.csv,9,,relief.setting,75");
+    ScreenSummary summary = answered("1,,,,relief.setting,75\n1,b.csv,9,,relief.setting,75");
     assertEquals(Set.of("a.csv 1", "b.csv 1"), shortRecords());
     assertEquals(
         List.of(Refused.Why.REPEATED, Refused.Why.OTHER_PLACE),
@@ -148,8 +144,7 @@ class AnswersRunTest {
   void theTableSentOutSaysWhoseItIs() throws Exception {
     records("a.csv", "1,LIC-A,50,60,switch,100");
     run(LookOptions.PLAIN);
-    assertEquals(
-        "LIC-A", Runs.rows(dir.resolve("out/notices/LIC-A.csv")).get(0).get("licence"));
+    assertEquals("LIC-A", Runs.rows(dir.resolve("out/notices/LIC-A.csv")).get(0).get("licence"));
   }
 
   /** Standard input is read but once, so what repeats is known only at the end. */
@@ -158,8 +153,9 @@ class AnswersRunTest {
     Path answers =
         Files.writeString(dir.resolve("returned.csv"), COLUMNS + "1,,,,relief.setting,75\n");
     String rows = HEADER + "1,LIC-A,50,60,switch,100\n1,LIC-B,50,60,switch,100\n";
-    ScreenRequest plain = ScreenRequest.plain(List.of("-"), List.of("common-practice"),
-        dir.resolve("out"), Runs.AS_OF);
+    ScreenRequest plain =
+        ScreenRequest.plain(
+            List.of("-"), List.of("common-practice"), dir.resolve("out"), Runs.AS_OF);
     ScreenRequest request =
         new ScreenRequest(
                 plain.records(),
@@ -195,8 +191,8 @@ class AnswersRunTest {
     assertEquals(
         List.of(new Refused("settled.csv:2", "1, " + RULE, Refused.Why.REPEATED)),
         alone.followUp().refused());
-    Files.writeString(
-        settled, columns + "1," + RULE + ",ok,me,2025-01-01,,a.csv,2,other-pack\n");
-    assertEquals(1, run(new LookOptions(true, null, settled, null)).followUp().settledUnmatched().size());
+    Files.writeString(settled, columns + "1," + RULE + ",ok,me,2025-01-01,,a.csv,2,other-pack\n");
+    assertEquals(
+        1, run(new LookOptions(true, null, settled, null)).followUp().settledUnmatched().size());
   }
 }
