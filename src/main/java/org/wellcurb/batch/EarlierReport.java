@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
 import org.wellcurb.record.RecordMark;
 import org.wellcurb.report.Outputs;
 import org.wellcurb.report.SinceCsv.Line;
+import org.wellcurb.rulepack.FindingKind;
 
 /** A report that was written before, to lay this one beside. */
 final class EarlierReport {
@@ -92,11 +93,14 @@ final class EarlierReport {
     return packs;
   }
 
-  /** Its records. Where it wrote no marks, nothing reads the same. */
-  MarkedRecords records() throws IOException, RunFailure {
-    long[] ids = new long[1024];
-    long[] marks = new long[1024];
-    int size = 0;
+  /**
+   * Its records and findings. Where it wrote no marks, nothing reads the same.
+   *
+   * @param entries what the rules of this run read
+   */
+  EarlierFindings read(OwnEntries entries) throws IOException, RunFailure {
+    SinceLog log = new SinceLog();
+    LongRow own = new LongRow();
     Path file = folder.resolve(Outputs.MARKS);
     try (CSVParser records =
             CSVParser.parse(folder.resolve(Outputs.RECORDS_CSV), StandardCharsets.UTF_8, FORMAT);
@@ -105,21 +109,43 @@ final class EarlierReport {
                 ? Files.newBufferedReader(file)
                 : new BufferedReader(java.io.Reader.nullReader())) {
       for (CSVRecord record : records) {
-        if (size == ids.length) {
-          ids = Arrays.copyOf(ids, 2 * size);
-          marks = Arrays.copyOf(marks, 2 * size);
+        MarksLine line = MarksLine.of(written.readLine());
+        String id = plain(record.get("record_id"));
+        int findings = 0;
+        for (FindingKind kind : FindingKind.values()) {
+          findings += Integer.parseInt(record.get(kind.label()));
         }
-        ids[size] = RecordMark.of(plain(record.get("record_id")));
-        marks[size++] = mark(written.readLine());
+        log.add(
+            RecordMark.of(id),
+            SinceLog.place(id, plain(record.get("file")), record.get("row")),
+            line.mark(),
+            line.driller(),
+            line.installer(),
+            findings);
+        line.own().forEach(own::add);
       }
     } catch (java.io.UncheckedIOException | IllegalArgumentException e) {
       throw RunFailure.unusable(folder + ": is no report that can be read; name another", e);
     }
-    return new MarkedRecords(Arrays.copyOf(ids, size), Arrays.copyOf(marks, size));
+    return findings(log, own.all(), entries);
   }
 
-  private static long mark(@Nullable String line) {
-    return line == null || line.isEmpty() ? 0 : Long.parseUnsignedLong(line, 16);
+  private EarlierFindings findings(SinceLog log, long[] own, OwnEntries entries)
+      throws IOException, RunFailure {
+    LongRow ids = new LongRow();
+    LongRow places = new LongRow();
+    LongRow rules = new LongRow();
+    findings(
+        folder.resolve(Outputs.FINDINGS_CSV),
+        line -> {
+          ids.add(RecordMark.of(line.recordId()));
+          places.add(SinceLog.place(line.recordId(), line.file(), line.row()));
+          rules.add(entries.place(line.pack(), line.rule()));
+        });
+    int[] rulePlaces = Arrays.stream(rules.all()).mapToInt(place -> (int) place).toArray();
+    boolean whole = own.length == rulePlaces.length;
+    return new EarlierFindings(
+        log, ids.all(), places.all(), rulePlaces, whole ? own : new long[0], entries);
   }
 
   /** Goes through a findings.csv in its order. */

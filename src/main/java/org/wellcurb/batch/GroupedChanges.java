@@ -2,6 +2,7 @@ package org.wellcurb.batch;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,18 +19,36 @@ final class GroupedChanges {
           .thenComparing(Group::name);
 
   private final Map<String, SinceCounts> counts = new LinkedHashMap<>();
+  private final Map<String, String> names = new LinkedHashMap<>();
 
-  void add(String name, SinceCounts.Change change) {
-    SinceCounts known = counts.get(name);
+  /**
+   * Counts a change.
+   *
+   * @param key what tells the group from others
+   * @param name how it is shown; as first met
+   */
+  void add(String key, String name, SinceCounts.Change change) {
+    SinceCounts known = counts.get(key);
     if (known != null || counts.size() < Cap.LICENCES_COUNTED.most()) {
-      counts.put(name, (known == null ? SinceCounts.NONE : known).and(change));
+      counts.put(key, (known == null ? SinceCounts.NONE : known).and(change));
+      names.putIfAbsent(key, name);
     }
   }
 
-  /** The groups, most new findings first, at most {@link Cap#CONTRACTORS_ON_PAGE}. */
+  /**
+   * The groups, most new findings first, at most {@link Cap#CONTRACTORS_ON_PAGE}. A name that
+   * several groups have is followed by what tells them apart.
+   */
   List<Group> lines() {
+    Map<String, Integer> uses = new HashMap<>();
+    names.values().forEach(name -> uses.merge(name, 1, Integer::sum));
     List<Group> lines = new ArrayList<>();
-    counts.forEach((name, count) -> lines.add(new Group(name, count)));
+    counts.forEach(
+        (key, count) -> {
+          String name = names.getOrDefault(key, key);
+          boolean shared = uses.getOrDefault(name, 1) > 1;
+          lines.add(new Group(shared ? name + " (" + key + ")" : name, count));
+        });
     lines.sort(MOST_FIRST);
     return lines.subList(0, Math.min(Cap.CONTRACTORS_ON_PAGE.most(), lines.size()));
   }

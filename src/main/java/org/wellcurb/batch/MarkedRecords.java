@@ -1,6 +1,7 @@
 package org.wellcurb.batch;
 
 import java.util.Arrays;
+import java.util.function.IntConsumer;
 
 /** Marks of the records of one run, to be looked up by the mark of a record's number. */
 final class MarkedRecords {
@@ -26,10 +27,11 @@ final class MarkedRecords {
     }
   }
 
-  /** Place of the first record with this number, in input order; -1 if there is none. */
-  int first(long id) {
-    int at = at(id);
-    return at < 0 ? -1 : places[at];
+  /** Goes through the places of all records with this number, in input order. */
+  void each(long id, IntConsumer on) {
+    for (int at = at(id); at >= 0 && at < ids.length && ids[at] == id; at++) {
+      on.accept(places[at]);
+    }
   }
 
   /** How many records have this number: 0, 1, or 2 for more. */

@@ -162,12 +162,8 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     String packId = plan.packs().get(pack).id();
     RecordsCsv.put(result.records, record, packId, outcomes, kinds);
     long mark = RecordMark.of(record, hashes);
-    result.marks.hex(mark).put('\n');
     if (plan.request().looks().crosscheck()) {
       survey(record, pack, judged);
-    }
-    if (plan.earlier() != null) {
-      result.since.record(record, mark);
     }
     String driller = texts.of(record, Whose.DRILLER);
     String installer = texts.of(record, Whose.INSTALLER);
@@ -183,6 +179,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     }
     List<Finding> findings =
         outcomes[FALLS_SHORT] == 0 ? List.of() : screeners.get(pack).findings();
+    mark(record, mark, driller, installer, pack, findings);
     List<Finding> open = findings;
     @Nullable Place where = Place.of(record, plan.request().positionAccuracy());
     if (!findings.isEmpty()) {
@@ -194,6 +191,27 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     place(where, pack, open);
     keep(record, pack, open, !findings.isEmpty(), driller, installer);
     place++;
+  }
+
+  /** Keeps what a later run needs to lay its findings beside these, and lays these beside earlier. */
+  private void mark(
+      WellRecord record,
+      long mark,
+      String driller,
+      String installer,
+      int pack,
+      List<Finding> findings) {
+    MarksLine.put(result.marks, mark, driller, installer);
+    for (Finding finding : findings) {
+      int rule = (pack << 16) | Objects.requireNonNull(placeOfRule.get(finding.rule()));
+      result.marks.hex(plan.entries().mark(record, rule)).put(' ');
+    }
+    result.marks.put('\n');
+    EarlierFindings before = plan.before();
+    if (before != null) {
+      result.since.record(record, mark, findings.size());
+      before.lay(record);
+    }
   }
 
   /** Keeps what the look at the whole batch needs. */

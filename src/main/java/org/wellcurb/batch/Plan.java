@@ -17,6 +17,8 @@ import org.wellcurb.rulepack.Pack;
  *     null where that is not known
  * @param settled findings that someone has looked at
  * @param earlier an earlier report to lay this one beside; null where none was given
+ * @param before its findings; null where none was given
+ * @param entries the entries that each rule reads
  * @param bars what a record must be worse than to be listed
  */
 record Plan(
@@ -27,6 +29,8 @@ record Plan(
     @Nullable Set<String> repeated,
     Settled settled,
     @Nullable EarlierReport earlier,
+    @Nullable EarlierFindings before,
+    OwnEntries entries,
     Bars bars) {
   Plan {
     packs = List.copyOf(packs);

@@ -217,10 +217,11 @@ final class ReportEnd {
   /** Lays this run beside the earlier one and writes what changed; null where none was given. */
   private @Nullable SinceCounts since() throws IOException, RunFailure {
     EarlierReport earlier = plan.earlier();
-    if (earlier == null) {
+    EarlierFindings before = plan.before();
+    if (earlier == null || before == null) {
       return null;
     }
-    Since.SinceTotals changes = new Since(earlier, merged.since).write(folder);
+    Since.SinceTotals changes = new Since(earlier, before, merged.since).write(folder);
     List<String> packs = new ArrayList<>();
     for (Pack pack : plan.packs()) {
       StringBuilder hashes = new StringBuilder();
@@ -235,6 +236,7 @@ final class ReportEnd {
             earlier.asOf(),
             !request.asOf().toString().equals(earlier.asOf()),
             !Version.text().equals(earlier.version()),
+            before.hasMarks(),
             packs,
             changes.counts,
             changes.contractors.lines(),

@@ -52,6 +52,8 @@ public final class ScreenRun {
     Answers answers = Answers.load(looks.answers(), Catalogue.standard());
     Settled settled = Settled.load(looks.settled(), request.asOf());
     @Nullable EarlierReport earlier = EarlierReport.open(looks.earlier());
+    OwnEntries entries = new OwnEntries(packs);
+    @Nullable EarlierFindings before = earlier == null ? null : read(earlier, entries);
     try (Hashes hashes = new Hashes(request.standardInput())) {
       Sources sources = new Sources(Catalogue.standard(), headers);
       Inputs inputs =
@@ -65,6 +67,8 @@ public final class ScreenRun {
               repeats(answers, settled, inputs, sources),
               settled,
               earlier,
+              before,
+              entries,
               bars);
       try (FreshFolder folder = FreshFolder.beside(request.out())) {
         ScreenSummary summary = write(folder, plan, sources, inputs, hashes, notices);
@@ -80,6 +84,16 @@ public final class ScreenRun {
       throw RunFailure.unusable(
           "not enough memory: nothing was written; give Java more (-Xmx) or ask for fewer sheets",
           e);
+    }
+  }
+
+  private static EarlierFindings read(EarlierReport earlier, OwnEntries entries)
+      throws RunFailure {
+    try {
+      return earlier.read(entries);
+    } catch (IOException e) {
+      throw RunFailure.unusable(
+          earlier.folder() + ": cannot be read: " + Folders.reason(e) + "; name another report", e);
     }
   }
 

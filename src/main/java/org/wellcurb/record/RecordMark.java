@@ -8,6 +8,8 @@ package org.wellcurb.record;
 public final class RecordMark {
   private static final long FACTOR = 0x9E3779B97F4A7C15L;
 
+  private static final int LAYERS = Catalogue.standard().index("layers");
+
   private RecordMark() {}
 
   /** The mark of a record. */
@@ -25,17 +27,11 @@ public final class RecordMark {
     long mark = 1;
     byte[] state = record.state;
     for (int i = 0; i < state.length; i++) {
+      mark = entry(mark, record, i);
       if (state[i] != WellRecord.UNKNOWN) {
-        mark = mix(mark, ((long) i << 16) | ((state[i] & 0xFF) << 8) | (record.unit[i] & 0xFF));
+        String text = record.text[i];
         long lo = Double.doubleToLongBits(record.lo[i]);
         long hi = Double.doubleToLongBits(record.hi[i]);
-        mark = mix(mark, lo);
-        mark = mix(mark, hi);
-        mark = mix(mark, Double.doubleToLongBits(record.halfPlace[i]));
-        String text = record.text[i];
-        if (text != null) {
-          mark = of(mark, text);
-        }
         hashes[i] = hash(text == null ? 31 * lo + hi : text.hashCode());
       }
     }
@@ -50,6 +46,40 @@ public final class RecordMark {
 
   private static int hash(long bits) {
     return (int) (((bits ^ (bits >>> 29)) * FACTOR) >>> 32);
+  }
+
+  /**
+   * The mark of some entries of a record, and of its variances.
+   *
+   * @param entries their places in the catalogue
+   */
+  public static long ofEntries(WellRecord record, int[] entries) {
+    long mark = 1;
+    for (int i : entries) {
+      mark = entry(mark, record, i);
+      if (i == LAYERS) {
+        for (Layer layer : record.layers) {
+          mark = of(mark, layer.toString());
+        }
+      }
+    }
+    for (Variance variance : record.variances) {
+      mark = of(mark, variance.toString());
+    }
+    return mark;
+  }
+
+  private static long entry(long before, WellRecord record, int i) {
+    byte state = record.state[i];
+    if (state == WellRecord.UNKNOWN) {
+      return before;
+    }
+    long mark = mix(before, ((long) i << 16) | ((state & 0xFF) << 8) | (record.unit[i] & 0xFF));
+    mark = mix(mark, Double.doubleToLongBits(record.lo[i]));
+    mark = mix(mark, Double.doubleToLongBits(record.hi[i]));
+    mark = mix(mark, Double.doubleToLongBits(record.halfPlace[i]));
+    String text = record.text[i];
+    return text == null ? mark : of(mark, text);
   }
 
   /** A mark of some texts, in order. */

@@ -40,6 +40,9 @@ public record SincePage(
     if (view.versionChanged()) {
       why.add(words.say("since.why.version"));
     }
+    if (!view.rulesMarked()) {
+      why.add(words.say("since.why.unmarked"));
+    }
     List<Line> lines = new ArrayList<>();
     for (SinceCsv.Changed changed : view.changes()) {
       SinceCsv.Line line = changed.line();

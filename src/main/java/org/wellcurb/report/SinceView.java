@@ -10,6 +10,7 @@ import java.util.List;
  * @param earlierAsOf as-of date of the earlier one
  * @param asOfChanged whether they differ
  * @param versionChanged whether another version of the program wrote the earlier one
+ * @param rulesMarked whether the earlier one keeps what each rule read
  * @param packsChanged ids of packs whose files are not the same in both
  * @param counts findings by what became of them
  * @param contractors the same by licence, at most {@link Cap#CONTRACTORS_ON_PAGE}
@@ -23,6 +24,7 @@ public record SinceView(
     String earlierAsOf,
     boolean asOfChanged,
     boolean versionChanged,
+    boolean rulesMarked,
     List<String> packsChanged,
     SinceCounts counts,
     List<Group> contractors,

@@ -107,6 +107,115 @@ class FollowUpTest {
     assertEquals(new SinceCounts(1, 0, 1, 0, 0, 0), since);
   }
 
+  /** Two files, one number: what one licence mended and the other broke are two things. */
+  @Test
+  void whereANumberRepeatsInTwoFilesEachIsLaidBesideItsOwn() throws Exception {
+    twoFiles("first", LookOptions.PLAIN, "A,LIC-A,50,60", "A,LIC-B,75,60");
+    SinceCounts since =
+        since(twoFiles("second", earlier("first"), "A,LIC-A,75,60", "A,LIC-B,50,60"));
+    assertEquals(new SinceCounts(1, 0, 1, 0, 0, 0), since);
+    assertEquals(
+        List.of("LIC-B b.csv new", "LIC-A a.csv cleared"),
+        Runs.rows(dir.resolve("second/since.csv")).stream()
+            .map(line -> line.get("licence") + " " + line.get("file") + " " + line.get("change"))
+            .toList());
+  }
+
+  private ScreenSummary twoFiles(String out, LookOptions looks, String a, String b)
+      throws Exception {
+    Path one = file("a.csv", HEADER + a + ",switch\n");
+    Path two = file("b.csv", HEADER + b + ",switch\n");
+    return Runs.run(
+        Runs.request(dir.resolve(out), List.of("common-practice"), one, two).with(looks));
+  }
+
+  /** A contractor whose records vanish does not vanish with them. */
+  @Test
+  void aRecordThatIsGoneKeepsItsLicence() throws Exception {
+    run("first", LookOptions.PLAIN, "A,LIC-A,50,60", "B,LIC-B,50,60");
+    run("second", earlier("first"), "A,LIC-A,50,60");
+    Map<String, String> gone = Runs.rows(dir.resolve("second/since.csv")).get(1);
+    assertEquals("record not in this batch", gone.get("change"));
+    assertEquals("LIC-B", gone.get("licence"));
+    assertTrue(Files.readString(dir.resolve("second/since.html")).contains("LIC-B"));
+  }
+
+  @Test
+  void oneLicenceIsOneLineOfWhatChanged() throws Exception {
+    run("first", LookOptions.PLAIN, "A,LIC-C,50,60", "B,lic-c ,50,60");
+    run("second", earlier("first"), "A,LIC-C,50,60", "B,lic-c ,80,60");
+    String page = Files.readString(dir.resolve("second/since.html"));
+    String table = page.substring(page.indexOf("list-contractors"), page.indexOf("list-rules"));
+    assertTrue(table.contains("LIC-C"), table);
+    assertFalse(table.contains("lic-c"), table);
+  }
+
+  @Test
+  void equalTitlesOfTwoPacksAreTwoRules() {
+    GroupedChanges rules = new GroupedChanges();
+    rules.add("one, r", "Relief valve set high enough", SinceCounts.Change.NEW);
+    rules.add("two, r", "Relief valve set high enough", SinceCounts.Change.NEW);
+    rules.add("two, s", "Casing", SinceCounts.Change.NEW);
+    assertEquals(
+        List.of(
+            "Casing",
+            "Relief valve set high enough (one, r)",
+            "Relief valve set high enough (two, r)"),
+        rules.lines().stream().map(org.wellcurb.report.SinceView.Group::name).toList());
+  }
+
+  /** Another entry was changed, and the limit was lowered: nobody cleared anything. */
+  @Test
+  void whatWentWithTheLimitIsNotClearedByAnUnrelatedChange() throws Exception {
+    String pack = limit("60");
+    run("first", pack, LookOptions.PLAIN, "A,D1,50,60", "B,D1,40,60", "C,D1,30,60");
+    limit("45");
+    // Of A the licence was corrected, of B what the rule reads, of C neither is enough.
+    ScreenSummary second =
+        run("second", pack, earlier("first"), "A,D2,50,60", "B,D1,80,60", "C,D2,35,60");
+    assertEquals(new SinceCounts(0, 1, 1, 0, 1, 0), since(second));
+    assertEquals(
+        List.of("C still there", "A no longer short, judged otherwise", "B cleared"),
+        Runs.rows(dir.resolve("second/since.csv")).stream()
+            .map(line -> line.get("record_id") + " " + line.get("change"))
+            .toList());
+  }
+
+  /** A pack of our own invention with one limit of so many psi. */
+  private String limit(String psi) throws IOException {
+    Path folder = Files.createDirectories(dir.resolve("own"));
+    Files.writeString(
+        folder.resolve("pack.json"),
+        """
+        {"pack": "own", "title": "Own (invented)", "authority": "Own Office (invented)",
+         "edition": "2024-04-01", "judgedBy": "dates.completed",
+         "sources": {"s": {"basis": "invented", "title": "Own by-law", "section": "1"}},
+         "rules": [{"id": "relief", "title": "Relief valve opens high enough",
+          "kind": "deficiency", "require": "relief.setting >= LIMIT psi", "because": "It drips.",
+          "remedy": "Fit another valve.", "source": "s", "examples": [
+           {"given": {"relief.setting": "LIMIT psi"}, "expect": "meets"},
+           {"given": {"relief.setting": "1 psi"}, "expect": "falls short"}]}]}
+        """
+            .replace("LIMIT", psi));
+    return folder.toString();
+  }
+
+  /** Reports of before the marks by rule can still be laid beside. */
+  @Test
+  void anOlderReportIsReadAndSaysWhatItDoesNotKeep() throws Exception {
+    run("first", LookOptions.PLAIN, "A,D1,50,60", "B,D2,50,60", "C,D3,50,60");
+    Path marks = dir.resolve("first/marks.txt");
+    Files.write(
+        marks, Files.readAllLines(marks).stream().map(line -> line.split("\t")[0]).toList());
+    ScreenSummary second = run("second", earlier("first"), "A,D1,50,60", "B,D2,80,60");
+    assertEquals(new SinceCounts(0, 1, 1, 0, 0, 1), since(second));
+    List<Map<String, String>> lines = Runs.rows(dir.resolve("second/since.csv"));
+    assertEquals("D2", lines.get(1).get("licence"), "from this run, where its record is here");
+    assertEquals("", lines.get(2).get("licence"));
+    String page = Files.readString(dir.resolve("second/since.html"));
+    assertTrue(page.contains("does not keep what each rule read"), page);
+  }
+
   @Test
   void anEarlierReportMayBeTheOneThatIsReplaced() throws Exception {
     run("out", LookOptions.PLAIN, "A,D1,50,60");

@@ -184,6 +184,7 @@ public final class Batches {
         "2025-01-01",
         true,
         true,
+        false,
         List.of("fenwick-county"),
         counts,
         List.of(new SinceView.Group("D-1", counts), new SinceView.Group("", counts)),
