@@ -64,7 +64,7 @@ final class CrossFiles {
       same.records().forEach(seen -> places.add(seen.place()));
     }
     for (Duplicates.NearCopy near : result.duplicates().nearCopies()) {
-      places.addAll(List.of(near.first().place(), near.second().place()));
+      near.records().forEach(seen -> places.add(seen.place()));
     }
     for (CrossResult.FigureHint hint : result.figures()) {
       hint.seen().stream().map(Seen::place).forEach(places::add);

@@ -30,12 +30,15 @@ public final class CrossCheck {
     Duplicates.Found duplicates = new Duplicates(survey, catalogue, most).find();
     List<Copying.Tried> figures = FigureHints.tried(survey);
     SlipHints slips = new SlipHints(survey);
-    double[] q = slips.q(figures);
+    TestPool pool = new TestPool();
+    pool.add(slips.p(figures));
+    Groups groups = new Groups(survey);
+    groups.addTo(pool);
+    double[] q = pool.q();
     List<CrossResult.FigureHint> figureHints = FigureHints.hints(survey, figures, q);
     List<CrossResult.SlipHint> slipHints = slips.hints(q, figures.size());
     NeighbourHints neighbours = NeighbourHints.of(survey, most);
-    Groups groups = new Groups(survey);
-    List<CrossResult.RuleHint> rules = groups.hints();
+    List<CrossResult.RuleHint> rules = groups.hints(q);
     return new CrossResult(
         survey.rows(),
         duplicates,
@@ -49,8 +52,8 @@ public final class CrossCheck {
         neighbours.shown(),
         neighbours.total(),
         neighbours.compared(),
-        groups.rates(CrossResult.By.CONTRACTOR),
-        groups.rates(CrossResult.By.ZONE),
-        groups.rates(CrossResult.By.YEAR));
+        groups.rates(CrossResult.By.CONTRACTOR, q),
+        groups.rates(CrossResult.By.ZONE, q),
+        groups.rates(CrossResult.By.YEAR, q));
   }
 }

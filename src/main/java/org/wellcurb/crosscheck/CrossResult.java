@@ -11,10 +11,11 @@ import java.util.List;
  * @param rules rules that a group falls short of far more often than all others, least q first, at
  *     most so many
  * @param rulesTotal how many there are
- * @param rulesTests tests tried on rules and groups, over which their q is reckoned
+ * @param rulesTests tests among them on rules and groups
  * @param groupsLeftOut groups that were too many to be counted rule by rule; the largest were
  * @param slips groups whose depths are in another unit, least q first
- * @param tests tests tried on figures and slips together, over which q is reckoned
+ * @param tests tests tried in all: q is the greater of that over all of them and that over those
+ *     of one kind
  * @param unlike wells unlike their neighbours, farthest first, at most so many
  * @param unlikeTotal how many there are
  * @param comparedWells wells with neighbours that agree, over all fields

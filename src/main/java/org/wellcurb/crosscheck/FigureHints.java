@@ -58,7 +58,10 @@ final class FigureHints {
     hints.sort(
         Comparator.comparingDouble(CrossResult.FigureHint::q)
             .thenComparingDouble(CrossResult.FigureHint::p)
-            .thenComparing(CrossResult.FigureHint::licence));
+            .thenComparing(CrossResult.FigureHint::licence)
+            .thenComparing(CrossResult.FigureHint::zone)
+            .thenComparing(CrossResult.FigureHint::field)
+            .thenComparing(CrossResult.FigureHint::kind));
     return hints;
   }
 

@@ -11,8 +11,14 @@ final class Groups {
   private final SurveyFile survey;
   private final RuleRates rules;
   private final byte[] flags;
-  private final float[] likely;
-  private long tests;
+  private final List<RuleRates.Tried> tried = new ArrayList<>();
+  private final List<CrossResult.By> kinds = new ArrayList<>();
+  private final List<List<Rates.Rate>> rates = new ArrayList<>();
+
+  /** Where the tests on rules stand among all of the batch, and those on rates of each kind. */
+  private int firstRule;
+
+  private final int[] firstRate = new int[CrossResult.By.values().length];
 
   Groups(SurveyFile survey) throws IOException {
     this.survey = survey;
@@ -22,9 +28,16 @@ final class Groups {
       rules.by(codes(by));
     }
     rules.count();
-    likely = rules.expected();
+    float[] likely = rules.expected();
     if (survey.rules().packs().isEmpty()) {
       Arrays.fill(likely, 1);
+    }
+    for (CrossResult.By by : CrossResult.By.values()) {
+      rates.add(Rates.of(codes(by), flags, likely));
+      for (RuleRates.Tried each : rules.tried(by.ordinal(), nobody(by))) {
+        tried.add(each);
+        kinds.add(by);
+      }
     }
   }
 
@@ -63,15 +76,28 @@ final class Groups {
     };
   }
 
-  /** Rates of deficiency; of years in their order, of others most records first. */
-  List<CrossResult.GroupRate> rates(CrossResult.By by) throws IOException {
-    List<Rates.Rate> rates = Rates.of(codes(by), flags, likely);
-    double[] tested =
-        rates.stream().mapToDouble(Rates.Rate::p).filter(p -> !Double.isNaN(p)).toArray();
-    double[] q = FalseDiscovery.q(tested);
+  /** Adds all tests on groups to those of the batch: on rules, and on rates of each kind. */
+  void addTo(TestPool pool) {
+    firstRule = pool.add(tried.stream().mapToDouble(RuleRates.Tried::p).toArray());
+    for (int by = 0; by < firstRate.length; by++) {
+      firstRate[by] =
+          pool.add(
+              rates.get(by).stream()
+                  .mapToDouble(Rates.Rate::p)
+                  .filter(p -> !Double.isNaN(p))
+                  .toArray());
+    }
+  }
+
+  /**
+   * Rates of deficiency; of years in their order, of others most records first.
+   *
+   * @param q of all tests of the batch
+   */
+  List<CrossResult.GroupRate> rates(CrossResult.By by, double[] q) {
     List<CrossResult.GroupRate> all = new ArrayList<>();
-    int at = 0;
-    for (Rates.Rate rate : rates) {
+    int at = firstRate[by.ordinal()];
+    for (Rates.Rate rate : rates.get(by.ordinal())) {
       boolean isSmall = Double.isNaN(rate.p());
       all.add(
           new CrossResult.GroupRate(
@@ -84,15 +110,18 @@ final class Groups {
               rate.p(),
               isSmall ? Double.NaN : q[at++]));
     }
-    if (by == CrossResult.By.YEAR) {
-      all.sort(Comparator.comparing(CrossResult.GroupRate::name));
-    }
+    Comparator<CrossResult.GroupRate> byName = Comparator.comparing(CrossResult.GroupRate::name);
+    all.sort(
+        by == CrossResult.By.YEAR
+            ? byName
+            : Comparator.comparingLong((CrossResult.GroupRate rate) -> -rate.share().of())
+                .thenComparing(byName));
     return all;
   }
 
-  /** Tests tried by {@link #hints}. */
+  /** Tests tried on rules. */
   long tests() {
-    return tests;
+    return tried.size();
   }
 
   /** Groups with enough records that are not counted rule by rule. */
@@ -101,21 +130,12 @@ final class Groups {
   }
 
   /** Rules that groups fall short of far more often than all others, least q first. */
-  List<CrossResult.RuleHint> hints() {
+  List<CrossResult.RuleHint> hints(double[] q) {
     List<CrossResult.RuleHint> into = new ArrayList<>();
-    List<RuleRates.Tried> tried = new ArrayList<>();
-    List<CrossResult.By> kinds = new ArrayList<>();
-    for (CrossResult.By by : CrossResult.By.values()) {
-      for (RuleRates.Tried each : rules.tried(by.ordinal(), nobody(by))) {
-        tried.add(each);
-        kinds.add(by);
-      }
-    }
-    tests = tried.size();
-    double[] q = FalseDiscovery.q(tried.stream().mapToDouble(RuleRates.Tried::p).toArray());
-    for (int i = 0; i < q.length; i++) {
+    for (int i = 0; i < tried.size(); i++) {
       RuleRates.Tried each = tried.get(i);
-      if (each.isMarked() && q[i] <= CrossResult.ACCEPTED) {
+      double own = q[firstRule + i];
+      if (each.isMarked() && own <= CrossResult.ACCEPTED) {
         RuleSet.RulesOfPack pack = survey.rules().packs().get(each.pack());
         into.add(
             new CrossResult.RuleHint(
@@ -127,7 +147,7 @@ final class Groups {
                 Share.of(each.fallsShort(), each.told()),
                 each.othersShare(),
                 each.p(),
-                q[i]));
+                own));
       }
     }
     into.sort(

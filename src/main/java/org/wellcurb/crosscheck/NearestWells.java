@@ -12,8 +12,7 @@ final class NearestWells {
   /** The kind of wells of which there may be any number among the neighbours. */
   static final int NO_KIND = -1;
 
-  /** Metres of one degree of latitude on a sphere of the Earth's mean size. */
-  private static final double DEGREE = 111_195;
+  private static final double DEGREE = Neighbourhood.DEGREE;
 
   /** Beyond 80 degrees of latitude degrees of longitude are taken as wide as there. */
   private static final double FLATTEST = 0.1736;

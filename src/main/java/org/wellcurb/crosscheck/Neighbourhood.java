@@ -4,6 +4,9 @@ import java.util.Arrays;
 
 /** Wells in the order of a grid over latitude and longitude, row by row, to find those nearby. */
 final class Neighbourhood {
+  /** Metres of one degree of latitude on a sphere of the Earth's mean size. */
+  static final double DEGREE = 111_195;
+
   /** Degrees of a cell, both ways. */
   static final double CELL = 0.01;
 

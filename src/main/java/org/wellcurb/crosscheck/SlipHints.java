@@ -23,8 +23,8 @@ final class SlipHints {
             : slips.byInput(survey.ints(SurveyRow.FILE));
   }
 
-  /** The q of all tests together: those on figures first, then these. */
-  double[] q(List<Copying.Tried> figures) {
+  /** The p of one family of tests: those on figures first, then these. */
+  double[] p(List<Copying.Tried> figures) {
     double[] p = new double[figures.size() + byContractor.tried().size() + byInput.tried().size()];
     int at = 0;
     for (Copying.Tried each : figures) {
@@ -36,7 +36,7 @@ final class SlipHints {
     for (UnitSlips.Tried each : byInput.tried()) {
       p[at++] = each.p();
     }
-    return FalseDiscovery.q(p);
+    return p;
   }
 
   /** Those that are great enough, and rare enough by chance; least q first. */

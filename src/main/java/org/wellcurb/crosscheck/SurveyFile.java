@@ -7,6 +7,7 @@ import java.nio.channels.FileChannel;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.wellcurb.record.Catalogue;
 
@@ -16,20 +17,26 @@ import org.wellcurb.record.Catalogue;
  *
  * <p>The file is a row of blocks of so many records each. In a block each number of the head of a
  * {@link SurveyRow} has a column of its own, as far from the block's start as the number is from
- * the row's, times the records of a block; then come the marks of all its records and then what the
- * rules said, record by record. So a column is read in long pieces.
+ * the row's, times the records of a block; then comes what the rules said, record by record, and
+ * last the marks of all its records, as many as they are. So a column is read in long pieces.
  */
 public final class SurveyFile implements Closeable {
   private static final int BLOCK = 4096;
 
   private final FileChannel channel;
   private final int rowLength;
-  private final int entries;
+  private final int marksLength;
   private final SurveyPart.Names contractors = new SurveyPart.Names();
   private final SurveyPart.Names zones = new SurveyPart.Names();
   private final List<String> files = new ArrayList<>();
   private final RuleSet rules;
   private final ByteBuffer block;
+
+  /** The marks of the block at hand. */
+  private ByteBuffer marks = ByteBuffer.allocate(0);
+
+  /** Where each block begins, and where the next will; the block at hand is the last. */
+  private long[] starts = new long[2];
   private boolean isWritten = true;
   private int rows;
 
@@ -40,8 +47,8 @@ public final class SurveyFile implements Closeable {
    */
   public SurveyFile(Path path, Catalogue catalogue, RuleSet rules) throws IOException {
     this.rules = rules;
-    entries = catalogue.size();
-    rowLength = SurveyRow.length(catalogue, rules.most());
+    marksLength = SurveyRow.marksLength(catalogue);
+    rowLength = SurveyRow.length(rules.most());
     block = ByteBuffer.allocate(BLOCK * rowLength);
     channel =
         FileChannel.open(
@@ -70,20 +77,24 @@ public final class SurveyFile implements Closeable {
     }
     for (int at = 0; at < end; ) {
       int count = Math.min(BLOCK - rows % BLOCK, (end - at) / rowLength);
-      put(bytes, at, count);
+      put(bytes, at, count, part.marks());
       rows += count;
       at += count * rowLength;
       if (rows % BLOCK == 0) {
         writeBlock();
+        marks.clear();
+        if (starts.length < rows / BLOCK + 2) {
+          starts = Arrays.copyOf(starts, 2 * starts.length);
+        }
       }
     }
   }
 
   /** Puts rows into the block, column by column. */
-  private void put(ByteBuffer from, int start, int count) {
+  private void put(ByteBuffer from, int start, int count, ByteBuffer partMarks) {
     isWritten = false;
     int first = rows % BLOCK;
-    int said = rowLength - SurveyRow.HEAD - entries;
+    int said = rowLength - SurveyRow.HEAD;
     for (int i = 0; i < count; i++) {
       int at = start + i * rowLength;
       int to = first + i;
@@ -94,19 +105,29 @@ public final class SurveyFile implements Closeable {
       block.putShort(BLOCK * SurveyRow.YEAR + 2 * to, from.getShort(at + SurveyRow.YEAR));
       block.put(BLOCK * SurveyRow.FLAGS + to, from.get(at + SurveyRow.FLAGS));
       block.putShort(BLOCK * SurveyRow.PACK + 2 * to, from.getShort(at + SurveyRow.PACK));
-      int marks = at + SurveyRow.HEAD;
-      block.put(BLOCK * SurveyRow.HEAD + entries * to, from, marks, entries);
-      block.put(BLOCK * (SurveyRow.HEAD + entries) + said * to, from, marks + entries, said);
+      block.put(BLOCK * SurveyRow.HEAD + said * to, from, at + SurveyRow.HEAD, said);
+      int theirs = from.getInt(at + SurveyRow.MARKS);
+      int bytes = SurveyRow.MARK_COUNT + SurveyRow.MARK * partMarks.getShort(theirs);
+      marks = SurveyPart.withRoom(marks, bytes);
+      int ours = marks.position();
+      block.putInt(BLOCK * SurveyRow.MARKS + 4 * to, ours);
+      marks.put(ours, partMarks, theirs, bytes).position(ours + bytes);
     }
   }
 
   private void writeBlock() throws IOException {
-    long at = (long) (rows - 1) / BLOCK * block.capacity();
-    block.clear();
-    while (block.hasRemaining()) {
-      channel.write(block, at + block.position());
-    }
+    int number = (rows - 1) / BLOCK;
+    write(block.clear(), starts[number]);
+    ByteBuffer own = marks.duplicate().flip();
+    starts[number + 1] = starts[number] + block.capacity() + own.limit();
+    write(own, starts[number] + block.capacity());
     isWritten = true;
+  }
+
+  private void write(ByteBuffer bytes, long at) throws IOException {
+    while (bytes.hasRemaining()) {
+      channel.write(bytes, at + bytes.position());
+    }
   }
 
   private static void recode(ByteBuffer bytes, int at, int[] codes) {
@@ -140,7 +161,7 @@ public final class SurveyFile implements Closeable {
     if (!isWritten) {
       writeBlock();
     }
-    long at = (long) block * BLOCK * rowLength + offset;
+    long at = starts[block] + offset;
     while (into.hasRemaining()) {
       int count = channel.read(into, at);
       if (count < 0) {
@@ -206,12 +227,12 @@ public final class SurveyFile implements Closeable {
     if (rules.packs().isEmpty()) {
       return;
     }
-    int said = rowLength - SurveyRow.HEAD - entries;
+    int said = rowLength - SurveyRow.HEAD;
     byte[] all = new byte[BLOCK * said];
     short[] packs = new short[BLOCK];
     ByteBuffer packBytes = ByteBuffer.allocate(2 * BLOCK);
     column(
-        SurveyRow.HEAD + entries,
+        SurveyRow.HEAD,
         said,
         (bytes, first, count) -> {
           read(packBytes.clear().limit(2 * count), first / BLOCK, (long) BLOCK * SurveyRow.PACK);
@@ -228,15 +249,35 @@ public final class SurveyFile implements Closeable {
     return rules;
   }
 
-  /** The marks of the entries of one record. */
-  void marks(int place, byte[] into) throws IOException {
-    long offset = (long) BLOCK * SurveyRow.HEAD + (long) place % BLOCK * entries;
-    read(ByteBuffer.wrap(into), place / BLOCK, offset);
+  /**
+   * The marks of what one record says.
+   *
+   * @param into by entry, and then what stands beside them; 0 where nothing is said
+   */
+  void marks(int place, int[] into) throws IOException {
+    int number = place / BLOCK;
+    long offset = (long) BLOCK * rowLength + one(place, SurveyRow.MARKS);
+    long length = starts[number + 1] - starts[number];
+    ByteBuffer bytes = ByteBuffer.allocate((int) Math.min(marksLength, length - offset));
+    read(bytes, number, offset);
+    Arrays.fill(into, 0);
+    for (int left = bytes.getShort(); left > 0; left--) {
+      into[bytes.getShort()] = bytes.getInt();
+    }
   }
 
   /** Where a record stood. */
   Seen seen(int place) throws IOException {
     return new Seen(files.get(one(place, SurveyRow.FILE)), one(place, SurveyRow.LINE), place);
+  }
+
+  /** In degrees; NaN where it is not known. */
+  float latitude(int place) throws IOException {
+    return Float.intBitsToFloat(one(place, SurveyRow.LATITUDE));
+  }
+
+  float longitude(int place) throws IOException {
+    return Float.intBitsToFloat(one(place, SurveyRow.LONGITUDE));
   }
 
   private int one(int place, int column) throws IOException {

@@ -15,6 +15,8 @@ public final class SurveyPart {
   private final int contractor;
   private final int zone;
   private ByteBuffer rows;
+  private ByteBuffer marks;
+  private final int marksLength;
   private final Names contractors = new Names();
   private final Names zones = new Names();
 
@@ -26,6 +28,8 @@ public final class SurveyPart {
     contractor = catalogue.index("driller.licence");
     zone = catalogue.index("site.zone");
     rows = ByteBuffer.allocate(0);
+    marks = ByteBuffer.allocate(0);
+    marksLength = SurveyRow.marksLength(catalogue);
   }
 
   /** Names by the order in which they were met. */
@@ -74,18 +78,31 @@ public final class SurveyPart {
    * @param told what each of its rules said, as {@link Told} has it
    */
   public void add(
-      WellRecord record, int[] hashes, boolean isDeficient, boolean isTold, int pack, byte[] told) {
-    if (rows.remaining() < row.length()) {
-      ByteBuffer more = ByteBuffer.allocate(Math.max(64 * row.length(), 2 * rows.capacity()));
-      more.put(rows.flip());
-      rows = more;
-    }
+      WellRecord record,
+      int[] hashes,
+      boolean isDeficient,
+      boolean isTold,
+      int pack,
+      byte[] told) {
+    rows = withRoom(rows, row.length());
+    marks = withRoom(marks, marksLength);
     int at = rows.position();
     int flags = (isDeficient ? SurveyRow.DEFICIENT : 0) | (isTold ? SurveyRow.TOLD : 0);
     row.put(rows, record, hashes, flags);
     row.told(rows, at, pack, told);
+    rows.putInt(at + SurveyRow.MARKS, marks.position());
+    SurveyRow.marks(marks, record, hashes);
     rows.putInt(at + SurveyRow.CONTRACTOR, contractors.place(written(record, contractor)));
     rows.putInt(at + SurveyRow.ZONE, zones.place(written(record, zone)));
+  }
+
+  /** The buffer, or a greater one with what it holds, with room for so many bytes. */
+  static ByteBuffer withRoom(ByteBuffer buffer, int bytes) {
+    if (buffer.remaining() >= bytes) {
+      return buffer;
+    }
+    int least = buffer.position() + Math.max(bytes, 16_384);
+    return ByteBuffer.allocate(Math.max(least, buffer.capacity() / 2 * 3)).put(buffer.flip());
   }
 
   private static String written(WellRecord record, int entry) {
@@ -96,8 +113,9 @@ public final class SurveyPart {
     return rows;
   }
 
-  int rowLength() {
-    return row.length();
+  /** The marks of all its records, one after the other. */
+  ByteBuffer marks() {
+    return marks;
   }
 
   Names contractors() {
@@ -110,6 +128,7 @@ public final class SurveyPart {
 
   public void clear() {
     rows.clear();
+    marks.clear();
     contractors.clear();
     zones.clear();
   }

@@ -1,6 +1,9 @@
 package org.wellcurb.crosscheck;
 
 import java.nio.ByteBuffer;
+import java.util.Arrays;
+import java.util.List;
+import org.wellcurb.quantity.Dimension;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.record.Catalogue;
@@ -12,8 +15,9 @@ import org.wellcurb.record.WellRecord;
  * How a record is kept until the whole batch is known: a row of fixed length, written to a file, so
  * that the memory needed while records are screened does not grow with the batch.
  *
- * <p>The head of a row holds numbers at the places named here; after it comes one byte for each
- * entry of the catalogue, a mark of its value, 0 where nothing is given; then what the rules said.
+ * <p>The head of a row holds numbers at the places named here; after it comes what the rules said.
+ * Marks of the values of its entries, of 32 bits each, stand apart, for the entries that say
+ * something only: their number, then the place of each in the catalogue and its mark.
  */
 final class SurveyRow {
   static final int ID = 0;
@@ -28,10 +32,19 @@ final class SurveyRow {
   static final int ZONE = 64;
   static final int FILE = 68;
   static final int LINE = 72;
-  static final int YEAR = 76;
-  static final int FLAGS = 78;
-  static final int PACK = 80;
-  static final int HEAD = 82;
+  static final int MARKS = 76;
+  static final int YEAR = 80;
+  static final int FLAGS = 82;
+  static final int PACK = 84;
+  static final int HEAD = 86;
+
+  /** Bytes of the number of marks, and of one mark. */
+  static final int MARK_COUNT = 2;
+
+  static final int MARK = 6;
+
+  /** What has a mark behind all entries: the layers, and the variances. */
+  static final List<String> BESIDE = List.of("layers", "variances");
 
   /** A rule of the kind deficiency falls short. */
   static final int DEFICIENT = 1;
@@ -48,13 +61,14 @@ final class SurveyRow {
   /** Metres of stated accuracy beyond which neighbours are not compared. */
   private static final double ACCURATE = 200;
 
-  /** Fewest entries of a group that make it worth comparing. */
+  /** Fewest measured entries that make a group worth comparing. */
   private static final int FEW = 3;
 
-  /** The group of each entry; less than 0 for those that belong to none. */
-  private final byte[] groups;
+  /** Into which of four parts each measured entry falls; less than 0 for all others. */
+  private final byte[] parts;
 
-  private final byte[] marks;
+  private final int[] ofPart = new int[GROUP_COUNT];
+  private final int[] given = new int[GROUP_COUNT];
   private final byte[] said;
   private final int[] values;
   private final int latitude;
@@ -68,10 +82,10 @@ final class SurveyRow {
    */
   SurveyRow(Catalogue catalogue, int rules) {
     said = new byte[Told.bytes(rules)];
-    groups = new byte[catalogue.size()];
-    marks = new byte[catalogue.size()];
-    for (int i = 0; i < groups.length; i++) {
-      groups[i] = (byte) (isIdentity(catalogue.entry(i)) ? -1 : i % GROUP_COUNT);
+    parts = new byte[catalogue.size()];
+    int measured = 0;
+    for (int i = 0; i < parts.length; i++) {
+      parts[i] = (byte) (isMeasured(catalogue.entry(i)) ? measured++ % GROUP_COUNT : -1);
     }
     values = new int[Field.values().length];
     for (Field field : Field.values()) {
@@ -86,12 +100,17 @@ final class SurveyRow {
 
   /** Bytes of a row. */
   int length() {
-    return HEAD + groups.length + said.length;
+    return HEAD + said.length;
   }
 
-  /** Bytes of a row of records of this catalogue, judged by at most so many rules. */
-  static int length(Catalogue catalogue, int rules) {
-    return HEAD + catalogue.size() + Told.bytes(rules);
+  /** Bytes of a row of records that are judged by at most so many rules. */
+  static int length(int rules) {
+    return HEAD + Told.bytes(rules);
+  }
+
+  /** Bytes that the marks of a record of this catalogue take, at most. */
+  static int marksLength(Catalogue catalogue) {
+    return MARK_COUNT + MARK * (catalogue.size() + BESIDE.size());
   }
 
   /**
@@ -102,7 +121,7 @@ final class SurveyRow {
   void put(ByteBuffer into, WellRecord record, int[] hashes, int flags) {
     int at = into.position();
     into.putLong(at + ID, RecordMark.of(record.id()));
-    marks(into, at, record, hashes);
+    groups(into, at, record, hashes);
     boolean placed = isExact(record, latitude) && isExact(record, longitude);
     into.putFloat(at + LATITUDE, placed ? (float) record.lo(latitude) : Float.NaN);
     into.putFloat(at + LONGITUDE, placed ? (float) record.lo(longitude) : Float.NaN);
@@ -126,31 +145,58 @@ final class SurveyRow {
   void told(ByteBuffer into, int at, int pack, byte[] told) {
     Told.put(said, told);
     into.putShort(at + PACK, (short) pack);
-    into.put(at + HEAD + groups.length, said);
+    into.put(at + HEAD, said);
   }
 
-  /** A byte for each entry, and hashes of four groups of entries. */
-  private void marks(ByteBuffer into, int at, WellRecord record, int[] values) {
-    int[] hashes = new int[GROUP_COUNT];
-    int[] given = new int[GROUP_COUNT];
-    for (int i = 0; i < groups.length; i++) {
-      int mark = 0;
-      if (record.isGiven(i)) {
-        int hash = values[i];
-        mark = 1 + (int) ((hash & 0xFFFFFFFFL) % 255);
-        int group = groups[i];
-        if (group >= 0) {
-          given[group]++;
-          hashes[group] = hashes[group] * 0x01000193 + hash + i;
-        }
+  /**
+   * Four hashes, each of the measured entries of all parts but one: two records that differ in one
+   * of these agree in the hash that leaves out its part.
+   */
+  private void groups(ByteBuffer into, int at, WellRecord record, int[] hashes) {
+    Arrays.fill(ofPart, 0);
+    Arrays.fill(given, 0);
+    int all = 0;
+    for (int i = 0; i < parts.length; i++) {
+      int part = parts[i];
+      if (part >= 0 && record.state(i) != WellRecord.UNKNOWN) {
+        ofPart[part] = ofPart[part] * 0x01000193 + hashes[i] + i;
+        given[part]++;
+        all++;
       }
-      marks[i] = (byte) mark;
     }
-    into.put(at + HEAD, marks);
     for (int group = 0; group < GROUP_COUNT; group++) {
-      int hash = given[group] < FEW ? 0 : hashes[group] | 1;
-      into.putInt(at + GROUPS + 4 * group, hash);
+      int hash = 1;
+      for (int part = 0; part < GROUP_COUNT; part++) {
+        hash = hash * 0x01000193 + (part == group ? 0 : ofPart[part]);
+      }
+      into.putInt(at + GROUPS + 4 * group, all - given[group] < FEW ? 0 : hash | 1);
     }
+  }
+
+  /** Puts the marks of what a record says at the buffer's position. */
+  static void marks(ByteBuffer into, WellRecord record, int[] hashes) {
+    int start = into.position();
+    into.position(start + MARK_COUNT);
+    for (int i = 0; i < hashes.length; i++) {
+      if (record.state(i) != WellRecord.UNKNOWN) {
+        into.putShort((short) i).putInt(hashes[i] == 0 ? 1 : hashes[i]);
+      }
+    }
+    beside(into, hashes.length, record.layers());
+    beside(into, hashes.length + 1, record.variances());
+    into.putShort(start, (short) ((into.position() - start - MARK_COUNT) / MARK));
+  }
+
+  private static void beside(ByteBuffer into, int place, List<?> all) {
+    if (!all.isEmpty()) {
+      long mark = RecordMark.of(all.stream().map(Object::toString).toArray(String[]::new));
+      into.putShort((short) place).putInt((int) (mark >>> 32) | 1);
+    }
+  }
+
+  /** Depths, levels and flows: what differs from well to well, however alike their fittings. */
+  static boolean isMeasured(Entry entry) {
+    return entry.datum().isMovable() || Dimension.FLOW.equals(entry.kind().dimension());
   }
 
   /** Entries that tell records apart, or that all records of a batch share. */

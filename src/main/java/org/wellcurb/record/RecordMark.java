@@ -32,7 +32,8 @@ public final class RecordMark {
         String text = record.text[i];
         long lo = Double.doubleToLongBits(record.lo[i]);
         long hi = Double.doubleToLongBits(record.hi[i]);
-        hashes[i] = hash(text == null ? 31 * lo + hi : text.hashCode());
+        long value = text == null ? lo * FACTOR + Long.rotateLeft(hi, 32) : of(state[i], text);
+        hashes[i] = hash(value + state[i]);
       }
     }
     for (Layer layer : record.layers) {

@@ -83,21 +83,26 @@ final class CrossMaker {
     Duplicates.Found found = result.duplicates();
     List<String> sentences = new ArrayList<>();
     for (Duplicates.NearCopy near : first(found.nearCopies())) {
-      sentences.add(
-          near.different().isEmpty()
-              ? words.say(
-                  "cross.near.equal", view.id(near.first()), view.id(near.second()), near.equal())
-              : words.say(
-                  "cross.near.line",
-                  view.id(near.first()),
-                  view.id(near.second()),
-                  near.equal(),
-                  entries(near.different())));
+      sentences.add(nearCopy(near));
     }
     if (found.isCut()) {
       sentences.add(words.say("cross.near.cut"));
     }
     add(parts, "cross.near", "cross.near.lead", sentences, found.nearCopyTotal());
+  }
+
+  private String nearCopy(Duplicates.NearCopy near) {
+    boolean isPair = near.size() == 2;
+    List<String> names = new ArrayList<>();
+    near.records().stream().limit(Cap.CROSS_NAMED.most()).map(view::id).forEach(names::add);
+    more(names, near.size() - names.size());
+    Object first = isPair ? view.id(near.records().get(0)) : near.size();
+    String others = isPair ? view.id(near.records().get(1)) : String.join(", ", names);
+    String equal = isPair ? "cross.near.equal" : "cross.near.equal.many";
+    String line = isPair ? "cross.near.line" : "cross.near.line.many";
+    return near.different().isEmpty()
+        ? words.say(equal, first, others, near.equal())
+        : words.say(line, first, others, near.equal(), entries(near.different()));
   }
 
   private void figures(List<CrossPage.Part> parts) {
@@ -275,9 +280,13 @@ final class CrossMaker {
 
   private String entries(List<String> keys) {
     List<String> names = new ArrayList<>();
-    keys.stream().limit(Cap.CROSS_NAMED.most()).map(words::entry).forEach(names::add);
+    keys.stream().limit(Cap.CROSS_NAMED.most()).map(this::entry).forEach(names::add);
     more(names, keys.size() - names.size());
     return String.join(", ", names);
+  }
+
+  private String entry(String key) {
+    return key.equals("variances") ? words.say("cross.beside.variances") : words.entry(key);
   }
 
   private void more(List<String> names, long more) {

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
 import java.util.Locale;
+import org.wellcurb.crosscheck.Alike;
 import org.wellcurb.crosscheck.Copying;
 import org.wellcurb.crosscheck.CrossResult;
 import org.wellcurb.crosscheck.Duplicates;
@@ -95,11 +96,16 @@ public final class CrosscheckJson {
     Duplicates.Found found = view.result().duplicates();
     json.writeObjectFieldStart("nearCopy");
     json.writeNumberField("total", found.nearCopyTotal());
+    json.writeNumberField("records", found.nearCopyRecords());
+    json.writeNumberField("mostDifferent", Alike.MOST_DIFFERENT);
+    json.writeNumberField("leastMeasured", Alike.LEAST_MEASURED);
+    json.writeNumberField("leastEqual", Alike.LEAST_EQUAL);
     json.writeBooleanField("searchCut", found.isCut());
     json.writeArrayFieldStart("shown");
     for (Duplicates.NearCopy near : found.nearCopies()) {
       json.writeStartObject();
-      seen(json, view, List.of(near.first(), near.second()));
+      json.writeNumberField("size", near.size());
+      seen(json, view, near.records());
       json.writeNumberField("equal", near.equal());
       texts(json, "different", near.different());
       json.writeEndObject();

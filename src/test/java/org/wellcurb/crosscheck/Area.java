@@ -157,7 +157,10 @@ final class Area {
     return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
   }
 
-  /** Copies forms: another number, another day, another place, and at times one more entry. */
+  /**
+   * Copies forms: another number, and another day, another day and depth, or another place, day and
+   * installer.
+   */
   Area plantCopies(int count) {
     int wells = records.size();
     for (int i = 0; i < count; i++) {
@@ -169,11 +172,12 @@ final class Area {
         case 1 -> {
           copy.put("site.latitude", text(44 + SIZE * random.nextDouble(), 5));
           copy.put("site.longitude", text(-76 + SIZE * random.nextDouble(), 5));
+          copy.put("dates.completed", "1999-0" + (1 + i % 9) + "-11");
+          copy.put("installer.licence", "P-" + i);
         }
         default -> {
           copy.put("dates.completed", day());
           copy.put("well.depth", text(100 + random.nextInt(300), 0));
-          copy.put("well.use", "livestock");
         }
       }
       copies.add(((long) from << 32) | records.size());

@@ -27,15 +27,16 @@ final class Batches {
   }
 
   CrossResult check(Path folder) throws IOException {
-    return check(folder, records, false);
+    return check(folder, records, false, 1000);
   }
 
   /**
    * Looks at records.
    *
    * @param isByFile whether each stands in the input that its entry {@code file} names
+   * @param most that is described of each kind
    */
-  static CrossResult check(Path folder, List<Map<String, String>> records, boolean isByFile)
+  static CrossResult check(Path folder, List<Map<String, String>> records, boolean isByFile, int most)
       throws IOException {
     Path file = folder.resolve("survey");
     Catalogue catalogue = Catalogue.standard();
@@ -48,7 +49,7 @@ final class Batches {
         survey.append(part, input);
         part.clear();
       }
-      return new CrossCheck(survey, catalogue, 1000).run();
+      return new CrossCheck(survey, catalogue, most).run();
     } finally {
       Files.deleteIfExists(file);
     }

@@ -39,9 +39,13 @@ final class RegionTrial {
     CrossResult result = area.check(folder);
     plantedCopies += area.copies.size();
     for (Duplicates.NearCopy near : result.duplicates().nearCopies()) {
-      saidCopies++;
-      long pair = ((long) near.first().place() << 32) | near.second().place();
-      foundCopies += area.copies.contains(pair) ? 1 : 0;
+      saidCopies += near.size() - 1;
+      for (Seen first : near.records()) {
+        for (Seen second : near.records()) {
+          long pair = ((long) first.place() << 32) | second.place();
+          foundCopies += area.copies.contains(pair) ? 1 : 0;
+        }
+      }
     }
     plantedCopyists += area.copyists.size();
     Set<String> said = new HashSet<>();
@@ -68,12 +72,13 @@ final class RegionTrial {
     CrossResult result = new Area(seed, wells).check(folder);
     result.figures().forEach(hint -> wrong.add(seed + ": " + hint));
     result.slips().forEach(hint -> wrong.add(seed + ": " + hint));
+    result.duplicates().nearCopies().forEach(near -> wrong.add(seed + ": " + near));
     cleanRegions++;
     falseAlarms += result.figures().isEmpty() && result.slips().isEmpty() ? 0 : 1;
     boolean isApart =
         result.contractors().stream().anyMatch(rate -> rate.q() <= CrossResult.ACCEPTED);
     falseRates += isApart ? 1 : 0;
-    saidCopies += result.duplicates().nearCopies().size();
+    saidCopies += (int) result.duplicates().nearCopyTotal();
   }
 
   double recall(int found, int planted) {

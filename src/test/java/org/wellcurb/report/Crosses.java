@@ -25,8 +25,13 @@ public final class Crosses {
                     new Duplicates.SameNumber(9, List.of(a, b), List.of())),
                 2,
                 4,
-                List.of(new Duplicates.NearCopy(a, b, 31, List.of("site.latitude"))),
-                1,
+                List.of(
+                    new Duplicates.NearCopy(2, List.of(a, b), 31, List.of("site.latitude")),
+                    new Duplicates.NearCopy(2, List.of(a, b), 31, List.of()),
+                    new Duplicates.NearCopy(12, List.of(a, b), 31, List.of("site.latitude")),
+                    new Duplicates.NearCopy(12, List.of(a, b), 31, List.of())),
+                4,
+                28,
                 true),
             List.of(
                 figure(Copying.Kind.REPEATED, 40),

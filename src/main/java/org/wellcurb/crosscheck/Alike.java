@@ -1,0 +1,154 @@
+package org.wellcurb.crosscheck;
+
+import java.util.BitSet;
+import java.util.List;
+import java.util.Set;
+import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.Entry;
+import org.wellcurb.record.Kind;
+
+/**
+ * When two forms are nearly the same. What every form has of its own, and who copies one has to
+ * change, is three things however many entries tell it: where the well is, when, and by whom.
+ */
+public final class Alike {
+  /** Things that may differ between near copies. */
+  public static final int MOST_DIFFERENT = 3;
+
+  /** Measured entries that must agree: wells alike on a form differ in these. */
+  public static final int LEAST_MEASURED = 4;
+
+  /** The same where more differs than where, when and by whom. */
+  public static final int LEAST_MEASURED_BESIDE = 5;
+
+  /** Measured entries that may differ, unless two of where, when and by whom do. */
+  public static final int MOST_MEASURED_DIFFERENT = 1;
+
+  /** Entries that must agree in all. */
+  public static final int LEAST_EQUAL = 8;
+
+  private static final Set<String> WHERE =
+      Set.of(
+          "site.latitude",
+          "site.longitude",
+          "site.position_datum",
+          "site.position_accuracy",
+          "site.septic_latitude",
+          "site.septic_longitude",
+          "site.elevation",
+          "site.zone");
+
+  private static final Set<String> WHOM = Set.of("driller.licence", "installer.licence");
+
+  /** What an entry tells. */
+  private enum Tells {
+    WHICH,
+    WHERE,
+    WHEN,
+    WHOM,
+    MEASURED,
+    MORE
+  }
+
+  private final Tells[] tells;
+  private final String[] keys;
+
+  Alike(Catalogue catalogue) {
+    int entries = catalogue.size();
+    tells = new Tells[entries + SurveyRow.BESIDE.size()];
+    keys = new String[tells.length];
+    for (int i = 0; i < tells.length; i++) {
+      tells[i] = i < entries ? tells(catalogue.entry(i)) : Tells.MORE;
+      keys[i] = i < entries ? catalogue.entry(i).key() : SurveyRow.BESIDE.get(i - entries);
+    }
+  }
+
+  private static Tells tells(Entry entry) {
+    if (SurveyRow.isIdentity(entry)) {
+      return Tells.WHICH;
+    }
+    if (WHERE.contains(entry.key())) {
+      return Tells.WHERE;
+    }
+    if (WHOM.contains(entry.key())) {
+      return Tells.WHOM;
+    }
+    if (entry.kind() == Kind.DATE) {
+      return Tells.WHEN;
+    }
+    return SurveyRow.isMeasured(entry) ? Tells.MEASURED : Tells.MORE;
+  }
+
+  /** Room for the marks of one record. */
+  int[] marks() {
+    return new int[tells.length];
+  }
+
+  /** Keys of entries, in the order of the form. */
+  List<String> keys(BitSet entries) {
+    return entries.stream().mapToObj(i -> keys[i]).toList();
+  }
+
+  /** Whether the records with these marks are nearly the same. */
+  boolean isNear(int[] a, int[] b) {
+    int equal = 0;
+    int measured = 0;
+    int measuredDifferent = 0;
+    int more = 0;
+    int where = 0;
+    int when = 0;
+    int whom = 0;
+    for (int e = 0; e < tells.length; e++) {
+      if ((a[e] | b[e]) == 0 || tells[e] == Tells.WHICH) {
+        continue;
+      }
+      boolean isEqual = a[e] == b[e];
+      equal += isEqual ? 1 : 0;
+      switch (tells[e]) {
+        case MEASURED -> {
+          measured += isEqual ? 1 : 0;
+          measuredDifferent += isEqual ? 0 : 1;
+        }
+        case WHERE -> where = isEqual ? where : 1;
+        case WHEN -> when = isEqual ? when : 1;
+        case WHOM -> whom = isEqual ? whom : 1;
+        default -> more += isEqual ? 0 : 1;
+      }
+    }
+    int beside = more + measuredDifferent;
+    int own = where + when + whom;
+    return beside + own <= MOST_DIFFERENT
+        && measuredDifferent <= (own < 2 ? MOST_MEASURED_DIFFERENT : 0)
+        && measured >= (beside == 0 ? LEAST_MEASURED : LEAST_MEASURED_BESIDE)
+        && equal >= LEAST_EQUAL;
+  }
+
+  /** The same for wells of one street, which are alike for honest reasons: each entry counts. */
+  boolean isNearWithinStreet(int[] a, int[] b) {
+    int different = 0;
+    boolean isMeasuredEqual = true;
+    for (int e = 0; e < tells.length; e++) {
+      different += a[e] != b[e] && tells[e] != Tells.WHICH ? 1 : 0;
+      isMeasuredEqual &= a[e] == b[e] || tells[e] != Tells.MEASURED;
+    }
+    return different <= (isMeasuredEqual ? MOST_DIFFERENT : MOST_DIFFERENT - 1);
+  }
+
+  /** Adds the entries in which records differ, but for what tells which record it is. */
+  void different(int[] a, int[] b, BitSet into) {
+    for (int e = 0; e < tells.length; e++) {
+      if (a[e] != b[e] && tells[e] != Tells.WHICH) {
+        into.set(e);
+      }
+    }
+  }
+
+  /** Entries of a record, but for those in which it differs from others. */
+  int equal(int[] marks, BitSet different) {
+    int equal = 0;
+    for (int e = 0; e < tells.length; e++) {
+      equal += marks[e] != 0 && tells[e] != Tells.WHICH && !different.get(e) ? 1 : 0;
+    }
+    return equal;
+  }
+}

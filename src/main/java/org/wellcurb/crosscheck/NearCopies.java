@@ -1,0 +1,249 @@
+package org.wellcurb.crosscheck;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.List;
+import java.util.NavigableMap;
+import java.util.TreeMap;
+
+/**
+ * Records that are nearly the same under different numbers, put together in groups. A position that
+ * two records share says nothing, for many positions are section centres.
+ *
+ * <p>They are found in time that grows with the number of records: near copies agree in all measured
+ * entries but those of one of four parts. Records that do so are laid beside a few that stand next
+ * to them, in an order that hangs on their numbers and not on their rows, and are compared entry by
+ * entry unless they are known to be of one group.
+ */
+final class NearCopies {
+  /** Records beside which each is laid. */
+  private static final int WINDOW = 6;
+
+  /** Metres within which wells are alike for honest reasons. */
+  private static final double STREET = 2000;
+
+  /** Pairs that are compared at least, however small the batch. */
+  private static final int LEAST_CANDIDATES = 1_000_000;
+
+  private final SurveyFile survey;
+  private final Alike alike;
+  private final long[] ids;
+
+  /** By record, one that stands before it in its group; itself if there is none. */
+  private final int[] before;
+
+  /** By the first record of each group, the entries in which its records differ. */
+  private final NavigableMap<Integer, BitSet> groups = new TreeMap<>();
+
+  /** By hash, those that more records share than are laid beside one another. */
+  private final List<int[]> shared = new ArrayList<>();
+
+  private long[] pairs = new long[1024];
+  private int size;
+  private boolean isFull;
+
+  NearCopies(SurveyFile survey, Alike alike, long[] ids) throws IOException {
+    this.survey = survey;
+    this.alike = alike;
+    this.ids = ids;
+    int[] order = order();
+    for (int group = 0; group < SurveyRow.GROUP_COUNT; group++) {
+      candidates(survey.ints(SurveyRow.GROUPS + 4 * group), order);
+    }
+    KeySort.sort(pairs, size);
+    before = new int[ids.length];
+    Arrays.setAll(before, i -> i);
+    compare();
+  }
+
+  /** Records in an order that hangs on their numbers alone. */
+  private int[] order() {
+    long[] keys = new long[ids.length];
+    for (int i = 0; i < keys.length; i++) {
+      keys[i] = (Areas.mixed(ids[i]) & -(1L << Integer.SIZE)) | i;
+    }
+    KeySort.sort(keys, keys.length);
+    int[] order = new int[keys.length];
+    Arrays.setAll(order, i -> (int) keys[i]);
+    return order;
+  }
+
+  /**
+   * Adds pairs that agree in a hash, the earlier record in the upper half. As many as there are
+   * records, at most: in a batch where that is too few, most forms are empty.
+   */
+  private void candidates(int[] hashes, int[] order) {
+    int room = Math.max(LEAST_CANDIDATES, ids.length);
+    long[] keyed = new long[hashes.length];
+    int count = 0;
+    for (int i = 0; i < order.length; i++) {
+      if (hashes[order[i]] != 0) {
+        keyed[count++] = ((long) hashes[order[i]] << Integer.SIZE) | i;
+      }
+    }
+    KeySort.sort(keyed, count);
+    int[] wide = new int[8];
+    int wides = 0;
+    for (int i = 0; i < count; i++) {
+      int hash = hash(keyed[i]);
+      for (int j = i + 1; j < count && hash(keyed[j]) == hash; j++) {
+        if (j > i + WINDOW) {
+          if (wides == 0 || wide[wides - 1] != hash) {
+            wide = wides == wide.length ? Arrays.copyOf(wide, 2 * wides) : wide;
+            wide[wides++] = hash;
+          }
+          break;
+        }
+        add(order[(int) keyed[i]], order[(int) keyed[j]], room);
+      }
+    }
+    shared.add(Arrays.copyOf(wide, wides));
+  }
+
+  private static int hash(long keyed) {
+    return (int) (keyed >>> Integer.SIZE);
+  }
+
+  private void add(int a, int b, int room) {
+    if (ids[a] == ids[b]) {
+      return;
+    }
+    if (size == room) {
+      isFull = true;
+      return;
+    }
+    if (size == pairs.length) {
+      pairs = Arrays.copyOf(pairs, 2 * size);
+    }
+    pairs[size++] = ((long) Math.min(a, b) << Integer.SIZE) | Math.max(a, b);
+  }
+
+  private void compare() throws IOException {
+    int[] a = alike.marks();
+    int[] b = alike.marks();
+    int read = -1;
+    for (int i = 0; i < size; i++) {
+      int first = (int) (pairs[i] >>> Integer.SIZE);
+      int second = (int) pairs[i];
+      if ((i > 0 && pairs[i] == pairs[i - 1]) || first(first) == first(second)) {
+        continue;
+      }
+      if (first != read) {
+        survey.marks(first, a);
+        read = first;
+      }
+      survey.marks(second, b);
+      if (alike.isNear(a, b) && (alike.isNearWithinStreet(a, b) || isFar(first, second))) {
+        unite(first(first), first(second), a, b);
+      }
+    }
+    pairs = new long[0];
+  }
+
+  /** Whether wells are known to stand too far apart to be of one street. */
+  private boolean isFar(int one, int other) throws IOException {
+    double latitude = survey.latitude(one);
+    double north = latitude - survey.latitude(other);
+    double east =
+        (survey.longitude(one) - survey.longitude(other)) * Math.cos(Math.toRadians(latitude));
+    return Math.hypot(north, east) * Neighbourhood.DEGREE > STREET;
+  }
+
+  /** The first record of a record's group. */
+  private int first(int record) {
+    int first = record;
+    while (before[first] != first) {
+      before[first] = before[before[first]];
+      first = before[first];
+    }
+    return first;
+  }
+
+  private void unite(int one, int other, int[] a, int[] b) {
+    BitSet different = new BitSet();
+    alike.different(a, b, different);
+    for (int group : new int[] {one, other}) {
+      BitSet known = groups.remove(group);
+      if (known != null) {
+        different.or(known);
+      }
+    }
+    before[Math.max(one, other)] = Math.min(one, other);
+    groups.put(Math.min(one, other), different);
+  }
+
+  /** How many groups there are. */
+  long groups() {
+    return groups.size();
+  }
+
+  /** How many records are in groups. */
+  long records() {
+    long records = 0;
+    for (int i = 0; i < before.length; i++) {
+      records += before[i] != i || groups.containsKey(i) ? 1 : 0;
+    }
+    return records;
+  }
+
+  /**
+   * Whether copies may have been missed: where many records share a hash and are not of one group,
+   * not all of them were laid beside one another.
+   */
+  boolean isCut() throws IOException {
+    if (isFull) {
+      return true;
+    }
+    for (int group = 0; group < SurveyRow.GROUP_COUNT; group++) {
+      int[] wide = shared.get(group);
+      if (wide.length == 0) {
+        continue;
+      }
+      Arrays.sort(wide);
+      int[] hashes = survey.ints(SurveyRow.GROUPS + 4 * group);
+      int[] met = new int[wide.length];
+      Arrays.fill(met, -1);
+      for (int i = 0; i < hashes.length; i++) {
+        int at = Arrays.binarySearch(wide, hashes[i]);
+        if (at >= 0 && met[at] >= 0 && ids[i] != ids[met[at]] && first(i) != first(met[at])) {
+          return true;
+        }
+        if (at >= 0) {
+          met[at] = i;
+        }
+      }
+    }
+    return false;
+  }
+
+  /** The first groups, in input order. */
+  List<Duplicates.NearCopy> shown(int most) throws IOException {
+    NavigableMap<Integer, List<Seen>> seen = new TreeMap<>();
+    NavigableMap<Integer, Integer> sizes = new TreeMap<>();
+    groups.keySet().stream().limit(most).forEach(first -> seen.put(first, new ArrayList<>()));
+    for (int i = 0; i < before.length && !seen.isEmpty(); i++) {
+      List<Seen> named = seen.get(first(i));
+      if (named != null) {
+        sizes.merge(first(i), 1, Integer::sum);
+        if (named.size() < CrossCheck.NAMED) {
+          named.add(survey.seen(i));
+        }
+      }
+    }
+    List<Duplicates.NearCopy> shown = new ArrayList<>();
+    int[] marks = alike.marks();
+    for (int first : seen.keySet()) {
+      survey.marks(first, marks);
+      BitSet different = groups.getOrDefault(first, new BitSet());
+      shown.add(
+          new Duplicates.NearCopy(
+              sizes.getOrDefault(first, 0),
+              seen.getOrDefault(first, List.of()),
+              alike.equal(marks, different),
+              alike.keys(different)));
+    }
+    return shown;
+  }
+}

@@ -1,0 +1,238 @@
+package org.wellcurb.crosscheck;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Forms that are copies of one another, or say the same under one number. */
+class NearCopiesTest {
+  private static final long SEED = 20263;
+
+  @TempDir Path folder;
+
+  private final Batches batch = new Batches();
+  private final Random random = new Random(SEED);
+
+  private Map<String, String> form() {
+    return batch.add(
+        "record.id",
+        "W-" + batch.records.size(),
+        "driller.licence",
+        "D-" + random.nextInt(9),
+        "installer.licence",
+        "P-" + random.nextInt(9),
+        "dates.completed",
+        "2019-04-" + (1 + random.nextInt(28)),
+        "site.latitude",
+        "" + (44 + random.nextInt(9000) / 9e4),
+        "site.longitude",
+        "" + (-38 - random.nextInt(9000) / 9e4),
+        "site.elevation",
+        "" + (400 + random.nextInt(300)),
+        "well.depth",
+        "" + (100 + random.nextInt(300)),
+        "well.casing_depth",
+        "" + (40 + random.nextInt(50)),
+        "water.static_level",
+        "" + (10 + random.nextInt(70)),
+        "water.pumping_level",
+        "" + (90 + random.nextInt(9)),
+        "water.yield",
+        "" + (3 + random.nextInt(30)),
+        "pump.intake_depth",
+        "" + (85 + random.nextInt(10)),
+        "well.use",
+        "household",
+        "well.casing_material",
+        "steel",
+        "pressure.cut_in",
+        "40",
+        "tank.volume",
+        "" + (40 + random.nextInt(50)));
+  }
+
+  private Map<String, String> copy(Map<String, String> form, String... changes) {
+    Map<String, String> copy = new LinkedHashMap<>(form);
+    copy.put("record.id", "W-" + batch.records.size());
+    for (int i = 0; i < changes.length; i += 2) {
+      copy.put(changes[i], changes[i + 1]);
+    }
+    batch.records.add(copy);
+    return copy;
+  }
+
+  private Duplicates.Found found() throws Exception {
+    return batch.check(folder).duplicates();
+  }
+
+  /** Who copies a form has to change where, when and by whom. */
+  @Test
+  void aCopyAtAnotherPlaceOnAnotherDayByAnotherLicenceIsFound() throws Exception {
+    for (int i = 0; i < 40; i++) {
+      copy(
+          form(),
+          "driller.licence",
+          "X-1",
+          "installer.licence",
+          "X-2",
+          "dates.completed",
+          "2001-01-01",
+          "site.latitude",
+          "45.51",
+          "site.longitude",
+          "-39.2",
+          "site.elevation",
+          "812");
+    }
+    Duplicates.Found found = found();
+    assertEquals(40, found.nearCopyTotal(), "" + SEED);
+    assertEquals(6, found.nearCopies().get(0).different().size());
+    assertFalse(found.isCut());
+  }
+
+  @Test
+  void wellsOfOneStreetAreAlike() throws Exception {
+    Map<String, String> form = form();
+    form.put("site.latitude", "44.0400");
+    copy(
+        form,
+        "dates.completed",
+        "2019-05-01",
+        "site.latitude",
+        "44.0410",
+        "site.elevation",
+        "702",
+        "tank.volume",
+        "12");
+    assertEquals(0, found().nearCopyTotal());
+    batch.records.get(1).put("site.latitude", "44.5410");
+    assertEquals(1, found().nearCopyTotal());
+  }
+
+  @Test
+  void wellsOfOneStreetMayDifferInOneMeasuredEntryToo() throws Exception {
+    copy(form(), "well.depth", "7", "dates.completed", "2001-01-01");
+    assertEquals(1, found().nearCopyTotal());
+    copy(form(), "well.depth", "7", "dates.completed", "2001-01-01", "tank.volume", "12");
+    assertEquals(1, found().nearCopyTotal());
+  }
+
+  @Test
+  void aFourthThingThatDiffersIsOneTooMany() throws Exception {
+    String[] three = {
+      "dates.completed", "2001-01-01", "site.latitude", "45.51", "tank.volume", "12"
+    };
+    copy(form(), three);
+    assertEquals(1, found().nearCopyTotal());
+    copy(form(), three).put("well.use", "livestock");
+    assertEquals(1, found().nearCopyTotal());
+  }
+
+  @Test
+  void aMeasuredEntryMayDifferAndTwoMayNot() throws Exception {
+    copy(form(), "well.depth", "7");
+    copy(form(), "well.depth", "7", "water.yield", "2");
+    copy(form(), "well.depth", "7", "site.latitude", "45.1", "dates.completed", "2001-01-01");
+    assertEquals(1, found().nearCopyTotal());
+  }
+
+  /** Three figures agree by chance among many wells: nothing is said of them. */
+  @Test
+  void formsOfThreeMeasuredEntriesAreNoCopies() throws Exception {
+    for (int i = 0; i < 2; i++) {
+      Map<String, String> form = form();
+      form.keySet()
+          .removeAll(List.of("water.pumping_level", "well.casing_depth", "pump.intake_depth"));
+      form.putAll(
+          Map.of("well.depth", "200", "water.static_level", "20", "water.yield", "10"));
+    }
+    assertEquals(0, found().nearCopyTotal());
+  }
+
+  @Test
+  void equalFormsAreOneGroup() throws Exception {
+    Map<String, String> form = form();
+    for (int i = 0; i < 2999; i++) {
+      copy(form);
+    }
+    Duplicates.Found found = found();
+    assertEquals(1, found.nearCopyTotal());
+    assertEquals(3000, found.nearCopyRecords());
+    assertEquals(3000, found.nearCopies().get(0).size());
+    assertEquals(List.of(), found.nearCopies().get(0).different());
+    assertFalse(found.isCut(), "nothing was missed");
+  }
+
+  @Test
+  void rowsOfOneNumberAreNoCopiesAndNothingIsMissed() throws Exception {
+    Map<String, String> form = form();
+    for (int i = 0; i < 300; i++) {
+      copy(form, "record.id", "W-0");
+    }
+    Duplicates.Found found = found();
+    assertEquals(0, found.nearCopyTotal());
+    assertEquals(1, found.sameNumberTotal());
+    assertFalse(found.isCut());
+  }
+
+  @Test
+  void theOrderOfRowsTellsNothing() throws Exception {
+    Map<String, String> same = form();
+    for (int i = 0; i < 60; i++) {
+      copy(form(), "site.latitude", "45.1");
+      copy(same, "well.use", i % 3 == 0 ? "livestock" : "household", "tank.volume", "" + i);
+    }
+    String before = told();
+    for (int i = 0; i < 3; i++) {
+      Collections.shuffle(batch.records, random);
+      assertEquals(before, told(), "" + SEED);
+    }
+  }
+
+  private String told() throws Exception {
+    Duplicates.Found found = found();
+    List<Integer> sizes =
+        found.nearCopies().stream().map(Duplicates.NearCopy::size).sorted().toList();
+    return found.nearCopyTotal() + " " + found.nearCopyRecords() + sizes + found.isCut();
+  }
+
+  /** A short mark of each value would let some of these pass for the same. */
+  @Test
+  void whatDiffersUnderOneNumberIsAlwaysSaid() throws Exception {
+    for (int i = 0; i < 2000; i++) {
+      Map<String, String> form = form();
+      int depth = Integer.parseInt(form.getOrDefault("well.depth", "0"));
+      copy(form, "record.id", form.getOrDefault("record.id", ""), "well.depth", "" + (depth + 7));
+    }
+    Duplicates.Found found = Batches.check(folder, batch.records, false, 5000).duplicates();
+    assertEquals(2000, found.sameNumbers().size());
+    for (Duplicates.SameNumber same : found.sameNumbers()) {
+      assertEquals(List.of("well.depth"), same.different(), "" + SEED);
+    }
+  }
+
+  /** Words of one hash code, a sign, and a blank for what does not apply, are differences. */
+  @Test
+  void valuesThatAreEasilyTakenForOneAreTold() throws Exception {
+    differs("driller.licence", "Aa-7", "BB-7");
+    differs("site.longitude", "40.5", "-40.5");
+    differs("tank.volume", "n/a", "");
+  }
+
+  private void differs(String key, String one, String other) throws Exception {
+    batch.records.clear();
+    Map<String, String> form = form();
+    form.put(key, one);
+    copy(form, "record.id", form.getOrDefault("record.id", ""), key, other);
+    assertTrue(found().sameNumbers().get(0).different().contains(key), key);
+  }
+}
