@@ -26,12 +26,7 @@ final class EarlierFindings {
    * @param marks the mark of the entries that its rule read; empty where the report has none
    */
   EarlierFindings(
-      SinceLog records,
-      long[] ids,
-      long[] places,
-      int[] rules,
-      long[] marks,
-      OwnEntries entries) {
+      SinceLog records, long[] ids, long[] places, int[] rules, long[] marks, OwnEntries entries) {
     this.records = records;
     this.places = places.clone();
     this.rules = rules.clone();
@@ -54,8 +49,7 @@ final class EarlierFindings {
     int rule = rules[finding];
     if (rule >= 0 && entries.mark(record, rule) == marks[finding]) {
       sameByNumber[finding] = true;
-      long place =
-          SinceLog.place(record.id(), record.file(), String.valueOf(record.row()));
+      long place = SinceLog.place(record.id(), record.file(), String.valueOf(record.row()));
       if (place == places[finding]) {
         sameByPlace[finding] = true;
       }

@@ -13,9 +13,10 @@ import org.wellcurb.rulepack.Pack;
 import org.wellcurb.rulepack.Rule;
 
 /**
- * The entries of a record on which each rule's outcome may depend: its own and those of the rules of
- * its subject, what depths are measured from, what the form covers and which pack judges. Where none
- * of them changed between two runs, a finding came or went by the rules, the day or the program.
+ * The entries of a record on which each rule's outcome may depend: its own and those of the rules
+ * of its subject, what depths are measured from, what the form covers and which pack judges. Where
+ * none of them changed between two runs, a finding came or went by the rules, the day or the
+ * program.
  */
 final class OwnEntries {
   private static final List<String> ALWAYS = List.of("record.covers", PackChoice.ENTRY);

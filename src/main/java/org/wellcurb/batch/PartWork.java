@@ -193,7 +193,9 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     place++;
   }
 
-  /** Keeps what a later run needs to lay its findings beside these, and lays these beside earlier. */
+  /**
+   * Keeps what a later run needs to lay its findings beside these, and lays these beside earlier.
+   */
   private void mark(
       WellRecord record,
       long mark,

@@ -87,8 +87,7 @@ public final class ScreenRun {
     }
   }
 
-  private static EarlierFindings read(EarlierReport earlier, OwnEntries entries)
-      throws RunFailure {
+  private static EarlierFindings read(EarlierReport earlier, OwnEntries entries) throws RunFailure {
     try {
       return earlier.read(entries);
     } catch (IOException e) {

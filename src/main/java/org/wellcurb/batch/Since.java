@@ -73,7 +73,12 @@ final class Since {
           line -> {
             String licence = there.next(line);
             if (Arrays.binarySearch(keysNow, key(line)) < 0) {
-              put(out, text, line, licence.isEmpty() ? licenceNow(line) : licence, gone(line, there));
+              put(
+                  out,
+                  text,
+                  line,
+                  licence.isEmpty() ? licenceNow(line) : licence,
+                  gone(line, there));
             }
           });
     }
@@ -116,7 +121,9 @@ final class Since {
     return now.count(id) == 1 && before.count(id) == 1 && now.mark(id) == before.mark(id);
   }
 
-  /** The licence that a finding of an older report falls to, which kept none; empty if not known. */
+  /**
+   * The licence that a finding of an older report falls to, which kept none; empty if not known.
+   */
   private String licenceNow(Line line) {
     long id = RecordMark.of(line.recordId());
     String[] licence = {""};

@@ -14,8 +14,8 @@ import java.util.List;
  * @param rulesTests tests among them on rules and groups
  * @param groupsLeftOut groups that were too many to be counted rule by rule; the largest were
  * @param slips groups whose depths are in another unit, least q first
- * @param tests tests tried in all: q is the greater of that over all of them and that over those
- *     of one kind
+ * @param tests tests tried in all: q is the greater of that over all of them and that over those of
+ *     one kind
  * @param unlike wells unlike their neighbours, farthest first, at most so many
  * @param unlikeTotal how many there are
  * @param comparedWells wells with neighbours that agree, over all fields

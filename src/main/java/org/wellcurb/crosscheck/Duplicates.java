@@ -94,13 +94,7 @@ public final class Duplicates {
     }
     NearCopies near = new NearCopies(survey, alike, ids);
     return new Found(
-        same,
-        groups.size(),
-        rows,
-        near.shown(most),
-        near.groups(),
-        near.records(),
-        near.isCut());
+        same, groups.size(), rows, near.shown(most), near.groups(), near.records(), near.isCut());
   }
 
   /** Places of the records of each number that stands more than once, by first place. */

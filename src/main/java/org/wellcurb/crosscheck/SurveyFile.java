@@ -37,6 +37,7 @@ public final class SurveyFile implements Closeable {
 
   /** Where each block begins, and where the next will; the block at hand is the last. */
   private long[] starts = new long[2];
+
   private boolean isWritten = true;
   private int rows;
 

@@ -78,12 +78,7 @@ public final class SurveyPart {
    * @param told what each of its rules said, as {@link Told} has it
    */
   public void add(
-      WellRecord record,
-      int[] hashes,
-      boolean isDeficient,
-      boolean isTold,
-      int pack,
-      byte[] told) {
+      WellRecord record, int[] hashes, boolean isDeficient, boolean isTold, int pack, byte[] told) {
     rows = withRoom(rows, row.length());
     marks = withRoom(marks, marksLength);
     int at = rows.position();

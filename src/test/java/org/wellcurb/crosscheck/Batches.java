@@ -36,7 +36,8 @@ final class Batches {
    * @param isByFile whether each stands in the input that its entry {@code file} names
    * @param most that is described of each kind
    */
-  static CrossResult check(Path folder, List<Map<String, String>> records, boolean isByFile, int most)
+  static CrossResult check(
+      Path folder, List<Map<String, String>> records, boolean isByFile, int most)
       throws IOException {
     Path file = folder.resolve("survey");
     Catalogue catalogue = Catalogue.standard();

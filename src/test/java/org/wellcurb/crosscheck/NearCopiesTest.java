@@ -152,8 +152,7 @@ class NearCopiesTest {
       Map<String, String> form = form();
       form.keySet()
           .removeAll(List.of("water.pumping_level", "well.casing_depth", "pump.intake_depth"));
-      form.putAll(
-          Map.of("well.depth", "200", "water.static_level", "20", "water.yield", "10"));
+      form.putAll(Map.of("well.depth", "200", "water.static_level", "20", "water.yield", "10"));
     }
     assertEquals(0, found().nearCopyTotal());
   }
