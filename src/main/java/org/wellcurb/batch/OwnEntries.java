@@ -43,7 +43,7 @@ final class OwnEntries {
     boolean depths = false;
     for (Rule other : rules) {
       boolean same = !rule.subject().isEmpty() && rule.subject().equals(other.subject());
-      if (other == rule || same) {
+      if (other.id().equals(rule.id()) || same) {
         for (Entry entry : other.program().reads()) {
           all.add(entry.index());
           depths |= entry.datum().isMovable();

@@ -102,7 +102,7 @@ final class SideTable {
         throw RunFailure.unusable(
             file
                 + ":"
-                + (open ? quote.group(1) : quote.group(2)).replaceAll("\\D", "")
+                + String.valueOf(quote.group(open ? 1 : 2)).replaceAll("\\D", "")
                 + (open
                     ? ": a quote is opened and never closed; close it"
                     : ": letters follow a closing quote; write a quote within a cell twice"),
