@@ -12,21 +12,21 @@ import org.wellcurb.report.RecordLine;
 final class Bars {
   private volatile @Nullable RecordLine lines;
   private volatile @Nullable RecordLine sheets;
-  private volatile boolean asksCounted = true;
+  private volatile int asksFrom;
 
   void set(@Nullable RecordLine lines, @Nullable RecordLine sheets) {
     this.lines = lines;
     this.sheets = sheets;
   }
 
-  /** Ends the counting of what to ask for, in parts that are still to come. */
-  void asksAreEnough() {
-    asksCounted = false;
+  /** Sets the level below which what to ask for need not be counted any more. */
+  void asksFrom(int level) {
+    asksFrom = level;
   }
 
-  /** True while what to ask for may still have to be counted. */
-  boolean asksAreCounted() {
-    return asksCounted;
+  /** The level of {@link AskSample} from which what to ask for may have to be counted. */
+  int asksFrom() {
+    return asksFrom;
   }
 
   boolean mayBeListed(KindCounts kinds, String file, long row) {

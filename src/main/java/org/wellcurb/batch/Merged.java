@@ -16,7 +16,7 @@ import org.wellcurb.report.RecordLine;
 final class Merged implements Pipeline.Merge<PartResult>, Closeable {
   final Totals totals = new Totals();
   final LicenceCounts licences = new LicenceCounts();
-  final AskCounts asks = new AskCounts();
+  private final AskSample asks = new AskSample();
   final SinceLog since = new SinceLog();
   final List<String> idleVariances = new ArrayList<>();
   long idleVarianceCount;
@@ -70,11 +70,8 @@ final class Merged implements Pipeline.Merge<PartResult>, Closeable {
     if (first == null) {
       first = result.first;
     }
-    if (totals.screened() < Cap.ASKS_COUNTED.most()) {
-      asks.add(result.asks);
-    } else {
-      bars.asksAreEnough();
-    }
+    asks.add(result.asks, Cap.ASKS_COUNTED.most());
+    bars.asksFrom(asks.least());
     totals.add(result);
     licences.add(result.licences);
     since.add(result.since);
@@ -92,6 +89,11 @@ final class Merged implements Pipeline.Merge<PartResult>, Closeable {
     bars.set(lines.bar(), bar == null ? null : bar.line());
     progress.rows(totals.rowsRead());
     result.clear();
+  }
+
+  /** What to ask for, over a sample of the whole batch. */
+  AskCounts asks() {
+    return asks.all();
   }
 
   /** The record, where there was only one. */

@@ -42,7 +42,7 @@ final class PartResult {
   final List<SetAsideLine> setAsideShown = new ArrayList<>();
 
   final LicenceCounts licences = new LicenceCounts();
-  final AskCounts asks = new AskCounts();
+  final AskSample asks = new AskSample();
   final Worst<RecordLine> lines;
   final Worst<Flagged> flagged;
   final long[] outcomes = new long[Outcome.values().length];

@@ -171,8 +171,9 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     if (!installer.isEmpty() && !NameFold.same(installer, driller)) {
       result.licences.record(installer);
     }
-    if (plan.bars().asksAreCounted()) {
-      countAsks(pack, judged);
+    int level = AskSample.level(mark);
+    if (level >= plan.bars().asksFrom()) {
+      countAsks(pack, judged, result.asks.at(level));
     }
     if (plan.request().outcomes()) {
       OutcomesCsv.put(result.outcomeLines, record, screeners.get(pack), judged);
@@ -259,14 +260,14 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     }
   }
 
-  private void countAsks(int pack, byte[] judged) {
+  private void countAsks(int pack, byte[] judged, AskCounts asks) {
     Screener screener = screeners.get(pack);
     for (int i = 0; i < judged.length; i++) {
       if (judged[i] == CANNOT_TELL) {
-        result.asks.outcome(pack, i, screener.needs(i));
+        asks.outcome(pack, i, screener.needs(i));
       }
     }
-    result.asks.endRecord();
+    asks.endRecord();
   }
 
   /** Findings that nobody has settled; counts them in {@code kinds}. */

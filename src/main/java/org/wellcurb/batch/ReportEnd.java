@@ -121,8 +121,8 @@ final class ReportEnd {
     cuts.note(Cap.COLUMNS_ON_PAGE, columnCount);
     int licences = merged.licences.lines().size();
     cuts.note(Cap.CONTRACTORS_ON_PAGE, licences);
-    cuts.note(Cap.RULE_ASKS_ON_PAGE, merged.asks.rules());
-    cuts.note(Cap.ASKS_COUNTED, merged.asks.records(), totals.screened());
+    cuts.note(Cap.RULE_ASKS_ON_PAGE, merged.asks().rules());
+    cuts.note(Cap.ASKS_COUNTED, merged.asks().records(), totals.screened());
     if (merged.licences.isCut()) {
       cuts.note(Cap.LICENCES_COUNTED, licences, licences + 1L);
     }
@@ -159,8 +159,8 @@ final class ReportEnd {
         tallies,
         records,
         first(contractors, Cap.CONTRACTORS_ON_PAGE),
-        merged.asks.lines(Cap.ASKS_ON_PAGE.most()),
-        merged.asks.byRule(Cap.RULE_ASKS_ON_PAGE.most(), Cap.RULE_ASKS_NAMED.most() + 1),
+        merged.asks().lines(Cap.ASKS_ON_PAGE.most()),
+        merged.asks().byRule(Cap.RULE_ASKS_ON_PAGE.most(), Cap.RULE_ASKS_NAMED.most() + 1),
         grid,
         totals.setAsideShown(),
         first(lines, Cap.INPUTS_ON_PAGE),
@@ -178,7 +178,7 @@ final class ReportEnd {
     if (survey == null) {
       return null;
     }
-    CrossView view = CrossFiles.write(folder, survey, tallies, merged.asks);
+    CrossView view = CrossFiles.write(folder, survey, tallies, merged.asks());
     survey.close();
     Files.delete(folder.resolve(ScreenRun.SURVEY));
     return view;

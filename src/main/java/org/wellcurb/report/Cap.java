@@ -41,7 +41,7 @@ public enum Cap {
   QUOTED_LETTERS(200, "set-aside.csv"),
   /** Letters of a file name made from a record's number, before what makes it unique. */
   NAME_LETTERS(60, "records.csv"),
-  /** Records over which it is counted what would be most useful to ask for: the first of a run. */
+  /** Records over which it is counted what would be most useful to ask for, drawn from all. */
   ASKS_COUNTED(20_000, "outcomes.csv"),
   /** Entries to ask for that the batch page lists. */
   ASKS_ON_PAGE(50, "outcomes.csv"),

@@ -11,7 +11,7 @@ import org.wellcurb.crosscheck.Seen;
  * @param result what was found
  * @param rules how the batch stands to each rule that could be told, in the packs' order
  * @param asks entries that would settle most of what cannot be told, most useful first
- * @param askedOf records over which that was counted: the first of the batch
+ * @param askedOf records over which that was counted, drawn from the whole batch
  * @param ids number of each record named, by its place in the batch
  */
 public record CrossView(
