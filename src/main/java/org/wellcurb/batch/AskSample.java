@@ -1,7 +1,7 @@
 package org.wellcurb.batch;
 
-import java.util.Arrays;
-import org.jspecify.annotations.Nullable;
+import java.util.NavigableMap;
+import java.util.TreeMap;
 
 /**
  * What cannot be told, counted over a sample of the whole batch: as many records as a cap allows,
@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
 final class AskSample {
   private static final int LEVELS = 40;
 
-  private final @Nullable AskCounts[] levels = new @Nullable AskCounts[LEVELS];
+  private final NavigableMap<Integer, AskCounts> levels = new TreeMap<>();
   private int least;
 
   /** The level of the record with this mark. */
@@ -23,34 +23,19 @@ final class AskSample {
 
   /** The counts over records of a level. */
   AskCounts at(int level) {
-    AskCounts counts = levels[level];
-    if (counts == null) {
-      counts = new AskCounts();
-      levels[level] = counts;
-    }
-    return counts;
+    return levels.computeIfAbsent(level, none -> new AskCounts());
   }
 
   /** Adds the counts of another part, and lets go of levels that are too many records. */
   void add(AskSample part, int most) {
-    for (int level = least; level < LEVELS; level++) {
-      AskCounts counts = part.levels[level];
-      if (counts != null) {
-        at(level).add(counts);
-      }
-    }
+    part.levels.tailMap(least, true).forEach((level, counts) -> at(level).add(counts));
     while (least < LEVELS - 1 && records() > most) {
-      levels[least++] = null;
+      levels.remove(least++);
     }
   }
 
   private long records() {
-    long records = 0;
-    for (int level = least; level < LEVELS; level++) {
-      AskCounts counts = levels[level];
-      records += counts == null ? 0 : counts.records();
-    }
-    return records;
+    return levels.values().stream().mapToLong(AskCounts::records).sum();
   }
 
   /** Records of lower levels need not be counted any more. */
@@ -61,16 +46,11 @@ final class AskSample {
   /** The counts over the sample. */
   AskCounts all() {
     AskCounts all = new AskCounts();
-    for (int level = least; level < LEVELS; level++) {
-      AskCounts counts = levels[level];
-      if (counts != null) {
-        all.add(counts);
-      }
-    }
+    levels.values().forEach(all::add);
     return all;
   }
 
   void clear() {
-    Arrays.fill(levels, null);
+    levels.clear();
   }
 }

@@ -9,7 +9,8 @@ import org.wellcurb.record.Kind;
 
 /**
  * When two forms are nearly the same. What every form has of its own, and who copies one has to
- * change, is three things however many entries tell it: where the well is, when, and by whom.
+ * change, is three things however many entries tell it: where the well is, when, and by whom. Where
+ * two of these differ, nothing else may: honest forms that do and differ a little more are too many.
  */
 public final class Alike {
   /** Things that may differ between near copies. */
@@ -21,7 +22,7 @@ public final class Alike {
   /** The same where more differs than where, when and by whom. */
   public static final int LEAST_MEASURED_BESIDE = 5;
 
-  /** Measured entries that may differ, unless two of where, when and by whom do. */
+  /** Measured entries that may differ. */
   public static final int MOST_MEASURED_DIFFERENT = 1;
 
   /** Entries that must agree in all. */
@@ -118,7 +119,8 @@ public final class Alike {
     int beside = more + measuredDifferent;
     int own = where + when + whom;
     return beside + own <= MOST_DIFFERENT
-        && measuredDifferent <= (own < 2 ? MOST_MEASURED_DIFFERENT : 0)
+        && (own < 2 || beside == 0)
+        && measuredDifferent <= MOST_MEASURED_DIFFERENT
         && measured >= (beside == 0 ? LEAST_MEASURED : LEAST_MEASURED_BESIDE)
         && equal >= LEAST_EQUAL;
   }

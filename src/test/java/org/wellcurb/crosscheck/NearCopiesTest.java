@@ -103,6 +103,7 @@ class NearCopiesTest {
   void wellsOfOneStreetAreAlike() throws Exception {
     Map<String, String> form = form();
     form.put("site.latitude", "44.0400");
+    form.put("site.longitude", "-38.0500");
     copy(
         form,
         "dates.completed",
@@ -111,8 +112,8 @@ class NearCopiesTest {
         "44.0410",
         "site.elevation",
         "702",
-        "tank.volume",
-        "12");
+        "site.longitude",
+        "-38.0510");
     assertEquals(0, found().nearCopyTotal());
     batch.records.get(1).put("site.latitude", "44.5410");
     assertEquals(1, found().nearCopyTotal());
@@ -126,10 +127,19 @@ class NearCopiesTest {
     assertEquals(1, found().nearCopyTotal());
   }
 
+  /** Honest forms of like wells that differ in where and when, and in a little more, are many. */
+  @Test
+  void nothingElseDiffersBesideWhereAndWhen() throws Exception {
+    copy(form(), "site.latitude", "45.5", "dates.completed", "2001-01-01");
+    assertEquals(1, found().nearCopyTotal());
+    copy(form(), "site.latitude", "45.5", "dates.completed", "2001-01-01", "tank.volume", "12");
+    assertEquals(1, found().nearCopyTotal());
+  }
+
   @Test
   void aFourthThingThatDiffersIsOneTooMany() throws Exception {
     String[] three = {
-      "dates.completed", "2001-01-01", "site.latitude", "45.51", "tank.volume", "12"
+      "dates.completed", "2001-01-01", "pressure.cut_in", "20", "tank.volume", "12"
     };
     copy(form(), three);
     assertEquals(1, found().nearCopyTotal());
