@@ -22,7 +22,7 @@ public record SourceLine(String text, String address, String note) {
       out.append(out.isEmpty() ? "" : ", ").append(source.edition());
     }
     if (source.read() != null) {
-      out.append(out.isEmpty() ? "" : ", ").append(words.say("source.read", source.read()));
+      out.append(out.isEmpty() ? "" : ", ").append(words.say("source.read.on", source.read()));
     }
     String basis = words.say("basis." + source.basis().name().toLowerCase(Locale.ROOT));
     String text = out.isEmpty() ? basis : out + " (" + basis + ")";

@@ -5,12 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.Reader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -64,6 +66,34 @@ final class WordsTest {
         assertEquals(places(EN.say(key)), places(FR.say(key)), key);
       }
     }
+  }
+
+  /** The later of two texts under one key would silently take the place of the first. */
+  @Test
+  void noBundleSaysAKeyTwice() throws IOException {
+    List<String> twice = new ArrayList<>();
+    int keys = 0;
+    try (Stream<Path> files = Files.walk(Path.of("src/main/resources/org/wellcurb"))) {
+      for (Path file :
+          files.filter(each -> each.toString().endsWith(".properties")).sorted().toList()) {
+        Properties seen =
+            new Properties() {
+              @Override
+              public synchronized Object put(Object key, Object value) {
+                if (containsKey(key)) {
+                  twice.add(file.getFileName() + ": " + key);
+                }
+                return super.put(key, value);
+              }
+            };
+        try (Reader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
+          seen.load(reader);
+        }
+        keys += seen.size();
+      }
+    }
+    assertEquals(List.of(), twice);
+    assertTrue(keys > 1000, "the bundles were not read");
   }
 
   @Test
