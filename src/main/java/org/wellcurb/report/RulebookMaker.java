@@ -4,8 +4,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Formula;
 import org.wellcurb.formula.Table;
@@ -161,10 +163,14 @@ final class RulebookMaker {
         table.name(), table.by().stream().map(entry -> words.entry(entry.key())).toList(), rows);
   }
 
+  /** Each source with the number of rules that rest on it, be it by one of their dated texts. */
   private List<SourcePrint> sources() {
     Map<String, Integer> uses = new LinkedHashMap<>();
     for (Rule rule : pack.rules()) {
-      uses.merge(rule.source().id(), 1, Integer::sum);
+      Set<String> rests = new LinkedHashSet<>();
+      rests.add(rule.source().id());
+      rule.textSources().forEach(source -> rests.add(source.id()));
+      rests.forEach(id -> uses.merge(id, 1, Integer::sum));
     }
     List<SourcePrint> prints = new ArrayList<>();
     for (Source source : pack.sources().values()) {
