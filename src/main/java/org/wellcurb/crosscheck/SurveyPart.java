@@ -4,9 +4,9 @@ import java.nio.ByteBuffer;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.NameFold;
 import org.wellcurb.record.WellRecord;
 
 /** The rows of one part of a batch. Used again and again; not for several threads. */
@@ -47,7 +47,7 @@ public final class SurveyPart {
         return known;
       }
       int place = places.size();
-      Integer before = places.putIfAbsent(name.strip().toLowerCase(Locale.ROOT), place);
+      Integer before = places.putIfAbsent(NameFold.of(name), place);
       if (before == null) {
         written.add(name);
       } else {
