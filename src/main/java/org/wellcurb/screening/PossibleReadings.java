@@ -21,8 +21,9 @@ import org.wellcurb.rulepack.Pack;
 /**
  * What may have been meant where entries contradict each other or leave their plausible range. A
  * reading is offered only if it is the single one of its kind that puts right everything that broke
- * and breaks nothing else; another unit only where two things broke, since a number that is too
- * deep nearly always fits as feet. It is never applied.
+ * and breaks nothing else: every relation, and every other rule that reads what it changes. Another
+ * unit only where two things broke, since a number that is too deep nearly always fits as feet. It
+ * is never applied.
  */
 final class PossibleReadings {
   private static final int TWO_FAULTS = 2;
@@ -33,6 +34,12 @@ final class PossibleReadings {
   private final int[] relations;
   private final RuleProgram[] programs;
   private final List<Set<Entry>> reads = new ArrayList<>();
+
+  /** The rules that are no relations: a reading that leaves one of them broken is not the whole. */
+  private final int[] others;
+
+  private final RuleProgram[] otherPrograms;
+  private final List<Set<Entry>> otherReads = new ArrayList<>();
   private final WhatIf whatIf = new WhatIf(catalogue);
 
   PossibleReadings(Pack pack, LocalDate asOf, Speech speech) {
@@ -46,6 +53,15 @@ final class PossibleReadings {
     for (int k = 0; k < relations.length; k++) {
       programs[k] = pack.rules().get(relations[k]).program();
       reads.add(programs[k].reads());
+    }
+    others =
+        java.util.stream.IntStream.range(0, pack.rules().size())
+            .filter(i -> pack.rules().get(i).kind() != FindingKind.DISCREPANCY)
+            .toArray();
+    otherPrograms = new RuleProgram[others.length];
+    for (int k = 0; k < others.length; k++) {
+      otherPrograms[k] = pack.rules().get(others[k]).program();
+      otherReads.add(otherPrograms[k].reads());
     }
   }
 
