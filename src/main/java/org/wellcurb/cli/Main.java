@@ -54,6 +54,9 @@ public final class Main {
     line.setParameterExceptionHandler(Main::misused);
     line.setExecutionExceptionHandler(Failures::report);
     int code = execute(line, arguments, err);
+    // These hold back what did not end with a line's end, until somebody asks.
+    line.getOut().flush();
+    line.getErr().flush();
     out.flush();
     err.flush();
     return code;
