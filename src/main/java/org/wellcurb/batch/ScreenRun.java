@@ -156,7 +156,11 @@ public final class ScreenRun {
 
   private @Nullable SurveyFile survey(Path folder, List<Pack> packs) throws IOException {
     return request.looks().crosscheck()
-        ? new SurveyFile(folder.resolve(SURVEY), Catalogue.standard(), CrossFiles.rules(packs))
+        ? new SurveyFile(
+            folder.resolve(SURVEY),
+            Catalogue.standard(),
+            CrossFiles.rules(packs),
+            Cap.NAMES_COMPARED.most())
         : null;
   }
 

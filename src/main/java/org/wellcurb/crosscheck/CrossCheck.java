@@ -41,6 +41,7 @@ public final class CrossCheck {
     List<CrossResult.RuleHint> rules = groups.hints(q);
     return new CrossResult(
         survey.rows(),
+        survey.unnamed(),
         duplicates,
         figureHints,
         rules.subList(0, Math.min(most, rules.size())),

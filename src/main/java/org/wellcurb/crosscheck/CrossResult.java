@@ -6,6 +6,8 @@ import java.util.List;
  * What only the whole batch shows. Everything in it is a hint to look, never a finding.
  *
  * @param records records of the batch
+ * @param unnamed records whose licence or zone came after as many as are told apart: they count as
+ *     records that name none
  * @param duplicates records that stand more than once
  * @param figures figures repeated, rounded or in a row, least q first
  * @param rules rules that a group falls short of far more often than all others, least q first, at
@@ -25,6 +27,7 @@ import java.util.List;
  */
 public record CrossResult(
     long records,
+    long unnamed,
     Duplicates.Found duplicates,
     List<FigureHint> figures,
     List<RuleHint> rules,

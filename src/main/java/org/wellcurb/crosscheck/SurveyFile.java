@@ -26,8 +26,8 @@ public final class SurveyFile implements Closeable {
   private final FileChannel channel;
   private final int rowLength;
   private final int marksLength;
-  private final SurveyPart.Names contractors = new SurveyPart.Names();
-  private final SurveyPart.Names zones = new SurveyPart.Names();
+  private final SurveyPart.Names contractors;
+  private final SurveyPart.Names zones;
   private final List<String> files = new ArrayList<>();
   private final RuleSet rules;
   private final ByteBuffer block;
@@ -39,15 +39,21 @@ public final class SurveyFile implements Closeable {
   private long[] starts = new long[2];
 
   private boolean isWritten = true;
+  private long unnamed;
   private int rows;
 
   /**
    * Makes the file; it is removed by whoever owns its folder.
    *
    * @param rules what judges the batch
+   * @param mostNames licences and zones that are told apart, of each; records of those met after
+   *     are taken for records that name none
    */
-  public SurveyFile(Path path, Catalogue catalogue, RuleSet rules) throws IOException {
+  public SurveyFile(Path path, Catalogue catalogue, RuleSet rules, int mostNames)
+      throws IOException {
     this.rules = rules;
+    contractors = new SurveyPart.Names(mostNames);
+    zones = new SurveyPart.Names(mostNames);
     marksLength = SurveyRow.marksLength(catalogue);
     rowLength = SurveyRow.length(rules.most());
     block = ByteBuffer.allocate(BLOCK * rowLength);
@@ -72,6 +78,10 @@ public final class SurveyFile implements Closeable {
     ByteBuffer bytes = part.rows();
     int end = bytes.position();
     for (int at = 0; at < end; at += rowLength) {
+      boolean isUnnamed =
+          isUnnamed(part.contractors(), bytes.getInt(at + SurveyRow.CONTRACTOR), contractorOf, contractors)
+              || isUnnamed(part.zones(), bytes.getInt(at + SurveyRow.ZONE), zoneOf, zones);
+      unnamed += isUnnamed ? 1 : 0;
       recode(bytes, at + SurveyRow.CONTRACTOR, contractorOf);
       recode(bytes, at + SurveyRow.ZONE, zoneOf);
       bytes.putInt(at + SurveyRow.FILE, place);
@@ -133,6 +143,17 @@ public final class SurveyFile implements Closeable {
 
   private static void recode(ByteBuffer bytes, int at, int[] codes) {
     bytes.putInt(at, codes[bytes.getInt(at)]);
+  }
+
+  /** Whether a name was one too many. */
+  private static boolean isUnnamed(
+      SurveyPart.Names part, int code, int[] codes, SurveyPart.Names all) {
+    return all.written().get(codes[code]).isBlank() && !part.written().get(code).isBlank();
+  }
+
+  /** Records whose licence or zone came after as many as are told apart. */
+  long unnamed() {
+    return unnamed;
   }
 
   private static int[] codes(SurveyPart.Names from, SurveyPart.Names to) {

@@ -17,8 +17,8 @@ public final class SurveyPart {
   private ByteBuffer rows;
   private ByteBuffer marks;
   private final int marksLength;
-  private final Names contractors = new Names();
-  private final Names zones = new Names();
+  private final Names contractors = new Names(Integer.MAX_VALUE);
+  private final Names zones = new Names(Integer.MAX_VALUE);
 
   /**
    * @param rules rules of the longest pack
@@ -40,20 +40,33 @@ public final class SurveyPart {
     private final Map<String, Integer> asWritten = new HashMap<>();
 
     private final List<String> written = new ArrayList<>();
+    private final int most;
+
+    /**
+     * @param most names that are kept, besides the empty one: those met after are taken for it
+     */
+    Names(int most) {
+      this.most = most;
+    }
 
     int place(String name) {
       Integer known = asWritten.get(name);
       if (known != null) {
         return known;
       }
-      int place = places.size();
-      Integer before = places.putIfAbsent(NameFold.of(name), place);
-      if (before == null) {
-        written.add(name);
-      } else {
-        place = before;
+      String folded = NameFold.of(name);
+      Integer place = places.get(folded);
+      if (place == null && places.size() > most && !folded.isEmpty()) {
+        return place("");
       }
-      asWritten.put(name, place);
+      if (place == null) {
+        place = written.size();
+        places.put(folded, place);
+        written.add(name);
+      }
+      if (asWritten.size() / 2 <= most) {
+        asWritten.put(name, place);
+      }
       return place;
     }
 

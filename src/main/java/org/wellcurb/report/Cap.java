@@ -49,6 +49,8 @@ public enum Cap {
   RULE_ASKS_ON_PAGE(50, "outcomes.csv"),
   /** Entries that one such rule names. */
   RULE_ASKS_NAMED(6, "outcomes.csv"),
+  /** Licences, and zones, that the look at the whole batch tells apart. */
+  NAMES_COMPARED(20_000, "records.csv"),
   /** Licences counted one by one; those met after are counted together. */
   LICENCES_COUNTED(20_000, "findings.csv");
 

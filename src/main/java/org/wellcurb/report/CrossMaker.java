@@ -158,6 +158,10 @@ final class CrossMaker {
               percent(hint.othersShare()),
               q(hint.q())));
     }
+    if (result.unnamed() > 0) {
+      int names = Cap.NAMES_COMPARED.most();
+      sentences.add(words.say("cross.rules.unnamed", result.unnamed(), names));
+    }
     if (result.groupsLeftOut() > 0) {
       sentences.add(words.say("cross.rules.cut", result.groupsLeftOut()));
     }

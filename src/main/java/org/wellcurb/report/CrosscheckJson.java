@@ -23,6 +23,7 @@ public final class CrosscheckJson {
       json.writeStartObject();
       json.writeStringField("note", "Hints to look, not findings and not proof.");
       json.writeNumberField("records", result.records());
+      json.writeNumberField("namesLeftOut", result.unnamed());
       JsonText.number(json, "falseDiscoveryRate", CrossResult.ACCEPTED);
       json.writeNumberField("tests", result.tests());
       sameNumbers(json, view);

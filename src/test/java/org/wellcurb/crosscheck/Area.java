@@ -26,6 +26,7 @@ import org.wellcurb.record.WellRecord;
 final class Area {
   private static final int CONTRACTORS = 60;
   private static final byte[] NONE = {};
+  private static final int MOST_NAMES = 1000;
   private static final int ZONES = 8;
   private static final double SIZE = 0.9;
   private static final double YARD = 0.05;
@@ -292,7 +293,7 @@ final class Area {
     Path file = folder.resolve("survey");
     Catalogue catalogue = Catalogue.standard();
     SurveyPart part = new SurveyPart(catalogue, 0);
-    try (SurveyFile survey = new SurveyFile(file, catalogue, RuleSet.NONE)) {
+    try (SurveyFile survey = new SurveyFile(file, catalogue, RuleSet.NONE, MOST_NAMES)) {
       for (int i = 0; i < records.size(); i++) {
         add(part, RecordReader.of(records.get(i)), random.nextInt(10) == 0, true, 0, NONE);
         if (i % 500 == 499 || i == records.size() - 1) {

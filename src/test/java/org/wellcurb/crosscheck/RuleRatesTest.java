@@ -80,7 +80,7 @@ class RuleRatesTest {
     Catalogue catalogue = Catalogue.standard();
     long[][] counts = new long[2][2];
     CrossResult result;
-    try (SurveyFile survey = new SurveyFile(folder.resolve("survey"), catalogue, rules())) {
+    try (SurveyFile survey = new SurveyFile(folder.resolve("survey"), catalogue, rules(), 1000)) {
       SurveyPart part = new SurveyPart(catalogue, RULES);
       for (int i = 0; i < 900; i++) {
         int who = i % 9;
@@ -120,7 +120,7 @@ class RuleRatesTest {
     Random random = new Random(seed);
     Catalogue catalogue = Catalogue.standard();
     CrossResult result;
-    try (SurveyFile survey = new SurveyFile(folder.resolve("survey"), catalogue, rules())) {
+    try (SurveyFile survey = new SurveyFile(folder.resolve("survey"), catalogue, rules(), 1000)) {
       SurveyPart part = new SurveyPart(catalogue, RULES);
       for (int i = 0; i < 4000; i++) {
         int who = i % 8;

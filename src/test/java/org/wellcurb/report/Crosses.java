@@ -19,6 +19,7 @@ public final class Crosses {
     return new CrossView(
         new CrossResult(
             40,
+            3,
             new Duplicates.Found(
                 List.of(
                     new Duplicates.SameNumber(9, List.of(a, b), List.of("well.depth")),
