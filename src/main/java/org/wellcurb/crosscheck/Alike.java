@@ -10,7 +10,8 @@ import org.wellcurb.record.Kind;
 /**
  * When two forms are nearly the same. What every form has of its own, and who copies one has to
  * change, is three things however many entries tell it: where the well is, when, and by whom. Where
- * two of these differ, nothing else may: honest forms that do and differ a little more are too many.
+ * two of these differ, nothing else may: honest forms that do and differ a little more are too
+ * many.
  */
 public final class Alike {
   /** Things that may differ between near copies. */

@@ -79,7 +79,11 @@ public final class SurveyFile implements Closeable {
     int end = bytes.position();
     for (int at = 0; at < end; at += rowLength) {
       boolean isUnnamed =
-          isUnnamed(part.contractors(), bytes.getInt(at + SurveyRow.CONTRACTOR), contractorOf, contractors)
+          isUnnamed(
+                  part.contractors(),
+                  bytes.getInt(at + SurveyRow.CONTRACTOR),
+                  contractorOf,
+                  contractors)
               || isUnnamed(part.zones(), bytes.getInt(at + SurveyRow.ZONE), zoneOf, zones);
       unnamed += isUnnamed ? 1 : 0;
       recode(bytes, at + SurveyRow.CONTRACTOR, contractorOf);
