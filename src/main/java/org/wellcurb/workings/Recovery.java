@@ -19,11 +19,11 @@ public final class Recovery {
   /**
    * Inflow at the test's drawdown (m3/s): specific capacity A ln(s0 / (s0 - rise)) / time, times
    * the drawdown s0. For a small rise it is A x rise / time. It holds while water out of storage
-   * fills the casing; unknown (NaN) where the level came all the way back, for nothing tells when.
+   * fills the well; unknown (NaN) where the level came all the way back, for nothing tells when.
    * Source: the solution of A dh/dt = (specific capacity) x drawdown; A x rise / time as printed in
    * MIL-HDBK-1164.
    *
-   * @param area of the water surface in the casing (m2)
+   * @param area of the water surface in the well (m2)
    * @param drawdown when recovery began (m)
    * @param rise in that time (m)
    */
@@ -33,10 +33,13 @@ public final class Recovery {
         : Double.NaN;
   }
 
-  /** Area inside the casing less the drop pipe (m2); a drop pipe of NaN is left out. */
-  static double area(double casingInside, double dropPipeInside) {
-    double pipe = Double.isNaN(dropPipeInside) ? 0 : dropPipeInside + 2 * DROP_PIPE_WALL;
-    return Math.PI / 4 * (casingInside * casingInside - pipe * pipe);
+  /**
+   * Area that the rising water fills (m2): the mean of casing, open hole and liner over the rise,
+   * less the drop pipe; a drop pipe of NaN is left out.
+   */
+  private static double area(double[] x) {
+    double pipe = Double.isNaN(x[5]) ? 0 : x[5] + 2 * DROP_PIPE_WALL;
+    return WellVolume.meanArea(x, 6, x[2] - x[0], x[2]) - Math.PI / 4 * pipe * pipe;
   }
 
   static List<Working> workings() {
@@ -45,12 +48,13 @@ public final class Recovery {
                 "recovery_inflow",
                 Units.GPM,
                 Units.LITRE_PER_MINUTE,
-                "inflow that the recovery of the level implies, while the casing fills")
+                "inflow that the recovery of the level implies, while casing, open hole or liner"
+                    + " fills")
             .formula(
                 "{area} x {drawdown} x ln({drawdown} / ({drawdown} - {water.recovery_rise})) /"
                     + " {water.recovery_time}")
             .source(
-                "water balance of the casing; rise x volume a foot / minutes in MIL-HDBK-1164 for"
+                "water balance of the well; rise x volume a foot / minutes in MIL-HDBK-1164 for"
                     + " a small rise")
             .reads(
                 required("water.recovery_rise"),
@@ -59,21 +63,14 @@ public final class Recovery {
                 required("water.static_level"),
                 optional("water.test_method"),
                 optional("drop_pipe.inside_diameter"))
-            .reads(CasingSize.inputs())
-            .step(
-                "area",
-                Units.SQUARE_FOOT,
-                Units.SQUARE_METRE,
-                x -> area(CasingSize.inside(x, 6), x[5]))
+            .reads(WellVolume.bore())
+            .turns(Turn.atInput(2, 11), Turn.atInput(11, 2))
+            .step("area", Units.SQUARE_FOOT, Units.SQUARE_METRE, Recovery::area)
             .step("drawdown", Units.FOOT, Units.METRE, x -> WellHydraulics.drawdown(x[2], x[3]))
             .by(
                 x ->
                     WellHydraulics.isMeasured(x[4])
-                        ? inflow(
-                            area(CasingSize.inside(x, 6), x[5]),
-                            WellHydraulics.drawdown(x[2], x[3]),
-                            x[0],
-                            x[1])
+                        ? inflow(area(x), WellHydraulics.drawdown(x[2], x[3]), x[0], x[1])
                         : Double.NaN));
   }
 }

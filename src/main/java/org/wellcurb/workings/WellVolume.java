@@ -54,6 +54,39 @@ public final class WellVolume {
             + liner(top, bottom, inside, foot, below, area(x[at + 11]), x[at + 12], x[at + 13]);
   }
 
+  /**
+   * The inputs of {@link #meanArea}, none of them required: the five of {@link CasingSize}, foot
+   * and length of the casing, stick-up, open hole and its diameter, liner.
+   */
+  static List<Input> bore() {
+    List<Input> inputs = new ArrayList<>(CasingSize.inputs());
+    inputs.add(helpful("well.casing_depth"));
+    inputs.add(helpful("well.casing_length"));
+    inputs.add(helpful("well.stickup"));
+    inputs.add(optional("well.open_hole"));
+    inputs.add(helpful("well.open_hole_diameter"));
+    inputs.add(optional("well.liner_inside_diameter"));
+    inputs.add(helpful("well.liner_top"));
+    inputs.add(helpful("well.liner_bottom"));
+    return inputs;
+  }
+
+  /**
+   * Mean area of the water between two depths (m2), in casing, open hole and liner, by the inputs of
+   * {@link #bore} from place {@code at} on. Not known (NaN) where what lies there is not known.
+   */
+  static double meanArea(double[] x, int at, double top, double bottom) {
+    double casing = area(CasingSize.inside(x, at));
+    double hole = x[at + 9];
+    boolean isOpen = x[at + 8] == 1 || (!Double.isNaN(hole) && x[at + 8] != 0);
+    double foot = isOpen ? Annulus.casingFoot(x[at + 5], x[at + 6], x[at + 7]) : bottom;
+    double below = isOpen && foot < bottom ? area(hole) : casing;
+    double volume =
+        volume(top, bottom, casing, foot, below)
+            + liner(top, bottom, casing, foot, below, area(x[at + 10]), x[at + 11], x[at + 12]);
+    return volume / (bottom - top);
+  }
+
   /** Top of the water; not known (NaN) for water above ground in a casing of unknown height. */
   private static double top(double[] x, int at) {
     double level = x[at];
