@@ -95,7 +95,9 @@ public final class Judge {
     }
     int best = NONE_YET;
     for (JudgedBy one : several.days()) {
-      best = milder(best, judgedBy(rule, one));
+      if (counts(one, several)) {
+        best = milder(best, judgedBy(rule, one));
+      }
     }
     return best;
   }
@@ -123,8 +125,7 @@ public final class Judge {
     if (day instanceof JudgedBy.LaterOf of) {
       double latest = Double.NEGATIVE_INFINITY;
       for (JudgedBy one : of.days()) {
-        boolean isOut = one instanceof JudgedBy.Entry e && isNotApplicable(e);
-        latest = isOut ? latest : Math.max(latest, last(one));
+        latest = isOut(one) ? latest : Math.max(latest, last(one));
       }
       return latest == Double.NEGATIVE_INFINITY ? Double.POSITIVE_INFINITY : latest;
     }
@@ -135,8 +136,29 @@ public final class Judge {
     return frame.state(of.entry().index()) == WellRecord.GIVEN;
   }
 
-  private boolean isNotApplicable(JudgedBy.Entry of) {
-    return frame.state(of.entry().index()) == WellRecord.NOT_APPLICABLE;
+  /** True if a day of several is judged by: those that are n/a are not, unless all are. */
+  boolean counts(JudgedBy one, JudgedBy.LessStrictOf several) {
+    return !isOut(one) || isOut(several);
+  }
+
+  /** True if a day is n/a; of several, if all are. */
+  private boolean isOut(JudgedBy day) {
+    if (day instanceof JudgedBy.Entry of) {
+      return frame.state(of.entry().index()) == WellRecord.NOT_APPLICABLE;
+    }
+    if (day instanceof JudgedBy.LaterOf of) {
+      return areOut(of.days());
+    }
+    return day instanceof JudgedBy.LessStrictOf of && areOut(of.days());
+  }
+
+  private boolean areOut(List<JudgedBy> days) {
+    for (JudgedBy one : days) {
+      if (!isOut(one)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** The milder of two outcomes: meets, not applicable, cannot tell, falls short. */
@@ -238,7 +260,7 @@ public final class Judge {
       int outcome = judgedBy(rule, several);
       day =
           several.days().stream()
-              .filter(one -> judgedBy(rule, one) == outcome)
+              .filter(one -> counts(one, several) && judgedBy(rule, one) == outcome)
               .findFirst()
               .orElse(several.days().get(0));
     }
@@ -260,19 +282,19 @@ public final class Judge {
     return isGap || (covered <= last(day) && covered < Double.POSITIVE_INFINITY);
   }
 
-  /** Adds the entries that the judging day is taken from. */
+  /** Adds the entries that the judging day is taken from; n/a ones only where there is no other. */
   void days(RuleProgram rule, Collection<Entry> into) {
-    days(deciding(rule), into);
+    JudgedBy day = deciding(rule);
+    days(day, isOut(day), into);
   }
 
-  private void days(JudgedBy day, Collection<Entry> into) {
+  private void days(JudgedBy day, boolean withOut, Collection<Entry> into) {
     if (day instanceof JudgedBy.Entry of) {
-      // One that does not apply cannot be asked for.
-      if (!isNotApplicable(of)) {
+      if (withOut || !isOut(of)) {
         into.add(of.entry());
       }
     } else if (day instanceof JudgedBy.LaterOf of) {
-      of.days().forEach(one -> days(one, into));
+      of.days().forEach(one -> days(one, withOut, into));
     }
   }
 

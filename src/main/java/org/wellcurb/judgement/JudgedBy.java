@@ -20,7 +20,7 @@ public sealed interface JudgedBy {
     }
   }
 
-  /** Judged by each, and the mildest outcome stands. */
+  /** Judged by each, and the mildest outcome stands; one that is n/a is left out. */
   record LessStrictOf(List<JudgedBy> days) implements JudgedBy {
     public LessStrictOf {
       days = List.copyOf(days);

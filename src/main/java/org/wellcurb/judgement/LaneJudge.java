@@ -117,11 +117,16 @@ public final class LaneJudge {
   private void mildest(
       RuleLanes rule, JudgedBy.LessStrictOf several, long mask, OutcomeLanes into) {
     for (JudgedBy one : several.days()) {
+      long counts = 0;
+      for (long left = mask; left != 0; left &= left - 1) {
+        int lane = Long.numberOfTrailingZeros(left);
+        counts |= judges[lane].counts(one, several) ? 1L << lane : 0;
+      }
       ofDay.clear();
       if (one instanceof JudgedBy.LessStrictOf more) {
-        mildest(rule, more, mask, into);
+        mildest(rule, more, counts, into);
       } else {
-        between(rule, one, mask, ofDay);
+        between(rule, one, counts, ofDay);
         into.milder(ofDay);
       }
     }

@@ -1,5 +1,7 @@
 package org.wellcurb.judgement;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -91,10 +93,24 @@ public final class OneRule {
     return new RuleProgram(when, texts, judgedBy, omission);
   }
 
-  /** The outcome on a record of these keys and texts. Without a datum, depths are from ground. */
+  /**
+   * The outcome on a record of these keys and texts, judged alone and side by side. Without a
+   * datum, depths are from ground.
+   */
   public Outcome on(String... keysAndTexts) {
     Judge judge = judge(keysAndTexts);
-    return Outcome.at(judge.outcome(program()));
+    Outcome outcome = Outcome.at(judge.outcome(program()));
+    assertEquals(outcome, sideBySide(keysAndTexts), "the outcome side by side with others");
+    return outcome;
+  }
+
+  private Outcome sideBySide(String... keysAndTexts) {
+    LaneJudge judge = new LaneJudge(Catalogue.standard(), AS_OF, mustApply, List.of(program()));
+    judge.clear();
+    judge.take(0, record(keysAndTexts));
+    byte[][] outcomes = new byte[1][1];
+    judge.judge(0, 1, outcomes);
+    return Outcome.at(outcomes[0][0]);
   }
 
   /** The outcome explained. */

@@ -233,6 +233,53 @@ class TruthAndAmountsTest {
   }
 
   @Test
+  void s07_aDayThatDoesNotApplyIsLeftOutOfTheMilder() {
+    OneRule rule =
+        OneRule.dated()
+            .text(null, "2009-12-31", "setback.septic_tank >= 50 ft")
+            .text("2010-01-01", null, "setback.septic_tank >= 75 ft")
+            .judgedBy(
+                new JudgedBy.LessStrictOf(
+                    List.of(entry("dates.source_installed"), entry("dates.completed"))));
+    String[] well = {
+      TANK, "60 ft", "dates.source_installed", "n/a", "dates.completed", "2012-01-01"
+    };
+    assertEquals(FALLS_SHORT, rule.on(well));
+    assertEquals(List.of(), rule.explained(well).needs());
+    well[5] = "2005-01-01";
+    assertEquals(MEETS, rule.on(well));
+    well[5] = "";
+    assertEquals(CANNOT_TELL, rule.on(well));
+    assertEquals(List.of("dates.completed"), rule.explained(well).needs());
+    well[5] = "n/a";
+    assertEquals(CANNOT_TELL, rule.on(well));
+    assertEquals(List.of("dates.source_installed"), rule.explained(well).needs());
+    // One as mild by every text needs no day.
+    assertEquals(MEETS, rule.on(TANK, "80 ft", "dates.source_installed", "n/a"));
+  }
+
+  @Test
+  void s07_theOnlyDayIsNamedThoughItDoesNotApply() {
+    for (JudgedBy day :
+        List.of(
+            entry("dates.completed"), new JudgedBy.LaterOf(List.of(entry("dates.completed"))))) {
+      OneRule rule =
+          OneRule.dated()
+              .text(null, "2009-12-31", "setback.septic_tank >= 50 ft")
+              .text("2010-01-01", null, "setback.septic_tank >= 75 ft")
+              .judgedBy(day);
+      String[] well = {TANK, "60 ft", "dates.completed", "n/a"};
+      assertEquals(CANNOT_TELL, rule.on(well));
+      Explanation explained = rule.explained(well);
+      assertEquals(List.of("dates.completed"), explained.needs());
+      assertTrue(
+          explained.remarks().stream()
+              .anyMatch(said -> said.contains("cannot be told from dates completed;")),
+          explained.remarks().toString());
+    }
+  }
+
+  @Test
   void s07_asOfJudgesByTheDayOfTheRun() {
     OneRule rule =
         OneRule.dated()

@@ -109,9 +109,16 @@ final class SqlRule {
       return "o0";
     }
     if (day instanceof JudgedBy.LessStrictOf several) {
-      return several.days().stream()
-          .map(this::byDay)
-          .collect(Collectors.joining(", ", "least(", ")"));
+      // least passes nulls over: a day that is n/a is left out, unless all are.
+      String counted =
+          several.days().stream()
+              .map(one -> "CASE WHEN NOT " + isOut(one) + " THEN " + byDay(one) + " END")
+              .collect(Collectors.joining(", ", "least(", ")"));
+      String all =
+          several.days().stream()
+              .map(this::byDay)
+              .collect(Collectors.joining(", ", "least(", ")"));
+      return "coalesce(" + counted + ", " + all + ")";
     }
     if (day instanceof JudgedBy.AsOf) {
       String on = Long.toString(asOf.toEpochDay());
@@ -124,6 +131,12 @@ final class SqlRule {
           "coalesce(" + name + "_hi, " + LAST_DAY + ")");
     }
     throw new UnsupportedOperationException("no SQL for " + day);
+  }
+
+  private static String isOut(JudgedBy day) {
+    return day instanceof JudgedBy.Entry of
+        ? SqlFormula.isNotApplicable(SqlFormula.column(of.entry()))
+        : "FALSE";
   }
 
   /** Alike by every text that may be in force, and by none where a day is left over; else 2. */
