@@ -1,6 +1,10 @@
 package org.wellcurb.rulepack.published;
 
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 import org.junit.jupiter.api.Test;
+import org.wellcurb.rulepack.FindingKind;
+import org.wellcurb.rulepack.PackLoader;
 
 class WisconsinTest {
   private static final String NEW = "dates.completed=2020-07-01";
@@ -11,13 +15,31 @@ class WisconsinTest {
   @Test
   void nr_812_42_table_e_absorption_unit_in_every_column() {
     WI.states(TABLE_E, "soil absorption unit", "50 ft");
-    for (String year : new String[] {"1970", "1980", "1990", "1993", "2005", "2016", "2022"}) {
+    for (String year : new String[] {"1970", "1980", "1990", "1993", "2005", "2016", "2020"}) {
       WI.least(
           "absorption-field-distance",
           "setback.absorption_field",
           "50 ft",
           "dates.completed=" + year + "-06-01");
     }
+  }
+
+  @Test
+  void nr_812_42_table_e_absorption_unit_only_advises_after_its_last_day() throws Exception {
+    String later = "absorption-field-distance-since-2020";
+    for (String day : new String[] {"2020-07-01", "2022-06-01"}) {
+      WI.doesNotApply(
+          "absorption-field-distance", "dates.completed=" + day, "setback.absorption_field=3 ft");
+      WI.least(later, "setback.absorption_field", "50 ft", "dates.completed=" + day);
+    }
+    WI.doesNotApply(later, "dates.completed=2020-06-30", "setback.absorption_field=3 ft");
+    assertTrue(
+        PackLoader.load("wisconsin").rules().stream()
+            .anyMatch(
+                rule ->
+                    rule.id().equals(later)
+                        && rule.kind() == FindingKind.ADVISORY
+                        && rule.because().contains("was not read")));
   }
 
   @Test
