@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -53,5 +54,18 @@ class DoubtfulPacksTest {
     assertFalse(proof("limit-with-one-side").isClean());
     assertFalse(proof("source-unused").isClean());
     assertFalse(proof("rules-that-contradict").isClean());
+  }
+
+  @Test
+  void variancesAreNotSaidToBeInJsonAlone(@TempDir Path folder) throws IOException, PackException {
+    Path source = FOLDER.resolve("rule-that-only-json-can-answer").resolve("pack.json");
+    String text = Files.readString(source).replace("layers", "record.variances");
+    Path pack = Files.createDirectory(folder.resolve("rule-that-only-json-can-answer"));
+    Files.writeString(pack.resolve("pack.json"), text);
+    Proof proof = Proof.of(PackLoader.loadForAuthor(pack.toString()));
+    assertTrue(text.contains("known(record.variances)"));
+    assertTrue(
+        proof.statements().stream().noneMatch(s -> s.sentence().contains("only JSON")),
+        proof.statements().toString());
   }
 }
