@@ -45,6 +45,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
   private static final int CANNOT_TELL = Outcome.CANNOT_TELL.ordinal();
 
   private final Plan plan;
+  private final Stop stop;
   private final Answering answering;
   private final ChunkReader reader = new ChunkReader(Catalogue.standard());
   private final List<Screener> screeners = new ArrayList<>();
@@ -78,8 +79,9 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
   private String betweenRows = "";
   private int place;
 
-  PartWork(Plan plan) {
+  PartWork(Plan plan, Stop stop) {
     this.plan = plan;
+    this.stop = stop;
     this.answering = new Answering(plan.answers(), plan.repeated());
     this.firstFinding = new FirstFinding(plan.request().style());
     this.speakers = new Speakers(plan);
@@ -124,6 +126,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
 
   @Override
   public void record(WellRecord record, RawRow raw) {
+    stop.checkWithinPart();
     int pack = plan.choice().of(record);
     if (pack < 0) {
       setAside(
@@ -390,6 +393,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
 
   @Override
   public void setAside(SetAside row) {
+    stop.checkWithinPart();
     result.setAside++;
     aside(row);
     ByteText raw = result.rawRows;

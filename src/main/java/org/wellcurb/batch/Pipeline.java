@@ -105,6 +105,9 @@ final class Pipeline {
 
   private static IOException unwrapped(ExecutionException e) throws RunFailure {
     Throwable cause = e.getCause();
+    if (cause instanceof Stop.Asked asked) {
+      throw asked.asFailure();
+    }
     if (cause instanceof IOException io) {
       return io;
     }

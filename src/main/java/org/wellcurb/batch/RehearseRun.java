@@ -51,6 +51,7 @@ public final class RehearseRun {
         RehearseSummary summary = write(folder.path(), packs, sources, inputs, hashes);
         stop.check();
         folder.swapIn();
+        stop.isInPlace();
         return summary;
       } catch (IOException e) {
         throw FreshFolder.unwritable(request.out(), e);
@@ -71,7 +72,9 @@ public final class RehearseRun {
       Pipeline.<Part, RehearsePart>run(
           parts,
           request.workers(),
-          () -> new RehearseWork(before, after, pairs, request.asOf(), request.positionAccuracy()),
+          () ->
+              new RehearseWork(
+                  before, after, pairs, request.asOf(), request.positionAccuracy(), stop),
           () -> new RehearsePart(pairs.size()),
           merged);
       merged.finish();

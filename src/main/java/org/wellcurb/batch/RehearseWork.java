@@ -27,6 +27,7 @@ final class RehearseWork implements Pipeline.Work<Part, RehearsePart>, RecordSin
   private static final int FALLS_SHORT = Outcome.FALLS_SHORT.ordinal();
 
   private final RulePairs pairs;
+  private final Stop stop;
   private final Screener before;
   private final Screener after;
   private final double positionAccuracy;
@@ -36,8 +37,14 @@ final class RehearseWork implements Pipeline.Work<Part, RehearsePart>, RecordSin
   private RehearsePart result = new RehearsePart(0);
 
   RehearseWork(
-      Pack packBefore, Pack packAfter, RulePairs pairs, LocalDate asOf, double positionAccuracy) {
+      Pack packBefore,
+      Pack packAfter,
+      RulePairs pairs,
+      LocalDate asOf,
+      double positionAccuracy,
+      Stop stop) {
     this.pairs = pairs;
+    this.stop = stop;
     this.before = new Screener(packBefore, asOf);
     this.after = new Screener(packAfter, asOf);
     this.positionAccuracy = positionAccuracy;
@@ -59,6 +66,7 @@ final class RehearseWork implements Pipeline.Work<Part, RehearsePart>, RecordSin
 
   @Override
   public void record(WellRecord record, RawRow raw) {
+    stop.checkWithinPart();
     byte[] was = before.outcomes(record);
     byte[] is = after.outcomes(record);
     worse.clear();

@@ -40,7 +40,7 @@ final class Repeats {
       Pipeline.<Part, List<String>>run(
           parts,
           workers,
-          () -> new Reading(numbers),
+          () -> new Reading(numbers, stop),
           ArrayList::new,
           ids -> {
             for (String id : ids) {
@@ -58,10 +58,12 @@ final class Repeats {
   private static final class Reading implements Pipeline.Work<Part, List<String>>, RecordSink {
     private final ChunkReader reader = new ChunkReader(Catalogue.standard());
     private final Set<String> numbers;
+    private final Stop stop;
     private List<String> ids = List.of();
 
-    Reading(Set<String> numbers) {
+    Reading(Set<String> numbers, Stop stop) {
       this.numbers = numbers;
+      this.stop = stop;
     }
 
     @Override
@@ -74,6 +76,7 @@ final class Repeats {
 
     @Override
     public void record(WellRecord record, RawRow raw) {
+      stop.checkWithinPart();
       String id = record.id();
       if (numbers.contains(id)) {
         ids.add(id);

@@ -74,6 +74,7 @@ public final class ScreenRun {
         ScreenSummary summary = write(folder, plan, sources, inputs, hashes, notices);
         stop.check();
         folder.swapIn();
+        stop.isInPlace();
         return summary;
       } catch (IOException e) {
         throw FreshFolder.unwritable(request.out(), e);
@@ -138,7 +139,7 @@ public final class ScreenRun {
           parts,
           request.workers(),
           () -> {
-            PartWork work = new PartWork(plan);
+            PartWork work = new PartWork(plan, stop);
             works.add(work);
             return work;
           },

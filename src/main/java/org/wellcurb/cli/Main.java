@@ -21,9 +21,15 @@ public final class Main {
   public static void main(String[] arguments) {
     // Nothing that is written may hang on the machine's own language.
     Locale.setDefault(Locale.ROOT);
-    Stop stop = new Stop();
+    PrintStream err = stream(FileDescriptor.err);
+    Stop stop =
+        new Stop(
+            line -> {
+              err.println(line);
+              err.flush();
+            });
     Runtime.getRuntime().addShutdownHook(new Thread(stop::askAndWait, "stopping"));
-    int code = run(arguments, stream(FileDescriptor.out), stream(FileDescriptor.err), stop);
+    int code = run(arguments, stream(FileDescriptor.out), err, stop);
     stop.ended();
     System.exit(code);
   }
