@@ -72,8 +72,8 @@ public final class WellVolume {
   }
 
   /**
-   * Mean area of the water between two depths (m2), in casing, open hole and liner, by the inputs of
-   * {@link #bore} from place {@code at} on. Not known (NaN) where what lies there is not known.
+   * Mean area of the water between two depths (m2), in casing, open hole and liner, by the inputs
+   * of {@link #bore} from place {@code at} on. Not known (NaN) where what lies there is not known.
    */
   static double meanArea(double[] x, int at, double top, double bottom) {
     double casing = area(CasingSize.inside(x, at));

@@ -115,9 +115,7 @@ final class SqlRule {
               .map(one -> "CASE WHEN NOT " + isOut(one) + " THEN " + byDay(one) + " END")
               .collect(Collectors.joining(", ", "least(", ")"));
       String all =
-          several.days().stream()
-              .map(this::byDay)
-              .collect(Collectors.joining(", ", "least(", ")"));
+          several.days().stream().map(this::byDay).collect(Collectors.joining(", ", "least(", ")"));
       return "coalesce(" + counted + ", " + all + ")";
     }
     if (day instanceof JudgedBy.AsOf) {
