@@ -8,13 +8,19 @@ import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Evaluation;
 import org.wellcurb.formula.Expr;
 import org.wellcurb.formula.Formula;
+import org.wellcurb.formula.Frame;
 import org.wellcurb.formula.Parts;
 import org.wellcurb.formula.Scope;
 import org.wellcurb.formula.Sentence;
 import org.wellcurb.formula.Speech;
+import org.wellcurb.formula.UnitOf;
 import org.wellcurb.formula.WorkingWords;
+import org.wellcurb.quantity.UnitSystem;
+import org.wellcurb.quantity.Units;
 import org.wellcurb.record.Datum;
 import org.wellcurb.record.Entry;
+import org.wellcurb.record.WellRecord;
+import org.wellcurb.workings.Input;
 import org.wellcurb.workings.Working;
 
 /** Says why a rule has its outcome on the record that its judge has taken. */
@@ -99,7 +105,43 @@ public final class Explainer {
         words.result(working),
         working.source(),
         words.lacking(working).stream().map(Entry::key).toList(),
-        words.assumed(working));
+        assumed(working));
+  }
+
+  /** What was taken for blanks, and from where depths count if the result depends on that. */
+  private List<String> assumed(Working working) {
+    List<String> assumed = new ArrayList<>(words.assumed(working));
+    if (words.isKnown(working) && dependsOnWay(working)) {
+      boolean isMetric = UnitOf.system(at) == UnitSystem.METRIC;
+      for (Input input : working.inputs()) {
+        Entry entry = at.scope().catalogue().entry(at.scope().catalogue().index(input.key()));
+        boolean isGiven = at.frame().state(entry.index()) == WellRecord.GIVEN;
+        if (isGiven && entry.datum().isMovable()) {
+          String height =
+              speech.amount(
+                  at.frame().shift(entry.datum()), isMetric ? Units.METRE : Units.FOOT);
+          assumed.add(speech.phrase("assumed.datum", speech.label(entry), height));
+        }
+      }
+    }
+    return assumed;
+  }
+
+  /** Whether a working comes to something else, as shown, where depths are from another point. */
+  private boolean dependsOnWay(Working working) {
+    Frame frame = judge.frame();
+    double record = frame.shift(Datum.RECORD);
+    double water = frame.shift(Datum.WATER);
+    double pump = frame.shift(Datum.PUMP);
+    Set<String> results = new LinkedHashSet<>();
+    for (int way = 0; way < judge.shifts().count(); way++) {
+      judge.shifts().apply(frame, way);
+      results.add(words.result(working));
+    }
+    frame.shift(Datum.RECORD, record);
+    frame.shift(Datum.WATER, water);
+    frame.shift(Datum.PUMP, pump);
+    return results.size() > 1;
   }
 
   /** Whether a working applies to the record at hand and comes to something. */
