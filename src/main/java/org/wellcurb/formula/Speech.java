@@ -2,6 +2,7 @@ package org.wellcurb.formula;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.text.MessageFormat;
 import java.time.LocalDate;
 import java.util.Locale;
@@ -17,6 +18,9 @@ import org.wellcurb.workings.Working;
 /** How rules, amounts and entries are put into words: the language, the units, the labels. */
 public final class Speech {
   private static final MathContext SHOWN = new MathContext(5);
+
+  /** A position needs more digits: six decimals of a degree are a tenth of a metre. */
+  private static final int DECIMALS_OF_DEGREE = 6;
 
   private final Locale locale;
   private final UnitSystem units;
@@ -101,6 +105,10 @@ public final class Speech {
       double days = unit.fromSi(si);
       return phrase(Math.abs(days) == 1 ? "day.one" : "day.many", number(days));
     }
+    if (unit.equals(Units.DEGREE)) {
+      return written(new BigDecimal(si).setScale(DECIMALS_OF_DEGREE, RoundingMode.HALF_EVEN))
+          + suffix(unit);
+    }
     Unit shown = units == UnitSystem.NEUTRAL ? unit : Counterpart.of(unit, units);
     String own = number(unit.fromSi(si)) + suffix(unit);
     return shown.equals(unit) ? own : number(shown.fromSi(si)) + suffix(shown) + " [" + own + "]";
@@ -152,8 +160,11 @@ public final class Speech {
     if (Double.isInfinite(value) || Double.isNaN(value)) {
       return phrase("unknown");
     }
-    BigDecimal rounded = new BigDecimal(value).round(SHOWN).stripTrailingZeros();
-    String text = rounded.signum() == 0 ? "0" : rounded.toPlainString();
+    return written(new BigDecimal(value).round(SHOWN));
+  }
+
+  private String written(BigDecimal rounded) {
+    String text = rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
     return locale.getLanguage().equals("fr") ? text.replace('.', ',') : text;
   }
 
