@@ -7,62 +7,29 @@ import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Speech;
-import org.wellcurb.judgement.Judge;
-import org.wellcurb.judgement.Outcome;
-import org.wellcurb.judgement.RuleProgram;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
 import org.wellcurb.record.WellRecord;
-import org.wellcurb.record.WhatIf;
-import org.wellcurb.rulepack.FindingKind;
 import org.wellcurb.rulepack.Pack;
 
 /**
  * What may have been meant where entries contradict each other or leave their plausible range. A
  * reading is offered only if it is the single one of its kind that puts right everything that broke
- * and breaks nothing else: every relation, and every other rule that reads what it changes. Another
- * unit only where two things broke, since a number that is too deep nearly always fits as feet. It
- * is never applied.
+ * (every relation, and every other rule that reads what it changes) and breaks nothing else;
+ * another unit only where two things broke, since a number that is too deep nearly always fits as
+ * feet. It is never applied.
  */
 final class PossibleReadings {
   private static final int TWO_FAULTS = 2;
 
   private final Catalogue catalogue = Catalogue.standard();
-  private final Judge judge;
   private final Speech speech;
-  private final int[] relations;
-  private final RuleProgram[] programs;
-  private final List<Set<Entry>> reads = new ArrayList<>();
-
-  /** The rules that are no relations: a reading that leaves one of them broken is not the whole. */
-  private final int[] others;
-
-  private final RuleProgram[] otherPrograms;
-  private final List<Set<Entry>> otherReads = new ArrayList<>();
-  private final WhatIf whatIf = new WhatIf(catalogue);
+  private final SlipTrial trial;
 
   PossibleReadings(Pack pack, LocalDate asOf, Speech speech) {
     this.speech = speech;
-    judge = new Judge(catalogue, asOf, pack.mustApply());
-    relations =
-        java.util.stream.IntStream.range(0, pack.rules().size())
-            .filter(i -> pack.rules().get(i).kind() == FindingKind.DISCREPANCY)
-            .toArray();
-    programs = new RuleProgram[relations.length];
-    for (int k = 0; k < relations.length; k++) {
-      programs[k] = pack.rules().get(relations[k]).program();
-      reads.add(programs[k].reads());
-    }
-    others =
-        java.util.stream.IntStream.range(0, pack.rules().size())
-            .filter(i -> pack.rules().get(i).kind() != FindingKind.DISCREPANCY)
-            .toArray();
-    otherPrograms = new RuleProgram[others.length];
-    for (int k = 0; k < others.length; k++) {
-      otherPrograms[k] = pack.rules().get(others[k]).program();
-      otherReads.add(otherPrograms[k].reads());
-    }
+    trial = new SlipTrial(pack, asOf);
   }
 
   /**
@@ -71,27 +38,38 @@ final class PossibleReadings {
    * @param outcomes as judged: of rules of one subject, all that broke
    */
   @Nullable PossibleReading of(WellRecord record, byte[] outcomes) {
-    List<Integer> broken = new ArrayList<>();
-    for (int k = 0; k < relations.length; k++) {
-      if (outcomes[relations[k]] == Outcome.FALLS_SHORT.ordinal()) {
-        broken.add(k);
-      }
-    }
+    trial.from(record, outcomes);
+    List<Integer> broken = trial.brokenRelations();
     List<Entry> outOfRange = outOfRange(record);
     int faults = broken.size() + outOfRange.size();
     if (faults == 0) {
       return null;
     }
-    whatIf.from(record);
-    List<Slip> fits = new ArrayList<>();
+    List<Slip> tried = new ArrayList<>();
     for (Entry suspect : suspects(record, broken, outOfRange)) {
-      for (Slip slip : Slips.of(record, suspect)) {
-        if (mends(slip, broken, outOfRange)) {
-          fits.add(slip);
-        }
-      }
+      tried.addAll(Slips.of(record, suspect));
     }
-    return offer(record, fits, faults);
+    tried.addAll(changedOver(record, broken, outOfRange));
+    return offer(
+        record, tried.stream().filter(slip -> trial.mends(slip, outOfRange)).toList(), faults);
+  }
+
+  /**
+   * Two entries in each other's place: those that forms set side by side, and any two that one
+   * broken relation reads, but these only where more broke than that.
+   */
+  private Set<Slip> changedOver(WellRecord record, List<Integer> broken, List<Entry> outOfRange) {
+    Set<Slip> slips = new LinkedHashSet<>();
+    if (broken.isEmpty()) {
+      outOfRange.forEach(entry -> slips.addAll(Swaps.sideBySide(record, Set.of(entry))));
+    }
+    for (int k : broken) {
+      slips.addAll(Swaps.sideBySide(record, trial.reads(k)));
+      Swaps.any(record, trial.reads(k)).stream()
+          .filter(slip -> trial.rulesAtStake(slip) >= TWO_FAULTS)
+          .forEach(slips::add);
+    }
+    return slips;
   }
 
   private @Nullable PossibleReading offer(WellRecord record, List<Slip> fits, int faults) {
@@ -108,7 +86,10 @@ final class PossibleReadings {
     Slip slip = ofThatKind.get(0);
     Entry entry = catalogue.entry(slip.entry());
     return new PossibleReading(
-        entry.key(), record.written(slip.entry()), sentence(record, slip, entry), faults);
+        entry.key(),
+        record.written(slip.entry()),
+        sentence(record, slip, entry),
+        Math.max(faults, trial.rulesAtStake(slip)));
   }
 
   private String sentence(WellRecord record, Slip slip, Entry entry) {
@@ -136,8 +117,8 @@ final class PossibleReadings {
     if (broken.isEmpty()) {
       suspects.addAll(outOfRange);
     } else {
-      suspects.addAll(reads.get(broken.get(0)));
-      broken.forEach(k -> suspects.retainAll(reads.get(k)));
+      suspects.addAll(trial.reads(broken.get(0)));
+      broken.forEach(k -> suspects.retainAll(trial.reads(k)));
       if (!outOfRange.isEmpty()) {
         suspects.retainAll(outOfRange);
       }
@@ -148,56 +129,10 @@ final class PossibleReadings {
   private List<Entry> outOfRange(WellRecord record) {
     List<Entry> out = new ArrayList<>();
     for (Entry entry : catalogue.entries()) {
-      if (isOutOfRange(record, entry)) {
+      if (SlipTrial.isOutOfRange(record, entry)) {
         out.add(entry);
       }
     }
     return out;
-  }
-
-  private static boolean isOutOfRange(WellRecord record, Entry entry) {
-    int i = entry.index();
-    return record.isGiven(i)
-        && !entry.plausible().isAll()
-        && (record.hi(i) < entry.plausible().lo() || record.lo(i) > entry.plausible().hi());
-  }
-
-  private boolean mends(Slip slip, List<Integer> broken, List<Entry> outOfRange) {
-    apply(slip);
-    boolean mends = true;
-    for (Entry entry : outOfRange) {
-      mends &= !isOutOfRange(whatIf.record(), entry);
-    }
-    mends &= !isOutOfRange(whatIf.record(), catalogue.entry(slip.entry()));
-    if (mends) {
-      judge.take(whatIf.record());
-      for (int k : broken) {
-        mends = mends && !fallsShort(k);
-      }
-      for (int k = 0; mends && k < programs.length; k++) {
-        boolean isTouched = reads.get(k).contains(catalogue.entry(slip.entry()));
-        mends = !isTouched || !fallsShort(k);
-      }
-    }
-    whatIf.restore(slip.entry());
-    if (slip.other() >= 0) {
-      whatIf.restore(slip.other());
-    }
-    return mends;
-  }
-
-  private boolean fallsShort(int k) {
-    return judge.outcome(programs[k]) == Outcome.FALLS_SHORT.ordinal();
-  }
-
-  private void apply(Slip slip) {
-    if (Double.isNaN(slip.value())) {
-      whatIf.blank(slip.entry());
-      return;
-    }
-    whatIf.set(slip.entry(), slip.value(), slip.unit());
-    if (slip.other() >= 0) {
-      whatIf.set(slip.other(), slip.otherValue(), slip.unit());
-    }
   }
 }

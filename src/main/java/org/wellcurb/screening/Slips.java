@@ -6,15 +6,17 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.Units;
-import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
 import org.wellcurb.record.Kind;
 import org.wellcurb.record.WellRecord;
 
-/** The slips that are tried for an entry. */
+/** The slips that are tried for an entry by itself. */
 final class Slips {
   /** A milligram of nitrate as nitrate holds 1/4.43 mg of nitrogen (62.005 / 14.007). */
   private static final double NITRATE_IN_NITROGEN = 62.005 / 14.007;
+
+  /** The longest that a length of a well is measured with a rule in inches, in metres. */
+  private static final double MOST_IN_INCHES = Units.FOOT.toSi(50);
 
   private static final Map<Unit, List<Unit>> MISTAKEN =
       Map.ofEntries(
@@ -33,13 +35,6 @@ final class Slips {
           Map.entry(Units.FAHRENHEIT, List.of(Units.CELSIUS)),
           Map.entry(Units.CELSIUS, List.of(Units.FAHRENHEIT)));
 
-  private static final List<List<String>> CHANGED_OVER =
-      List.of(
-          List.of("water.static_level", "water.pumping_level"),
-          List.of("site.latitude", "site.longitude"),
-          List.of("well.casing_length", "well.casing_depth"),
-          List.of("tank.acceptance", "tank.volume"));
-
   private Slips() {}
 
   /** All slips that this entry may hold; none if it is not a single number. */
@@ -52,9 +47,11 @@ final class Slips {
     List<Slip> slips = new ArrayList<>();
     double written = unit.fromSi(record.lo(i));
     for (Unit other : MISTAKEN.getOrDefault(unit, List.of())) {
+      if (unit.equals(Units.FOOT) && other.equals(Units.INCH) && !isShort(entry)) {
+        continue;
+      }
       slips.add(Slip.of(Slip.Kind.UNIT, i, other.toSi(written), other));
     }
-    swapped(record, entry, unit, slips);
     if (entry.kind() == Kind.ANGLE) {
       slips.add(Slip.of(Slip.Kind.SIGN, i, -record.lo(i), unit));
     }
@@ -71,23 +68,9 @@ final class Slips {
     return slips;
   }
 
-  private static void swapped(WellRecord record, Entry entry, Unit unit, List<Slip> slips) {
-    Catalogue catalogue = record.catalogue();
-    for (List<String> pair : CHANGED_OVER) {
-      if (pair.get(0).equals(entry.key())) {
-        int other = catalogue.index(pair.get(1));
-        if (record.isGiven(other) && record.lo(other) == record.hi(other)) {
-          slips.add(
-              new Slip(
-                  Slip.Kind.SWAPPED,
-                  entry.index(),
-                  record.lo(other),
-                  unit,
-                  other,
-                  record.lo(entry.index())));
-        }
-      }
-    }
+  /** True for what is short enough to be measured in inches, unlike the depths of a well. */
+  private static boolean isShort(Entry entry) {
+    return entry.plausible().hi() <= MOST_IN_INCHES;
   }
 
   /** True for eight digits that are a day in one of the usual orders, such as 10112002. */

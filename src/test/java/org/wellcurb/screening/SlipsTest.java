@@ -115,6 +115,7 @@ class SlipsTest {
     assertEquals(
         List.of(
             "drop_pipe.length",
+            "grout.bottom",
             "pump.intake_depth",
             "water.drawdown",
             "water.pumping_level",

@@ -1,0 +1,68 @@
+package org.wellcurb.screening;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import org.wellcurb.quantity.Unit;
+import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.Entry;
+import org.wellcurb.record.WellRecord;
+
+/** Pairs of entries that may stand in each other's place. */
+final class Swaps {
+  /** Pairs that forms set side by side: in these the slip is likely by itself. */
+  private static final List<List<String>> SIDE_BY_SIDE =
+      List.of(
+          List.of("water.static_level", "water.pumping_level"),
+          List.of("site.latitude", "site.longitude"),
+          List.of("well.casing_length", "well.casing_depth"),
+          List.of("tank.acceptance", "tank.volume"),
+          List.of("pressure.cut_in", "pressure.cut_out"));
+
+  private Swaps() {}
+
+  /** The pairs that forms set side by side of which one is among these. */
+  static List<Slip> sideBySide(WellRecord record, Collection<Entry> among) {
+    Catalogue catalogue = record.catalogue();
+    List<Slip> swaps = new ArrayList<>();
+    for (List<String> pair : SIDE_BY_SIDE) {
+      Entry first = catalogue.entry(catalogue.index(pair.get(0)));
+      Entry second = catalogue.entry(catalogue.index(pair.get(1)));
+      if (among.contains(first) || among.contains(second)) {
+        add(record, first, second, swaps);
+      }
+    }
+    return swaps;
+  }
+
+  /** Every pair of these that is written in one unit. */
+  static List<Slip> any(WellRecord record, Collection<Entry> among) {
+    List<Entry> entries = among.stream().sorted(Comparator.comparingInt(Entry::index)).toList();
+    List<Slip> swaps = new ArrayList<>();
+    for (int a = 0; a < entries.size(); a++) {
+      for (Entry second : entries.subList(a + 1, entries.size())) {
+        add(record, entries.get(a), second, swaps);
+      }
+    }
+    return swaps;
+  }
+
+  private static void add(WellRecord record, Entry first, Entry second, List<Slip> swaps) {
+    int i = first.index();
+    int j = second.index();
+    Unit unit = record.unit(i);
+    if (unit != null
+        && unit.equals(record.unit(j))
+        && first.kind() == second.kind()
+        && isOneNumber(record, i)
+        && isOneNumber(record, j)
+        && record.lo(i) != record.lo(j)) {
+      swaps.add(new Slip(Slip.Kind.SWAPPED, i, record.lo(j), unit, j, record.lo(i)));
+    }
+  }
+
+  private static boolean isOneNumber(WellRecord record, int entry) {
+    return record.isGiven(entry) && record.lo(entry) == record.hi(entry);
+  }
+}
