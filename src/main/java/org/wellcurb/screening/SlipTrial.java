@@ -95,7 +95,7 @@ final class SlipTrial {
 
   /**
    * True if the slip puts right all of these entries, every broken relation and every broken rule
-   * that reads what it changes, and breaks none.
+   * that reads what it changes, and breaks none. What is waived is left out of it.
    */
   boolean mends(Slip slip, List<Entry> outOfRange) {
     apply(slip);
@@ -106,7 +106,8 @@ final class SlipTrial {
     if (mends) {
       judge.take(trial);
       for (int k = 0; mends && k < programs.length; k++) {
-        boolean isAtStake = isTouched(k, slip) || (isRelation[k] && isBroken(k));
+        boolean isWaived = outcomes[k] == Outcome.WAIVED.ordinal();
+        boolean isAtStake = isTouched(k, slip) ? !isWaived : isRelation[k] && isBroken(k);
         mends = !isAtStake || judge.outcome(programs[k]) != Outcome.FALLS_SHORT.ordinal();
       }
     }
