@@ -1,8 +1,10 @@
 package org.wellcurb.rulepack;
 
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Expr;
@@ -16,10 +18,21 @@ import org.wellcurb.rulepack.Statement.Weight;
 
 /** Says what a pack has and does not use, and what its rules rest on that they should not. */
 final class UseProof {
+  /** What a note says of a source that was not read in the text itself, and how it is called. */
+  private static final Map<String, String> DOUBTS = doubts();
+
   private final Pack pack;
   private final ProofNotes notes;
   private final ExampleForms forms = new ExampleForms();
   private final Set<String> used = new HashSet<>();
+
+  private static Map<String, String> doubts() {
+    Map<String, String> doubts = new LinkedHashMap<>();
+    doubts.put("from memory", "quoted from memory");
+    doubts.put("unofficial", "an unofficial copy");
+    doubts.put("second-hand", "second-hand");
+    return doubts;
+  }
 
   private UseProof(Pack pack, ProofNotes notes) {
     this.pack = pack;
@@ -95,13 +108,20 @@ final class UseProof {
   private void refuseMemory(Rule rule) {
     boolean binds = rule.kind() == FindingKind.DEFICIENCY || rule.kind() == FindingKind.OMISSION;
     for (Source source : rule.textSources()) {
-      if (binds && source.note().toLowerCase(Locale.ROOT).contains("from memory")) {
-        notes.say(
-            Weight.DOUBTFUL,
-            "rule",
-            rule.id(),
-            "its source " + source.id() + " is quoted from memory: it may be an advisory at most");
-        return;
+      String note = source.note().toLowerCase(Locale.ROOT);
+      for (Map.Entry<String, String> doubt : DOUBTS.entrySet()) {
+        if (binds && note.contains(doubt.getKey())) {
+          notes.say(
+              Weight.DOUBTFUL,
+              "rule",
+              rule.id(),
+              "its source "
+                  + source.id()
+                  + " is "
+                  + doubt.getValue()
+                  + ": it may be an advisory at most");
+          return;
+        }
       }
     }
   }

@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
@@ -67,5 +68,27 @@ class DoubtfulPacksTest {
     assertTrue(
         proof.statements().stream().noneMatch(s -> s.sentence().contains("only JSON")),
         proof.statements().toString());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "An unofficial copy., an unofficial copy",
+    "Second-hand., second-hand"
+  })
+  void whatWasNotReadInTheTextItselfMayOnlyAdvise(
+      String note, String called, @TempDir Path folder) throws IOException, PackException {
+    Path source = FOLDER.resolve("source-from-memory").resolve("pack.json");
+    Path pack = Files.createDirectory(folder.resolve("source-from-memory"));
+    Files.writeString(
+        pack.resolve("pack.json"), Files.readString(source).replace("From memory.", note));
+    List<String> said =
+        Proof.of(PackLoader.loadForAuthor(pack.toString())).statements().stream()
+            .map(Statement::sentence)
+            .toList();
+    assertEquals(1, said.size(), said.toString());
+    assertTrue(
+        said.get(0).endsWith("tank: doubtful: its source by-law is " + called
+            + ": it may be an advisory at most"),
+        said.get(0));
   }
 }
