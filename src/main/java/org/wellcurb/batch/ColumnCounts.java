@@ -48,9 +48,15 @@ final class ColumnCounts {
   private static List<ColumnDoubt> doubts(Column column, ChunkTally cells) {
     List<ColumnDoubt> doubts = new ArrayList<>(Doubts.of(column.index(), cells));
     Entry entry = column.entry();
-    Unit us = entry == null || !column.isUnitUnsaid() ? null : entry.unit(UnitSystem.US);
-    if (us != null && cells.units(column.index(), us) > 0) {
-      long bare = cells.units(column.index(), us);
+    Unit us = entry == null ? null : entry.unit(UnitSystem.US);
+    if (us == null) {
+      return doubts;
+    }
+    long bare =
+        column.isUnitUnsaid()
+            ? cells.units(column.index(), us)
+            : cells.unitsUnsaid(column.index());
+    if (bare > 0) {
       doubts.add(new ColumnDoubt("unit_unsaid", bare, List.of(us.symbol())));
     }
     return doubts;

@@ -5,17 +5,22 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Note;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.UnitSystem;
+import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.CellReader;
 import org.wellcurb.record.ColumnReader;
+import org.wellcurb.record.Entry;
 import org.wellcurb.record.RecordFiller;
 import org.wellcurb.record.WellRecord;
 
 /** Reads the cells of one row into entries, as a plan says. */
 final class CellsReader {
+  private static final int UNITS = Catalogue.standard().index("record.units");
+
   private final CellReader reader;
   private final IdentityHashMap<ColumnPlan, ColumnReader[]> byPlan = new IdentityHashMap<>();
   private @Nullable ColumnPlan last;
@@ -151,6 +156,25 @@ final class CellsReader {
     return parts;
   }
 
+  /** True for a bare number where the column that should state its unit is blank. */
+  private static boolean isUnitUnsaid(Step step, RowView row, WellRecord record) {
+    Target target = step.target();
+    Entry entry = target.entry();
+    int i = entry.index();
+    if (step.unitFrom() == null
+        || target.unit() != null
+        || !row.trimmed(step.unitColumn).isEmpty()
+        || record.isGiven(UNITS)
+        || !record.isGiven(i)
+        || record.unitId(i) < 0
+        || Objects.equals(entry.unit(UnitSystem.US), entry.unit(UnitSystem.METRIC))) {
+      return false;
+    }
+    String written = record.written(i);
+    char last = written.isEmpty() ? ' ' : written.charAt(written.length() - 1);
+    return (last >= '0' && last <= '9') || last == '.' || last == ',';
+  }
+
   /** Counts the cells of a step: each that is not blank as what became of the entry. */
   static void count(Step step, RowView row, WellRecord record, ChunkTally tally) {
     boolean first = true;
@@ -161,7 +185,11 @@ final class CellsReader {
       if (row.trimmed(column).isEmpty()) {
         tally.blank(column);
       } else if (first) {
-        tally.cell(column, record, step.target().entry().index());
+        int entry = step.target().entry().index();
+        tally.cell(column, record, entry);
+        if (isUnitUnsaid(step, row, record)) {
+          tally.unitUnsaid(column, record, entry);
+        }
         first = false;
       } else {
         tally.kept(column);

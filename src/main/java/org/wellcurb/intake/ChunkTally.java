@@ -35,6 +35,7 @@ public final class ChunkTally {
   private final long[] states;
   private final long[] notes;
   private final long[] units;
+  private final long[] unsaid;
   private final @Nullable ColumnDoubts[] doubts;
   private final Map<String, Long> unknown = new TreeMap<>(Inputs.CODE_POINTS);
   private long moreUnknown;
@@ -48,6 +49,7 @@ public final class ChunkTally {
     this.states = new long[columns * STATES];
     this.notes = new long[columns * NOTES];
     this.units = new long[columns * UNITS];
+    this.unsaid = new long[columns];
     this.doubts = new @Nullable ColumnDoubts[columns];
   }
 
@@ -91,6 +93,14 @@ public final class ChunkTally {
     return units[column * UNITS + unit.id()];
   }
 
+  /**
+   * Bare numbers of a column whose unit another column states row by row, in rows where that one is
+   * blank: nothing states their unit. They are not among the {@link #units}.
+   */
+  public long unitsUnsaid(int column) {
+    return unsaid[column];
+  }
+
   /** What makes one doubt how a column is read; null if no entry was ever filled from it. */
   public @Nullable ColumnDoubts doubts(int column) {
     return doubts[column];
@@ -124,6 +134,7 @@ public final class ChunkTally {
       units[i] += other.units[i];
     }
     for (int i = 0; i < columns; i++) {
+      unsaid[i] += other.unsaid[i];
       ColumnDoubts later = other.doubts[i];
       if (later != null) {
         doubtsOf(i).add(later);
@@ -164,6 +175,12 @@ public final class ChunkTally {
     if (unit >= 0 && state == WellRecord.GIVEN) {
       units[column * UNITS + unit]++;
     }
+  }
+
+  /** Says of the cell that was counted last that nothing states its unit. */
+  void unitUnsaid(int column, WellRecord record, int entry) {
+    units[column * UNITS + record.unitId(entry)]--;
+    unsaid[column]++;
   }
 
   private ColumnDoubts doubtsOf(int column) {

@@ -1,5 +1,6 @@
 package org.wellcurb.intake;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -40,11 +41,19 @@ public record ColumnGuess(
     return doubts.stream().anyMatch(doubt -> doubt.startsWith(UNSAID));
   }
 
-  /** The same, with its units named by another column. */
-  ColumnGuess withUnitFrom(String column) {
-    List<String> left = doubts.stream().filter(doubt -> !doubt.startsWith(UNSAID)).toList();
-    String said = why + "; " + column + " names the unit row by row";
-    return new ColumnGuess(survey, entry, unit, column, dates, pivot, unknown, words, said, left);
+  /** The same, with its units named by another column, which may be blank in some rows. */
+  ColumnGuess withUnitFrom(ColumnSurvey column) {
+    List<String> left =
+        new ArrayList<>(doubts.stream().filter(doubt -> !doubt.startsWith(UNSAID)).toList());
+    long blank = column.rows() - column.filled();
+    if (blank > 0) {
+      String taken = unit == null ? "" : "; " + unit.symbol() + " is a guess there";
+      String rows = blank == 1 ? " row" : " rows";
+      left.add(column.name() + " is blank in " + blank + rows + taken);
+    }
+    String said = why + "; " + column.name() + " names the unit row by row";
+    String from = column.name();
+    return new ColumnGuess(survey, entry, unit, from, dates, pivot, unknown, words, said, left);
   }
 
   public ColumnGuess {

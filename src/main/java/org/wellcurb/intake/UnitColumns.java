@@ -36,7 +36,7 @@ final class UnitColumns {
     for (ColumnGuess guess : guesses) {
       Unit unit = guess.unit();
       boolean takes = unit != null && unit.dimension().equals(measures) && guess.isUnitUnsaid();
-      all.add(takes ? guess.withUnitFrom(only.name()) : guess);
+      all.add(takes ? guess.withUnitFrom(only) : guess);
     }
     return all;
   }

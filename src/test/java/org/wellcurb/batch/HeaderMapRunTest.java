@@ -108,6 +108,33 @@ class HeaderMapRunTest {
     }
   }
 
+  /** Where the column of units is blank, nothing states the unit: that is counted and doubted. */
+  @Test
+  void aBlankUnitIsDoubtedAndNotCountedAsWritten() throws Exception {
+    String map =
+        "{'title':'t','columns':[{'column':'NO','entry':'record.id'},"
+            + "{'column':'D','entry':'well.depth'%s,'unitFrom':'U','unitWords':{'F':'ft'}}]%s}";
+    Path wells =
+        Files.writeString(
+            dir.resolve("w.csv"), "NO;D;U\nA;30;m\nB;90;F\nC;80;\nD;70; \nE;20 m;\nF;;\n");
+    JsonNode unsaid = depth(String.format(map, "", ""), wells);
+    assertEquals("unit unsaid", unsaid.at("/doubts/0/doubt").asText(), unsaid.toString());
+    assertEquals(2, unsaid.at("/doubts/0/cells").asInt());
+    assertEquals("ft", unsaid.at("/doubts/0/of").asText());
+    assertEquals("{\"ft\":1,\"m\":2}", unsaid.path("units").toString());
+    JsonNode mapped = depth(String.format(map, ",'unit':'m'", ""), wells);
+    assertTrue(mapped.path("doubts").isEmpty(), mapped.toString());
+    JsonNode record =
+        depth(String.format(map, "", ",'constants':{'record.units':'metric'}"), wells);
+    assertTrue(record.path("doubts").isEmpty(), record.toString());
+  }
+
+  private JsonNode depth(String map, Path wells) throws Exception {
+    run(map, wells);
+    JsonNode run = new ObjectMapper().readTree(dir.resolve("out/run.json").toFile());
+    return run.at("/inputs/0/columns/1");
+  }
+
   /** A map is for tables: that it was not used on JSON is said. */
   @Test
   void jsonIsReadByItsKeysAndTheReportSaysSo() throws Exception {

@@ -1,6 +1,7 @@
 package org.wellcurb.intake;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -160,6 +161,19 @@ class HeaderSurveyTest {
     assertEquals(30, all.records.get(1).lo(depth), 1e-9);
     assertEquals("well.bore_diameter", survey.columns().get(3).entry().key());
     assertEquals("relief.setting", survey.columns().get(4).entry().key());
+    assertFalse(survey.columns().get(1).doubts().toString().contains("is blank"));
+  }
+
+  @Test
+  void blanksInAColumnOfUnitsAreSaid() throws Exception {
+    Path file =
+        Files.writeString(
+            dir.resolve("t.csv"),
+            "FILE_REF;DPTH_TOT;DPTH_UNIT\nA;100;FT\nB;30;M\nC;90;\nD;80; \n");
+    HeaderSurvey survey = survey(file);
+    assertEquals("DPTH_UNIT", survey.columns().get(1).unitFrom());
+    String doubts = survey.columns().get(1).doubts().toString();
+    assertTrue(doubts.contains("DPTH_UNIT is blank in 2 rows; ft is a guess there"), doubts);
   }
 
   @Test
