@@ -49,14 +49,12 @@ final class CellsReader {
 
   /** Reads everything but the id and the units. */
   void rest(ColumnPlan plan, RowView row, RecordFiller into, UnitSystem system, ChunkTally tally) {
-    WellRecord record = into.record();
     int[] plain = plan.plain;
     boolean isText = row.isText();
     ColumnReader[] readers = columns(plan);
     for (int i = 0; i < plain.length; i++) {
       int column = plain[i];
       if (row.length(column) == 0) {
-        tally.blank(column);
         continue;
       }
       int entry = plan.entry[i];
@@ -65,10 +63,24 @@ final class CellsReader {
       } else {
         readers[i].read(into, row.bytes(), row.from(column), row.to(column), system);
       }
-      tally.cell(column, record, entry);
     }
     for (Step step : plan.steps) {
       step(step, row, into, system);
+    }
+    count(plan, row, into.record(), tally);
+  }
+
+  /** Counts when all is read: a later cell may say what an earlier one means. */
+  private static void count(ColumnPlan plan, RowView row, WellRecord record, ChunkTally tally) {
+    int[] plain = plan.plain;
+    for (int i = 0; i < plain.length; i++) {
+      if (row.length(plain[i]) == 0) {
+        tally.blank(plain[i]);
+      } else {
+        tally.cell(plain[i], record, plan.entry[i]);
+      }
+    }
+    for (Step step : plan.steps) {
       count(step, row, record, tally);
     }
   }

@@ -88,7 +88,10 @@ final class ObjectsReader {
       if (entry != 0 && entry != unitsEntry) {
         cell(entry, system);
       }
-      count(entry, tally);
+    }
+    // When all is read: a later name may say what an earlier value means.
+    for (int i = 0; i < cells.count(); i++) {
+      count(cells.entry(i), tally);
     }
     lists(system, tally);
     filler.extras(parsing.extras);

@@ -135,6 +135,41 @@ class HeaderMapRunTest {
     return run.at("/inputs/0/columns/1");
   }
 
+  /** Whether a level of 0 counts hangs on another column, which may stand before it or after. */
+  @Test
+  void theLevelOfAFlowingWellIsCountedAsGivenInEitherOrder() throws Exception {
+    String map =
+        "{'title':'t','columns':[{'column':'NO','entry':'record.id'},"
+            + "{'column':'L','entry':'water.static_level','unit':'ft'%s},"
+            + "{'column':'F','entry':'water.flowing'}]}";
+    for (String unit : List.of("", ",'scale':2")) {
+      for (String rows : List.of("NO;L;F\nA;0;yes\nB;0;no\n", "NO;F;L\nA;yes;0\nB;no;0\n")) {
+        Path wells = Files.writeString(dir.resolve("w.csv"), rows);
+        run(String.format(map, unit), wells);
+        JsonNode run = new ObjectMapper().readTree(dir.resolve("out/run.json").toFile());
+        JsonNode columns = run.at("/inputs/0/columns");
+        JsonNode level = columns.get(rows.startsWith("NO;L") ? 1 : 2);
+        assertEquals("water.static_level", level.path("entry").asText());
+        assertEquals(1, level.path("given").asInt(), rows + level);
+        assertEquals(1, level.path("unknown").asInt(), rows + level);
+        assertEquals(1, level.path("notes").path("doubted_zero").asInt(), rows + level);
+      }
+    }
+  }
+
+  @Test
+  void theLevelOfAFlowingWellIsCountedAsGivenInJsonToo() throws Exception {
+    Path json =
+        Files.writeString(
+            dir.resolve("a.json"),
+            "{'record':{'id':'A'},'water':{'static_level':0,'flowing':true}}".replace('\'', '"'));
+    run("{'title':'t','columns':[{'column':'NO','entry':'record.id'}]}", json);
+    JsonNode run = new ObjectMapper().readTree(dir.resolve("out/run.json").toFile());
+    for (JsonNode column : run.at("/inputs/0/columns")) {
+      assertEquals(1, column.path("given").asInt(), column.toString());
+    }
+  }
+
   /** A map is for tables: that it was not used on JSON is said. */
   @Test
   void jsonIsReadByItsKeysAndTheReportSaysSo() throws Exception {
