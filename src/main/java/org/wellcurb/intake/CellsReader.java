@@ -103,7 +103,13 @@ final class CellsReader {
     }
     List<Target> targets = step.mapped.targets();
     if (targets.size() == 1) {
-      target(targets.get(0), text, stated, into, system);
+      Target only = targets.get(0);
+      int entry = only.entry().index();
+      boolean isZero = Combining.isZeroForBlank(step, row) && reader.doubtsZero(entry);
+      target(only, isZero ? "0" : text, stated, into, system);
+      if (isZero) {
+        into.written(entry, text);
+      }
       return;
     }
     List<String> parts = split(text, step.mapped.separator());

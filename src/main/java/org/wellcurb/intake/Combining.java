@@ -22,6 +22,39 @@ final class Combining {
     return blank ? "" : text(step.mapped.combine(), step.mapped.separator(), cells);
   }
 
+  /**
+   * True if a figure that is made of several cells rests on zeros that may stand for blanks: all of
+   * feet and inches, or either end of a range. The mark that joining puts behind a bare 0 does not
+   * make it one that somebody meant.
+   */
+  static boolean isZeroForBlank(Step step, RowView row) {
+    boolean isRange = step.mapped.combine() == Combine.RANGE;
+    if (!isRange && step.mapped.combine() != Combine.FEET_AND_INCHES) {
+      return false;
+    }
+    boolean any = false;
+    boolean all = true;
+    for (int column : step.columns) {
+      String cell = row.trimmed(column);
+      boolean zero = isBareZero(cell);
+      any |= zero;
+      all &= zero || cell.isEmpty();
+    }
+    return any && (all || isRange);
+  }
+
+  private static boolean isBareZero(String cell) {
+    boolean digit = false;
+    for (int i = 0; i < cell.length(); i++) {
+      char c = cell.charAt(i);
+      if (c != '0' && c != '.' && c != ',') {
+        return false;
+      }
+      digit |= c == '0';
+    }
+    return digit;
+  }
+
   static String text(Combine combine, String separator, List<String> cells) {
     return switch (combine) {
       case ONE, FIRST -> cells.stream().filter(c -> !c.isEmpty()).findFirst().orElse("");

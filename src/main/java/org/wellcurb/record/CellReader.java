@@ -155,6 +155,11 @@ public final class CellReader {
     };
   }
 
+  /** True if a bare 0 in this entry is taken for a blank, see {@link DoubtedZeros}. */
+  public boolean doubtsZero(int entry) {
+    return DoubtedZeros.isDoubted(catalogue.entry(entry));
+  }
+
   private void choose(RecordFiller into, int entry, int place) {
     into.choice(entry, place);
     if (zeros.isFlowing(entry)) {

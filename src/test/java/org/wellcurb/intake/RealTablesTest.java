@@ -171,6 +171,33 @@ class RealTablesTest {
             "water.static_level"));
   }
 
+  /** Joining puts a unit behind a bare 0, which is no more meant for that. */
+  @Test
+  void zeroForABlankIsDoubtedInColumnsThatAreJoinedToo() throws Exception {
+    String feet = "{'columns':['F','I'],'join':'feet and inches','entry':'%s'}";
+    String range = "{'columns':['F','I'],'join':'range','entry':'%s','unit':'ft'}";
+    String doubted = "unknown DOUBTED_ZERO";
+    String[][] cases = {
+      {feet, "well.casing_depth", "0;", doubted},
+      {feet, "well.casing_depth", ";0", doubted},
+      {feet, "well.casing_depth", "0;0", doubted},
+      {feet, "well.casing_depth", "0;6", "0.1524"},
+      {feet, "well.casing_depth", "5;0", "1.5240"},
+      {feet, "well.casing_depth", "0 ft;", "0.0000"},
+      {feet, "setback.property_line", "0;0", "0.0000"},
+      {range, "well.casing_depth", "0;15", doubted},
+      {range, "well.casing_depth", "0;0", doubted},
+      {range, "well.casing_depth", "10;20", "3.0480..6.0960"},
+      {range, "setback.property_line", "0;10", "0.0000..3.0480"},
+    };
+    for (String[] each : cases) {
+      WellRecord record =
+          mapped(String.format(each[0], each[1]), "NO;F;I\nA;" + each[2] + "\n").get(0);
+      assertEquals(each[3], told(record, each[1]), String.join(" ", each));
+      assertTrue(record.written(CATALOGUE.index(each[1])).contains(each[2].split(";")[0]));
+    }
+  }
+
   @Test
   void flowingIsWrittenInWords() {
     String[] words = {
