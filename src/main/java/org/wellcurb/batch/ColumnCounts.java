@@ -47,6 +47,10 @@ final class ColumnCounts {
 
   private static List<ColumnDoubt> doubts(Column column, ChunkTally cells) {
     List<ColumnDoubt> doubts = new ArrayList<>(Doubts.of(column.index(), cells));
+    long differing = cells.rowsDiffering(column.index());
+    if (differing > 0) {
+      doubts.add(new ColumnDoubt("rows_differ", differing, List.of()));
+    }
     Entry entry = column.entry();
     Unit us = entry == null ? null : entry.unit(UnitSystem.US);
     if (us == null) {

@@ -36,6 +36,7 @@ public final class ChunkTally {
   private final long[] notes;
   private final long[] units;
   private final long[] unsaid;
+  private final long[] differing;
   private final @Nullable ColumnDoubts[] doubts;
   private final Map<String, Long> unknown = new TreeMap<>(Inputs.CODE_POINTS);
   private long moreUnknown;
@@ -50,6 +51,7 @@ public final class ChunkTally {
     this.notes = new long[columns * NOTES];
     this.units = new long[columns * UNITS];
     this.unsaid = new long[columns];
+    this.differing = new long[columns];
     this.doubts = new @Nullable ColumnDoubts[columns];
   }
 
@@ -101,6 +103,11 @@ public final class ChunkTally {
     return unsaid[column];
   }
 
+  /** Records of several rows that say different things in a column of which the first counts. */
+  public long rowsDiffering(int column) {
+    return differing[column];
+  }
+
   /** What makes one doubt how a column is read; null if no entry was ever filled from it. */
   public @Nullable ColumnDoubts doubts(int column) {
     return doubts[column];
@@ -135,6 +142,7 @@ public final class ChunkTally {
     }
     for (int i = 0; i < columns; i++) {
       unsaid[i] += other.unsaid[i];
+      differing[i] += other.differing[i];
       ColumnDoubts later = other.doubts[i];
       if (later != null) {
         doubtsOf(i).add(later);
@@ -175,6 +183,10 @@ public final class ChunkTally {
     if (unit >= 0 && state == WellRecord.GIVEN) {
       units[column * UNITS + unit]++;
     }
+  }
+
+  void rowsDiffer(int column) {
+    differing[column]++;
   }
 
   /** Says of the cell that was counted last that nothing states its unit. */

@@ -92,6 +92,21 @@ final class ColumnPlan {
     this.setbacks = setbacks;
   }
 
+  /** The column that stands for what fills an entry; -1 for none. */
+  int column(int filled) {
+    for (int i = 0; i < entry.length; i++) {
+      if (entry[i] == filled) {
+        return plain[i];
+      }
+    }
+    for (Step step : steps) {
+      if (step.fills(filled)) {
+        return step.column();
+      }
+    }
+    return -1;
+  }
+
   private static @Nullable Step find(List<Step> steps, int entry) {
     return steps.stream().filter(s -> s.fills(entry)).findFirst().orElse(null);
   }

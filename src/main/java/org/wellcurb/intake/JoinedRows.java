@@ -1,5 +1,7 @@
 package org.wellcurb.intake;
 
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.RecordFiller;
@@ -12,23 +14,39 @@ final class JoinedRows {
   private final RecordFiller scratch;
   private final ChunkTally uncounted;
 
+  /** By target: its column, and whether a row of the id at hand says something else. */
+  private final int[] columns;
+
+  private final boolean[] differs;
+
   JoinedRows(JoinTable table, CellsReader cells, Catalogue catalogue) {
     this.table = table;
     this.cells = cells;
     this.view = new RowView(table.plan().columns);
     this.scratch = new RecordFiller(catalogue);
     this.uncounted = new ChunkTally(table.plan().columns);
+    ColumnPlan plan = table.plan();
+    this.columns = plan.targets.stream().mapToInt(t -> plan.column(t.entry().index())).toArray();
+    this.differs = new boolean[columns.length];
   }
 
   /**
    * Adds the rows of an id.
    *
    * @param except the line of a row that is the record itself; 0 for none
+   * @param tally where the columns of these rows are counted; null where they are not
    * @return how many were added
    */
-  int add(String id, long except, RecordFiller into, RowListsReader lists, UnitSystem system) {
+  int add(
+      String id,
+      long except,
+      RecordFiller into,
+      RowListsReader lists,
+      UnitSystem system,
+      @Nullable ChunkTally tally) {
     int added = 0;
     ColumnPlan plan = table.plan();
+    Arrays.fill(differs, false);
     for (int row : table.rows(id)) {
       if (table.line(row) == except) {
         continue;
@@ -39,12 +57,17 @@ final class JoinedRows {
       }
       scratch.clear("", 0);
       cells.rest(plan, view, scratch, system, uncounted);
-      for (Target target : plan.targets) {
-        Merging.take(target, into, scratch.record());
+      for (int i = 0; i < columns.length; i++) {
+        differs[i] |= Merging.take(plan.targets.get(i), into, scratch.record());
       }
       lists.read(plan, view, into, system);
       table.take(row);
       added++;
+    }
+    for (int i = 0; tally != null && i < columns.length; i++) {
+      if (differs[i] && columns[i] >= 0) {
+        tally.rowsDiffer(columns[i]);
+      }
     }
     return added;
   }

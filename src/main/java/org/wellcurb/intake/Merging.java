@@ -1,5 +1,6 @@
 package org.wellcurb.intake;
 
+import java.util.Objects;
 import org.wellcurb.quantity.Note;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.record.Entry;
@@ -15,22 +16,26 @@ final class Merging {
    *
    * @param into the record so far
    * @param row what the row alone says
+   * @return true if the row says something else than the record and is not taken, as the first row
+   *     counts
    */
-  static void take(Target target, RecordFiller into, WellRecord row) {
+  static boolean take(Target target, RecordFiller into, WellRecord row) {
     int entry = target.entry().index();
     WellRecord before = into.record();
     if (row.written(entry).isEmpty()) {
-      return;
+      return false;
     }
     boolean amounts = target.entry().kind().isAmount();
     if (!before.isGiven(entry) || !row.isGiven(entry)) {
       if (!before.isGiven(entry) && (row.isGiven(entry) || before.written(entry).isEmpty())) {
         into.take(entry, row);
       }
-      return;
+      return false;
     }
     switch (target.ofSeveral()) {
-      case FIRST -> {}
+      case FIRST -> {
+        return differ(before, row, entry);
+      }
       case LAST -> into.take(entry, row);
       case LEAST -> {
         if (amounts && row.lo(entry) < before.lo(entry)) {
@@ -48,6 +53,19 @@ final class Merging {
         }
       }
     }
+    return false;
+  }
+
+  /** True if two given values are not the same, as far as they are written. */
+  private static boolean differ(WellRecord one, WellRecord other, int entry) {
+    double written = one.halfPlace(entry) + other.halfPlace(entry);
+    return isApart(one.lo(entry), other.lo(entry), written)
+        || isApart(one.hi(entry), other.hi(entry), written)
+        || !Objects.equals(one.text(entry), other.text(entry));
+  }
+
+  private static boolean isApart(double a, double b, double written) {
+    return a != b && Math.abs(a - b) > written;
   }
 
   private static void hull(Entry entry, RecordFiller into, WellRecord row) {

@@ -99,20 +99,20 @@ final class RowMaker {
     }
     lists.clear();
     lists.read(plan, view, filler, system);
-    join(line, system);
+    join(line, system, tally);
     lists.fill(filler);
     return Result.RECORD;
   }
 
-  private void join(long line, UnitSystem system) {
+  private void join(long line, UnitSystem system, ChunkTally tally) {
     String id = filler.record().id();
     if (own != null) {
-      own.add(id, line, filler, lists, system);
+      own.add(id, line, filler, lists, system, tally);
     }
     for (int i = 0; i < joins.size(); i++) {
       int matches = source.joins().get(i).matches();
       String key = matches < 0 ? id : view.trimmed(matches);
-      joins.get(i).add(key, 0, filler, lists, system);
+      joins.get(i).add(key, 0, filler, lists, system, null);
     }
   }
 

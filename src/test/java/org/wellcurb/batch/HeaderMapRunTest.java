@@ -11,6 +11,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -133,6 +134,41 @@ class HeaderMapRunTest {
     run(map, wells);
     JsonNode run = new ObjectMapper().readTree(dir.resolve("out/run.json").toFile());
     return run.at("/inputs/0/columns/1");
+  }
+
+  /** Of rows of one id that differ the first counts; that there are others is said. */
+  @Test
+  void rowsOfOneIdThatDifferAreCounted() throws Exception {
+    String map =
+        "{'title':'t','rows':'one record an id','columns':[{'column':'NO','entry':'record.id'},"
+            + "{'column':'D','entry':'well.depth','unit':'ft'%s},"
+            + "{'columns':['F','I'],'join':'feet and inches','entry':'well.stickup'},"
+            + "{'column':'U','entry':'well.use'},{'column':'G','entry':'well.tag'}]}";
+    Path wells =
+        Files.writeString(
+            dir.resolve("w.csv"),
+            "NO;D;F;I;U;G\nA;100;1;0;household;x1\nA;130;1;0;irrigation;x1\nA;140;1;6;;x2\n"
+                + "B;50;;;household;y\nB;50.0;1;0;Household;Y\nB;;;;;\nC;9;2;0;;z\n");
+    run(String.format(map, ""), wells);
+    assertEquals(List.of(0, 1, 1, 0, 1, 1), differing());
+    String page = Files.readString(dir.resolve("out/index.html"));
+    assertTrue(page.contains("Records whose rows differ here: 1;"), page);
+    run(String.format(map, ",'ofSeveral':'most'"), wells);
+    assertEquals(List.of(0, 0, 1, 0, 1, 1), differing());
+  }
+
+  private List<Integer> differing() throws Exception {
+    JsonNode run = new ObjectMapper().readTree(dir.resolve("out/run.json").toFile());
+    List<Integer> all = new ArrayList<>();
+    for (JsonNode column : run.at("/inputs/0/columns")) {
+      int cells = 0;
+      for (JsonNode doubt : column.path("doubts")) {
+        boolean isThis = doubt.path("doubt").asText().equals("rows differ");
+        cells += isThis ? doubt.path("cells").asInt() : 0;
+      }
+      all.add(cells);
+    }
+    return all;
   }
 
   /** Whether a level of 0 counts hangs on another column, which may stand before it or after. */
