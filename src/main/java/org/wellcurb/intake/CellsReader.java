@@ -106,8 +106,9 @@ final class CellsReader {
       Target only = targets.get(0);
       int entry = only.entry().index();
       boolean isZero = Combining.isZeroForBlank(step, row) && reader.doubtsZero(entry);
-      target(only, isZero ? "0" : text, stated, into, system);
-      if (isZero) {
+      String read = isZero ? "0" : Combining.pointed(step, text);
+      target(only, read, stated, into, system);
+      if (!read.equals(text)) {
         into.written(entry, text);
       }
       return;

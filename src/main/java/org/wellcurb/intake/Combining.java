@@ -2,9 +2,12 @@ package org.wellcurb.intake;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Makes one text of the cells of several columns. */
 final class Combining {
+  private static final Pattern DECIMAL_COMMA = Pattern.compile("(?<=[0-9]),(?=[0-9])");
+
   private Combining() {}
 
   /** The text; empty if all cells are blank. */
@@ -41,6 +44,13 @@ final class Combining {
       all &= zero || cell.isEmpty();
     }
     return any && (all || isRange);
+  }
+
+  /** The text with points for decimal commas where a comma can be nothing else: in degrees. */
+  static String pointed(Step step, String text) {
+    return step.mapped.combine() == Combine.DEGREES
+        ? DECIMAL_COMMA.matcher(text).replaceAll(".")
+        : text;
   }
 
   private static boolean isBareZero(String cell) {

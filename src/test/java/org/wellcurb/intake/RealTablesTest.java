@@ -171,6 +171,25 @@ class RealTablesTest {
             "water.static_level"));
   }
 
+  /** No degrees, minutes or seconds have thousands: a comma in them is a decimal one. */
+  @Test
+  void degreesOfSeveralColumnsMayHaveDecimalCommas() throws Exception {
+    String degrees = "{'columns':['D','M','S'],'join':'degrees','entry':'site.latitude'}";
+    for (String[] each :
+        new String[][] {
+          {"44;30;10.5", "44.5029"},
+          {"44;30;10,5", "44.5029"},
+          {"-44;30,5;", "-44.5083"},
+          {"44,5;;", "44.5000"},
+          {"44;30;1,0,5", "unreadable NOT_A_NUMBER"}
+        }) {
+      WellRecord record = mapped(degrees, "NO;D;M;S\nA;" + each[0] + "\n").get(0);
+      assertEquals(each[1], told(record, "site.latitude"), each[0]);
+      String written = record.written(CATALOGUE.index("site.latitude"));
+      assertEquals(each[0].contains(","), written.contains(","), "kept as written");
+    }
+  }
+
   /** Joining puts a unit behind a bare 0, which is no more meant for that. */
   @Test
   void zeroForABlankIsDoubtedInColumnsThatAreJoinedToo() throws Exception {
