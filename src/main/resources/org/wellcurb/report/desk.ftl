@@ -24,7 +24,8 @@
 <button type="button" id="print">${t("desk.print")}</button>
 <button type="button" id="clear">${t("desk.clear")}</button>
 </div>
-<p id="status" role="status">${t("desk.waiting")}</p>
+<noscript><p class="cut">${t("desk.noscript")}</p></noscript>
+<div class="said"><p id="status" role="status">${t("desk.waiting")}</p> <a href="#sheet">${t("desk.go")}</a></div>
 <div class="desk">
 <section aria-labelledby="form-heading">
 <h2 id="form-heading">${t("desk.form")}</h2>

@@ -157,6 +157,24 @@
       if (kind === "drop" && event.dataTransfer.files.length) { open(event.dataTransfer.files[0]); }
     });
   });
+  // The browser's own printing prints the sheet, not the form: a frame is cut at its edge, so its
+  // content stands on the page itself meanwhile.
+  var paper = document.createElement("div");
+  paper.id = "paper";
+  document.body.appendChild(paper);
+  window.addEventListener("beforeprint", function () {
+    var sheet = frame.contentDocument && frame.contentDocument.body;
+    if (!sheet || sheet.children.length === 0) { return; }
+    Array.from(sheet.children).forEach(function (part) {
+      if (part.tagName !== "SCRIPT") { paper.appendChild(document.importNode(part, true)); }
+    });
+    paper.querySelectorAll("details.prints").forEach(function (d) { d.open = true; });
+    document.body.classList.add("on-paper");
+  });
+  window.addEventListener("afterprint", function () {
+    paper.textContent = "";
+    document.body.classList.remove("on-paper");
+  });
   addLayer();
   check();
 })();

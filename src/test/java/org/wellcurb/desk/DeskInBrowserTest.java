@@ -1,6 +1,7 @@
 package org.wellcurb.desk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -129,6 +130,28 @@ final class DeskInBrowserTest {
     type(Keys.ENTER);
     assertEquals(1L, browser.driver().executeScript("return window.printed"));
     tab("sheet");
+
+    // The browser's own printing prints the sheet as well, and leaves the page as it was.
+    browser.driver().executeScript("window.dispatchEvent(new Event('beforeprint'))");
+    browser.asPrinted(true);
+    assertTrue(browser.driver().findElement(By.cssSelector("#paper .finding")).isDisplayed());
+    assertFalse(browser.driver().findElement(By.id("form")).isDisplayed());
+    browser.asPrinted(false);
+    browser.driver().executeScript("window.dispatchEvent(new Event('afterprint'))");
+    assertTrue(browser.driver().findElement(By.id("form")).isDisplayed());
+    assertEquals(List.of(), browser.driver().findElements(By.cssSelector("#paper > *")));
+    assertEquals(List.of(), browser.complaints());
+  }
+
+  @Test
+  void withoutScriptsThePageSaysThatItNeedsThem() {
+    browser.scripts(false);
+    try {
+      browser.driver().get(desk.address());
+      assertTrue(browser.driver().findElement(By.cssSelector("noscript p")).isDisplayed());
+    } finally {
+      browser.scripts(true);
+    }
   }
 
   @Test
