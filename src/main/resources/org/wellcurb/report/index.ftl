@@ -185,6 +185,7 @@
 <@l.cautions b.cautions />
 
 <@l.section id="judged" title=t("judged.title")>
+<@l.english />
 <#list v.packs as p>
 <h3><@l.own p.title /></h3>
 <p>${t("judged.edition", p.edition)} · <@l.own p.authority /></p>

@@ -31,6 +31,13 @@
 <#-- Words of a pack or of a computed sentence, which are not translated. -->
 <#macro own text><#if lang == "en">${text}<#else><span lang="en">${text}</span></#if></#macro>
 
+<#-- Where a sum comes from: the words for what has no text, or was not read in one, are ours. -->
+<#macro origin text>
+<#if text == "common practice">${t("basis.common_practice")}<#elseif text?ends_with(" (from memory)")><@origin text?remove_ending(" (from memory)") /> (${t("source.memory")})<#elseif text?starts_with("common practice: ")>${t("source.practice")} <@own text?remove_beginning("common practice: ") /><#else><@own text /></#if></#macro>
+
+<#-- On a page in another language, that the texts of a pack are not. -->
+<#macro english><#if lang != "en"><p class="soft">${t("page.own")}</p></#if></#macro>
+
 <#macro source s>
 <@own s.text /><#if s.address?has_content> <a href="${s.address}" rel="noreferrer">${t("source.read")}</a></#if><#if s.note?has_content> <span class="soft">(<@own s.note />)</span></#if></#macro>
 
@@ -84,6 +91,6 @@ ${svg(d.svg)}
 <ul class="marks"><#list d.marks as m><li><a href="#${m.anchor}"><b>${m.letter}</b> ${m.sentence}</a></li></#list></ul>
 </#if>
 <#if d.legend?has_content><ul class="legend"><#list d.legend as s><li<#if s.svg?has_content> class="signed"</#if>><#if s.svg?has_content>${svg(s.svg)}</#if><span>${s.text}</span></li></#list></ul></#if>
-<details><summary>${t("drawing.words")}</summary><ul><#list d.words as line><li>${line}</li></#list></ul></details>
+<details><summary>${t("drawing.words")}</summary><ul><#list d.words as line><li>${line}</li></#list><#list d.marks as m><li>${t("drawing.letter", m.letter, m.sentence)}</li></#list></ul></details>
 </figure>
 </#macro>

@@ -4,6 +4,7 @@
 
 <p class="lead">${n("notice.lead", w.total, v.records?size)}</p>
 <p>${t("notice.how")}</p>
+<@l.english />
 <p class="lead">${t("notice.reply", w.replyBy)}</p>
 <#if w.table?has_content><p>${t("notice.table")} <a href="${w.table}">${w.table}</a></p></#if>
 <#if v.cut?has_content><p class="cut">${v.cut}</p></#if>

@@ -5,6 +5,7 @@
 <#if v.pack.notice?has_content><p class="lead"><@l.own v.pack.notice /></p></#if>
 <p>${t("rulebook.day", v.judgedBy)}</p>
 <p>${t("rulebook.units")}</p>
+<@l.english />
 <#if v.pack.builtOn?has_content><p>${t("judged.built")} <#list v.pack.builtOn as b>${b}<#sep>, </#list>.</p></#if>
 <#if v.mustApply?has_content><p>${t("rulebook.must")} <#list v.mustApply as m>${m}<#sep>, </#list>.</p></#if>
 

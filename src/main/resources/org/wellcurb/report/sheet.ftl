@@ -20,7 +20,7 @@
 <dt>${t("finding.asked")}</dt><dd><@l.own f.title />.<#if f.why.requirement?has_content><br>${f.why.requirement}<#if f.why.condition?has_content> <span class="soft">(${t("finding.where")} ${f.why.condition})</span></#if></#if></dd>
 <#if f.why.withNumbers?has_content><dt>${t("finding.sum")}</dt><dd class="sum">${f.why.withNumbers}</dd></#if>
 <#list f.why.workings as w>
-<dt>${w.meaning}</dt><dd class="sum"><@l.own w.formula /><br>= <@l.own w.withNumbers /><br>= <b>${w.result}</b> <span class="soft">(<@l.own w.source />)</span><@taken w /></dd>
+<dt>${w.meaning}</dt><dd class="sum"><@l.own w.formula /><br>= <@l.own w.withNumbers /><br>= <b>${w.result}</b> <span class="soft">(<@l.origin w.source />)</span><@taken w /></dd>
 </#list>
 <dt>${t("finding.because")}</dt><dd><@l.own f.because /></dd>
 <dt>${t("finding.remedy")}</dt><dd class="remedy"><@l.own f.remedy /></dd>
@@ -95,7 +95,7 @@
 <@l.head t("col.working")>${w.meaning}</@l.head>
 <@l.cell t("col.formula")><span class="sum"><@l.own w.formula /><br>= <@l.own w.withNumbers /></span><@taken w /></@l.cell>
 <@l.cell t("col.result")><b>${w.result}</b></@l.cell>
-<@l.cell t("col.source")><@l.own w.source /></@l.cell>
+<@l.cell t("col.source")><@l.origin w.source /></@l.cell>
 </@l.row>
 </#list>
 </@l.table>
@@ -138,6 +138,7 @@
 <@l.section id="judged" title=t("judged.title")>
 <p><@l.own v.pack.title /> · ${t("judged.edition", v.pack.edition)} · <@l.own v.pack.authority /></p>
 <#if v.pack.notice?has_content><p><@l.own v.pack.notice /></p></#if>
+<@l.english />
 <#if v.pack.builtOn?has_content><p>${t("judged.built")} <#list v.pack.builtOn as b>${b}<#sep>, </#list>.</p></#if>
 <p>${t("judged.asof", v.asOf)}</p>
 </@l.section>

@@ -96,15 +96,19 @@ final class DailyWater {
     svg.marks(LEFT + 8 + 6.5 * text.length(), y - 12, marks.at("water.yield"));
   }
 
-  /** What is drawn, and where it comes from: the yield meanwhile, water in store, nowhere. */
+  /** What is drawn, and where it comes from: the yield, water in store, nowhere. */
   private void peak(Svg svg, double draw, double lacking) {
     double length = scope.figure("peak_length");
-    double byYield = Math.min(draw - lacking, sketch.value("water.yield") * length);
+    double could = sketch.value("water.yield") * length;
+    double byYield = Math.min(draw - lacking, could);
     double stored = Math.max(0, draw - lacking - byYield);
+    // The yield is drawn in full where it is more than is drawn: two equal bars would say it is not.
+    boolean isMore = lacking <= 0 && stored <= 0 && could > draw && could <= MOST;
+    double most = isMore ? could : draw;
     heading(svg, sketch.say("water.peak", sketch.number(length / 3600), Units.HOUR.symbol()));
-    bar(svg, "need", 0, 1);
+    bar(svg, "need", 0, draw / most);
     label(svg, sketch.say("water.draw", print(draw)));
-    bar(svg, "given", 0, byYield / draw);
+    bar(svg, "given", 0, isMore ? 1 : byYield / draw);
     y -= BAR;
     if (stored > 0) {
       bar(svg, "stored", byYield / draw, stored / draw);
@@ -116,7 +120,11 @@ final class DailyWater {
       svg.filled("lack", x, y - BAR, y, FULL * lacking / draw);
       svg.box("lacking", x, y - BAR, y, FULL * lacking / draw);
     }
-    label(svg, sketch.say("water.meanwhile", print(byYield)));
+    label(
+        svg,
+        could > byYield * 1.001 && could <= MOST
+            ? sketch.say("water.covers.less", print(byYield), print(could))
+            : sketch.say("water.covers", print(byYield)));
     label(svg, sketch.say("water.stored", print(stored)));
     label(svg, sketch.say(lacking > 0 ? "water.lacking" : "water.enough", print(lacking)));
   }

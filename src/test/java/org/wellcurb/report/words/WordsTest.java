@@ -58,6 +58,25 @@ final class WordsTest {
           "kind.short.omission",
           "kind.short.one.omission");
 
+  /** Of a key that stands twice the later text would silently take the place of the first. */
+  @Test
+  void noKeyStandsTwice() throws IOException {
+    List<String> twice = new ArrayList<>();
+    Path folder = Path.of("src/main/resources/org/wellcurb/report");
+    for (String bundle : List.of("words", "labels", "drawings")) {
+      for (String end : List.of(".properties", "_fr.properties")) {
+        Set<String> seen = new TreeSet<>();
+        for (String line : Files.readAllLines(folder.resolve(bundle + end))) {
+          String key = line.replaceFirst("=.*", "");
+          if (line.contains("=") && !seen.add(key)) {
+            twice.add(bundle + end + ": " + key);
+          }
+        }
+      }
+    }
+    assertEquals(List.of(), twice);
+  }
+
   @Test
   void bothLanguagesHaveTheSameKeysAndPlaces() {
     assertEquals(EN.keys(), FR.keys());
