@@ -12,6 +12,7 @@ import org.wellcurb.quantity.Bounds;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.CellStyle;
 import org.wellcurb.record.Entry;
 import org.wellcurb.record.Nearest;
 
@@ -191,6 +192,11 @@ final class LayoutReader {
       int unitColumn = unitFrom == null ? -1 : unitFrom.column().find(header);
       steps.add(new Step(settled(mapped, at), at, unitColumn));
     }
+  }
+
+  /** How the cells of a column are written that fills no entry by itself; -1 for none. */
+  CellStyle style(int column) {
+    return column < 0 ? map.style() : commas.settle(map.style(), column);
   }
 
   /** The same with the commas of its first column settled. */

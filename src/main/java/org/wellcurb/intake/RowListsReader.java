@@ -45,7 +45,8 @@ final class RowListsReader {
           row.trimmed(layer.to()),
           row.trimmed(layer.material()),
           layer.unit(),
-          system);
+          system,
+          layer.style());
     }
     ColumnPlan.SetbackPlan setback = plan.setbacks;
     if (setback != null) {
@@ -56,7 +57,8 @@ final class RowListsReader {
           row.trimmed(setback.distance()),
           setback.columns().unit(),
           into,
-          system);
+          system,
+          setback.style());
     }
   }
 
@@ -68,17 +70,25 @@ final class RowListsReader {
   }
 
   /** A layer, unless nothing of it is written. */
-  void layer(String from, String to, String material, @Nullable Unit unit, UnitSystem system) {
+  void layer(
+      String from,
+      String to,
+      String material,
+      @Nullable Unit unit,
+      UnitSystem system,
+      CellStyle style) {
     if (from.isEmpty() && to.isEmpty() && material.isEmpty()) {
       return;
     }
-    layers.add(new Layer(depth(from, unit, system), depth(to, unit, system), material));
+    Interval top = depth(from, unit, system, style);
+    layers.add(new Layer(top, depth(to, unit, system, style), material));
   }
 
   /** A depth that has no entry of its own: it is read as any depth is. */
-  private Interval depth(String text, @Nullable Unit unit, UnitSystem system) {
+  private Interval depth(
+      String text, @Nullable Unit unit, UnitSystem system, CellStyle style) {
     scratch.clear("", 0);
-    reader.read(scratch, depthEntry, text, unit, system, CellStyle.PLAIN);
+    reader.read(scratch, depthEntry, text, unit, system, style);
     return scratch.record().interval(depthEntry);
   }
 
@@ -88,7 +98,12 @@ final class RowListsReader {
    * @return what was made of it; null if no entry is called so
    */
   @Nullable Entry setback(
-      String from, String distance, @Nullable Unit unit, RecordFiller into, UnitSystem system) {
+      String from,
+      String distance,
+      @Nullable Unit unit,
+      RecordFiller into,
+      UnitSystem system,
+      CellStyle style) {
     String name = from.trim().toLowerCase(Locale.ROOT).replace(' ', '_');
     Entry entry = catalogue.find("setback." + name);
     if (entry == null) {
@@ -96,7 +111,7 @@ final class RowListsReader {
     }
     int index = entry.index();
     scratch.clear("", 0);
-    reader.read(scratch, index, distance, unit, system, CellStyle.PLAIN);
+    reader.read(scratch, index, distance, unit, system, style);
     WellRecord before = into.record();
     WellRecord found = scratch.record();
     boolean nearer =

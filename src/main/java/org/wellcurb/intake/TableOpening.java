@@ -139,16 +139,19 @@ final class TableOpening {
       return null;
     }
     int from = layers.from() == null ? -1 : layers.from().find(header);
-    return new ColumnPlan.LayerPlan(
-        from, layers.to().find(header), layers.material().find(header), layers.unit());
+    int to = layers.to().find(header);
+    int material = layers.material().find(header);
+    return new ColumnPlan.LayerPlan(from, to, material, layers.unit(), layout().style(to));
   }
 
   private ColumnPlan.@Nullable SetbackPlan setbacks(List<String> header) {
     SetbackColumns setbacks = map.setbacks();
-    return setbacks == null
-        ? null
-        : new ColumnPlan.SetbackPlan(
-            setbacks.from().find(header), setbacks.distance().find(header), setbacks);
+    if (setbacks == null) {
+      return null;
+    }
+    int distance = setbacks.distance().find(header);
+    return new ColumnPlan.SetbackPlan(
+        setbacks.from().find(header), distance, setbacks, layout().style(distance));
   }
 
   /** The rows after the header. */

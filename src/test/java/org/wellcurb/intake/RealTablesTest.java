@@ -171,6 +171,28 @@ class RealTablesTest {
             "water.static_level"));
   }
 
+  /** What the map says of numbers holds for layers and distances too. */
+  @Test
+  void layersAndDistancesAreReadAsTheMapSays() throws Exception {
+    String map =
+        "{'title':'t','comma':'decimal','unknown':['-9'],'columns':["
+            + "{'column':'NO','entry':'record.id'}],"
+            + "'layers':{'from':'F','to':'B','material':'M','unit':'m'},"
+            + "'setbacks':{'from':'K','distance':'D','unit':'m'}}";
+    List<WellRecord> records =
+        Gathered.mapped(
+                HeaderMaps.parse("m", map.replace('\'', '"'), CATALOGUE),
+                "a.csv",
+                "NO;F;B;M;K;D\nA;0;1,250;clay;septic tank;30,125\nB;1,5;-9;sand;building;-9\n")
+            .records;
+    int tank = CATALOGUE.index("setback.septic_tank");
+    assertEquals(1.25, records.get(0).layers().get(0).to().lo(), 1e-9);
+    assertEquals(30.125, records.get(0).lo(tank), 1e-9);
+    assertEquals(1.5, records.get(1).layers().get(0).from().lo(), 1e-9);
+    assertTrue(Double.isInfinite(records.get(1).layers().get(0).to().lo()));
+    assertEquals("unknown SENTINEL", told(records.get(1), "setback.building"));
+  }
+
   /** No degrees, minutes or seconds have thousands: a comma in them is a decimal one. */
   @Test
   void degreesOfSeveralColumnsMayHaveDecimalCommas() throws Exception {
