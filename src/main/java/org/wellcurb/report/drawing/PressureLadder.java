@@ -166,7 +166,7 @@ final class PressureLadder {
             .sign("reading", sketch.say("ladder.sign.reading"), PressureLadder::reading)
             .sign("rating", sketch.say("ladder.sign.rating"), PressureLadder::rating);
     if (ruler.isBroken()) {
-      legend.line(sketch.say("ladder.broken", sketch.print(ruler.breakAt(), "pressure.cut_in")));
+      legend.line(sketch.say("ladder.broken", sketch.about(ruler.breakAt(), "pressure.cut_in")));
     }
     return legend.lines(left).all();
   }

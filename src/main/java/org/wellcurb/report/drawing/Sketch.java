@@ -1,5 +1,8 @@
 package org.wellcurb.report.drawing;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -128,6 +131,16 @@ public final class Sketch {
   /** An amount in SI of the kind of an entry, in the unit of the page. */
   String print(double si, String likeEntry) {
     return amounts.si(si, unit(likeEntry));
+  }
+
+  /** The same in two numerals: for a place that the drawing chose and no record says. */
+  String about(double si, String likeEntry) {
+    Unit unit = unit(likeEntry);
+    double shown =
+        new BigDecimal(unit.fromSi(si))
+            .round(new MathContext(2, RoundingMode.HALF_UP))
+            .doubleValue();
+    return print(unit.toSi(shown), likeEntry);
   }
 
   /** The unit of the page for an entry's kind. */

@@ -177,7 +177,7 @@ final class WellSection {
     SectionParts.legend(legend, sketch);
     legend.line(sketch.say("section.scale"));
     if (ruler.isBroken()) {
-      legend.line(sketch.say("section.broken", sketch.print(ruler.breakAt(), "well.depth")));
+      legend.line(sketch.say("section.broken", sketch.about(ruler.breakAt(), "well.depth")));
     }
     return legend.line(depths.remark()).lines(List.copyOf(left)).all();
   }
