@@ -7,21 +7,17 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
-import java.util.ArrayList;
 import java.util.Deque;
-import java.util.List;
 import java.util.Objects;
-import org.wellcurb.report.Cap;
 import org.wellcurb.report.ChangesCsv;
 import org.wellcurb.report.FindingsGeoJson;
 import org.wellcurb.report.Outputs;
-import org.wellcurb.report.RehearsalView.RecordChange;
 import org.wellcurb.report.SetAsideCsv;
 
 /** What the parts of a rehearsal come to, merged in input order; writes the files that grow. */
 final class RehearseMerged implements Pipeline.Merge<RehearsePart>, Closeable {
   final InputLedger inputs = new InputLedger();
-  final List<RecordChange> shown = new ArrayList<>();
+  final FirstChanges shown = new FirstChanges();
   final GroupChanges contractors = new GroupChanges();
   final GroupChanges zones = new GroupChanges();
   final long[] counts;
@@ -79,8 +75,7 @@ final class RehearseMerged implements Pipeline.Merge<RehearsePart>, Closeable {
     }
     contractors.add(result.contractors);
     zones.add(result.zones);
-    int room = Cap.CHANGES_ON_PAGE.most() - shown.size();
-    shown.addAll(result.shown.subList(0, Math.min(room, result.shown.size())));
+    shown.add(result.shown);
     progress.rows(screened + setAside);
     result.clear();
   }

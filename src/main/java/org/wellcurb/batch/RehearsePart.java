@@ -1,12 +1,9 @@
 package org.wellcurb.batch;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.intake.ChunkTally;
 import org.wellcurb.report.ByteText;
-import org.wellcurb.report.RehearsalView.RecordChange;
 
 /** What came of one part of a rehearsal. Used again and again. */
 final class RehearsePart {
@@ -15,7 +12,7 @@ final class RehearsePart {
   final ByteText setAsideLines = new ByteText();
 
   /** The first changes, for the page. */
-  final List<RecordChange> shown = new ArrayList<>();
+  final FirstChanges shown = new FirstChanges();
 
   final GroupChanges contractors = new GroupChanges();
   final GroupChanges zones = new GroupChanges();

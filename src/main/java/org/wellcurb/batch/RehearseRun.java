@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,7 @@ import org.wellcurb.report.Outputs;
 import org.wellcurb.report.Pages;
 import org.wellcurb.report.RehearsalView;
 import org.wellcurb.report.RehearsalView.RuleChange;
+import org.wellcurb.report.RehearsalView.Turn;
 import org.wellcurb.report.RunFacts;
 import org.wellcurb.report.RunJson;
 import org.wellcurb.rulepack.Pack;
@@ -115,6 +117,7 @@ public final class RehearseRun {
         }
       }
     }
+    rules.sort(Comparator.comparing(each -> Turn.of(each.from(), each.to())));
     return new RehearsalView(
         before,
         after,
@@ -127,7 +130,7 @@ public final class RehearseRun {
         rules,
         first(merged.zones.lines()),
         first(merged.contractors.lines()),
-        merged.shown,
+        merged.shown.all(),
         merged.changeLines);
   }
 

@@ -11,11 +11,11 @@ import org.wellcurb.intake.SetAside;
 import org.wellcurb.judgement.Outcome;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.WellRecord;
-import org.wellcurb.report.Cap;
 import org.wellcurb.report.ChangesCsv;
 import org.wellcurb.report.ChangesGeoJson;
 import org.wellcurb.report.Place;
 import org.wellcurb.report.RehearsalView.RecordChange;
+import org.wellcurb.report.RehearsalView.Turn;
 import org.wellcurb.report.SetAsideCsv;
 import org.wellcurb.report.Whose;
 import org.wellcurb.rulepack.Pack;
@@ -105,7 +105,7 @@ final class RehearseWork implements Pipeline.Work<Part, RehearsePart>, RecordSin
     @Nullable Outcome is = RulePairs.outcome(to);
     ChangesCsv.put(result.changes, record, rule, was, is);
     result.changeLines++;
-    if (result.shown.size() < Cap.CHANGES_ON_PAGE.most()) {
+    if (result.shown.hasRoom(Turn.of(was, is))) {
       result.shown.add(
           new RecordChange(record.id(), record.file(), record.row(), rule.title(), was, is));
     }

@@ -17,11 +17,12 @@ import org.wellcurb.rulepack.Pack;
  * @param changedRecords records with an outcome that changes
  * @param newlyShort records with a rule that falls short only under the pack after
  * @param noLongerShort records with a rule that falls short only under the pack before
- * @param rules changes by rule, in the order of the pack after, then rules only the pack before has
+ * @param rules changes by rule, as {@link Turn} orders them and then in the order of the pack after, then rules only the pack before has
  * @param zones zones with a record that changes, most first, at most {@link
  *     Cap#CONTRACTORS_ON_PAGE}
  * @param contractors drillers' licences with one, most first, at most as many
- * @param changes changes by record in input order, at most {@link Cap#CHANGES_ON_PAGE}
+ * @param changes changes by record, as {@link Turn} orders them and then in input order, at most
+ *     {@link Cap#CHANGES_ON_PAGE}
  * @param totalChanges how many there are
  */
 public record RehearsalView(
@@ -44,6 +45,20 @@ public record RehearsalView(
     zones = List.copyOf(zones);
     contractors = List.copyOf(contractors);
     changes = List.copyOf(changes);
+  }
+
+  /** What a change is to whoever answers for the record, the weightiest first. */
+  public enum Turn {
+    NEWLY_SHORT,
+    NO_LONGER_SHORT,
+    OTHER;
+
+    /** Of an outcome that changes; null where there is no such rule. */
+    public static Turn of(@Nullable Outcome from, @Nullable Outcome to) {
+      return to == Outcome.FALLS_SHORT
+          ? NEWLY_SHORT
+          : from == Outcome.FALLS_SHORT ? NO_LONGER_SHORT : OTHER;
+    }
   }
 
   /**
