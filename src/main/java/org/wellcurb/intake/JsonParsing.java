@@ -1,6 +1,7 @@
 package org.wellcurb.intake;
 
 import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
@@ -15,6 +16,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Bounds;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
@@ -94,11 +96,25 @@ final class JsonParsing {
       } catch (StreamConstraintsException e) {
         throw new RecordFault(pointer(parser), "goes beyond a bound: " + e.getOriginalMessage());
       } catch (JsonProcessingException e) {
-        throw new RecordFault(pointer(parser), "is not JSON: " + e.getOriginalMessage());
+        throw new RecordFault(pointer(parser), notJson(e.getLocation()));
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** Where reading stopped, counted in letters from the record's first, and what would mend it. */
+  private String notJson(@Nullable JsonLocation at) {
+    String where = "";
+    if (at != null && at.getByteOffset() >= 0) {
+      int stop = Math.min(bytes.length, base + (int) at.getByteOffset());
+      String before = new String(bytes, base, stop - base, StandardCharsets.UTF_8);
+      long line = 1 + before.chars().filter(c -> c == '\n').count();
+      String last = before.substring(before.lastIndexOf('\n') + 1);
+      where =
+          " at line " + line + ", column " + (1 + last.codePointCount(0, last.length())) + " of it";
+    }
+    return "is not JSON" + where + "; look at the quotes, commas and brackets there";
   }
 
   private void object(JsonParser parser, KeyNode node, String path)

@@ -148,6 +148,14 @@ class JsonReadingTest {
   }
 
   @Test
+  void brokenJsonSaysWhereInTheRecordAndWhatWouldMendIt() {
+    Gathered all = one("[{\"record\":{\"id\":\"A\"},\n \"well\":{\"cap\":\"é\" 7}}]");
+    assertEquals(
+        "is not JSON at line 2, column 20 of it; look at the quotes, commas and brackets there",
+        all.aside.get(0).reason());
+  }
+
+  @Test
   void brokenJsonDeepJsonAndLongTextsAreSetAside() {
     String deep = "{\"record\":{\"id\":\"D\"},\"x\":" + "[".repeat(5000) + "]".repeat(5000) + "}";
     String big = "{\"record\":{\"id\":\"" + "x".repeat(10 << 20) + "\"}}";
