@@ -62,6 +62,11 @@
     var after = button(words.after, pager, function () { from += size; show(); });
     var all = button(words.all, pager, function () { size = Infinity; from = 0; show(); });
 
+    // Counts are asked for to see the most; all else reads from its beginning.
+    function isCount(column) {
+      return column >= 0 && given.every(function (row) { return row.cells[column].classList.contains("number"); });
+    }
+
     function value(item, column) {
       return item.row.cells[column].textContent.trim();
     }
@@ -73,6 +78,13 @@
       found.sort(function (a, b) {
         var by = column < 0 ? 0 : order(value(a, column), value(b, column));
         return turned * (by || (column < 0 ? a.place - b.place : 0)) || a.place - b.place;
+      });
+      Array.prototype.forEach.call(table.tHead.rows[0].cells, function (cell, place) {
+        if (place === column) {
+          cell.setAttribute("aria-sort", turned > 0 ? "ascending" : "descending");
+        } else {
+          cell.removeAttribute("aria-sort");
+        }
       });
       if (from >= found.length) { from = 0; }
       var shown = found.slice(from, from + size);
@@ -90,7 +102,11 @@
     }
 
     filter.addEventListener("input", function () { from = 0; show(); });
-    sort.addEventListener("change", function () { turned = 1; from = 0; show(); });
+    sort.addEventListener("change", function () {
+      turned = isCount(parseInt(sort.value, 10)) ? -1 : 1;
+      from = 0;
+      show();
+    });
     lists.push({
       whole: function () { size = Infinity; from = 0; show(); },
       cut: function () { size = PAGE; show(); }

@@ -49,17 +49,18 @@ final class ListsInBrowserTest {
     type(Keys.chord(Keys.CONTROL, "a"), Keys.DELETE, Keys.TAB);
     // The list of columns: down to the kind counted in the third.
     type(Keys.ARROW_DOWN, Keys.ARROW_DOWN, Keys.ARROW_DOWN);
-    List<Integer> upward = numbers(2);
-    List<Integer> sorted = new ArrayList<>(upward);
-    Collections.sort(sorted);
-    assertEquals(sorted, upward);
-    type(Keys.TAB, Keys.SPACE);
     List<Integer> downward = numbers(2);
-    Collections.sort(sorted, Collections.reverseOrder());
-    assertEquals(57, downward.get(0));
+    assertEquals(57, downward.get(0), "counts begin with the most");
     assertTrue(downward.get(0) > downward.get(19));
+    assertEquals(List.of("2 descending"), sorted());
+    type(Keys.TAB, Keys.SPACE);
+    List<Integer> upward = numbers(2);
+    List<Integer> inOrder = new ArrayList<>(upward);
+    Collections.sort(inOrder);
+    assertEquals(inOrder, upward);
+    assertEquals(List.of("2 ascending"), sorted());
     type(Keys.ENTER);
-    assertEquals(upward, numbers(2), "turned back");
+    assertEquals(downward, numbers(2), "turned back");
     String first = rows().get(0);
     focusAfter("button:nth-of-type(2)");
     type(Keys.ENTER);
@@ -93,6 +94,14 @@ final class ListsInBrowserTest {
     return strings(
         "return [...document.querySelectorAll('#list-records tbody tr')]"
             + ".map(r => r.textContent.trim())");
+  }
+
+  /** Each heading that says how its column is sorted. */
+  private static List<String> sorted() {
+    return strings(
+        "return [...document.querySelectorAll('#list-records thead th')]"
+            + ".map((th, i) => i + ' ' + th.getAttribute('aria-sort'))"
+            + ".filter(each => !each.endsWith('null'))");
   }
 
   private static List<Integer> numbers(int column) {
