@@ -77,8 +77,8 @@
 <@l.section id="rules" title=t("rules.title")>
 <p>${t("rules.lead")}</p>
 <#if v.rules?has_content><@rules rows=v.rules id="list-rules" caption=t("rules.caption") /><#else><p>${t("rules.none")}</p></#if>
-<#if v.unknownRules?has_content><details><summary>${t("rules.unknown")} <span class="soft">(${v.unknownRules?size})</span></summary><@rules rows=v.unknownRules id="list-unknown" caption=t("rules.unknown") /></details></#if>
-<#if v.quietRules?has_content><details><summary>${t("rules.quiet")} <span class="soft">(${v.quietRules?size})</span></summary><@rules rows=v.quietRules id="list-quiet" caption=t("rules.quiet") /></details></#if>
+<#if v.unknownRules?has_content><details><summary>${t("rules.unknown")} <span class="soft">(${v.unknownRules?size})</span> <@l.unprinted /></summary><@rules rows=v.unknownRules id="list-unknown" caption=t("rules.unknown") /></details></#if>
+<#if v.quietRules?has_content><details><summary>${t("rules.quiet")} <span class="soft">(${v.quietRules?size})</span> <@l.unprinted /></summary><@rules rows=v.quietRules id="list-quiet" caption=t("rules.quiet") /></details></#if>
 </@l.section>
 
 <#if v.asks?has_content>
@@ -87,7 +87,7 @@
 <@cut "ASKS_COUNTED" />
 <ol class="asks"><#list v.asks as a><li><b>${a.entry}</b>: ${n("ask.batch.line", a.outcomes, a.records)}</li></#list></ol>
 <#if v.ruleAsks?has_content>
-<details><summary>${t("ask.rules")} <span class="soft">(${v.ruleAsks?size})</span></summary>
+<details><summary>${t("ask.rules")} <span class="soft">(${v.ruleAsks?size})</span> <@l.unprinted /></summary>
 <@cut "RULE_ASKS_ON_PAGE" />
 <@l.table caption=t("ask.rules") id="list-asks" list=true quiet=true columns=[t("col.rule"), t("outcome.cannot_tell"), t("ask.tells")]>
 <#list v.ruleAsks as a>
@@ -193,7 +193,7 @@
 <#if p.builtOn?has_content><p>${t("judged.built")} <#list p.builtOn as x>${x}<#sep>, </#list>.</p></#if>
 </#list>
 <p>${t("judged.asof", b.asOf)}</p>
-<details><summary>${t("sources.title")} <span class="soft">(${v.sources?size})</span></summary>
+<details><summary>${t("sources.title")} <span class="soft">(${v.sources?size})</span> <@l.unprinted /></summary>
 <ul><#list v.sources as s><li><@l.source s /></li></#list></ul></details>
 <#if v.links?has_content>
 <h3>${t("files.title")}</h3>

@@ -73,6 +73,9 @@
 </#if>
 </#macro>
 
+<#-- Stands in the summary of what may be closed: a printed page says so of what it leaves out. -->
+<#macro unprinted><span class="unprinted">${t("page.unprinted")}</span></#macro>
+
 <#macro steps steps>
 <@section id="first" title=t("first.title") class="first">
 <ol>

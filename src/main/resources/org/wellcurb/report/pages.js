@@ -116,10 +116,11 @@
 
   Array.prototype.forEach.call(document.querySelectorAll("table[data-list]"), list);
 
-  // What is closed or on another page of a list prints too, so that a printed page is whole.
+  // What is on another page of a list prints too, and every entry given. All else that is closed
+  // is left out, and its summary says so.
   var closed = [];
   window.addEventListener("beforeprint", function () {
-    closed = Array.prototype.filter.call(document.querySelectorAll("details"), function (d) { return !d.open; });
+    closed = Array.prototype.slice.call(document.querySelectorAll("details.prints:not([open])"));
     closed.forEach(function (d) { d.open = true; });
     lists.forEach(function (each) { each.whole(); });
   });

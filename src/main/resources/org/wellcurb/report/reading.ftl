@@ -3,7 +3,7 @@
 <p>${t("reading.columns.lead")}</p>
 <@cut "COLUMNS_ON_PAGE" />
 <#list v.reading as part>
-<details><summary>${part.summary}</summary>
+<details><summary>${part.summary} <@l.unprinted /></summary>
 <@l.table caption=part.summary id="columns-" + part?counter list=true quiet=true columns=[t("col.column"), t("reading.entry"), t("reading.given"), t("reading.blank"), t("reading.unknown"), t("reading.na"), t("reading.unreadable"), t("col.note")]>
 <#list part.rows as r>
 <@l.row>

@@ -55,7 +55,7 @@
 <@l.section id="outcomes" title=t("outcomes.title")>
 <#list v.outcomes as g>
 <details<#if g.open> open</#if>>
-<summary>${t(g.key)} <span class="soft">(${g.lines?size})</span></summary>
+<summary>${t(g.key)} <span class="soft">(${g.lines?size})</span> <@l.unprinted /></summary>
 <@l.table caption=t(g.key + ".caption") columns=[t("col.rule"), t("col.how"), t("col.source")] quiet=true>
 <#list g.lines as o>
 <@l.row>
@@ -89,6 +89,7 @@
 <@l.section id="workings" title=t("workings.title")>
 <p>${t("workings.lead")}</p>
 <#if v.workings?has_content>
+<details><summary>${t("workings.caption")} <span class="soft">(${v.workings?size})</span> <@l.unprinted /></summary>
 <@l.table caption=t("workings.caption") columns=[t("col.working"), t("col.formula"), t("col.result"), t("col.source")] quiet=true>
 <#list v.workings as w>
 <@l.row>
@@ -99,9 +100,10 @@
 </@l.row>
 </#list>
 </@l.table>
+</details>
 </#if>
 <#if v.nearWorkings?has_content>
-<details><summary>${t("workings.near")} <span class="soft">(${v.nearWorkings?size})</span></summary>
+<details><summary>${t("workings.near")} <span class="soft">(${v.nearWorkings?size})</span> <@l.unprinted /></summary>
 <ul><#list v.nearWorkings as w><li>${w.meaning}: ${t("workings.lacking")} <#list w.lacking as k>${k}<#sep>, </#list>.</li></#list></ul>
 </details>
 </#if>
@@ -111,8 +113,8 @@
 <@l.section id="entries" title=t("entries.title")>
 <p>${t("entries.lead")}</p>
 <#list v.entries as g>
-<details<#if g.open> open</#if>>
-<summary>${t(g.heading)} <span class="soft">(${t("entries.count", g.lines?size, g.blank?size)})</span></summary>
+<details<#if g.lines?has_content> class="prints"</#if><#if g.open> open</#if>>
+<summary>${t(g.heading)} <span class="soft">(${t("entries.count", g.lines?size, g.blank?size)})</span> <@l.unprinted /></summary>
 <#if g.lines?has_content>
 <@l.table caption=t(g.heading) columns=[t("col.entry"), t("col.written"), t("col.read")] class="entries" quiet=true>
 <#list g.lines as e>
@@ -128,7 +130,7 @@
 </details>
 </#list>
 <#if v.extras?has_content>
-<details><summary>${t("extras.title")} <span class="soft">(${v.extras?size})</span></summary>
+<details><summary>${t("extras.title")} <span class="soft">(${v.extras?size})</span> <@l.unprinted /></summary>
 <p>${t("extras.lead")}</p>
 <dl class="plain"><#list v.extras as x><div><dt>${x.name}</dt><dd>“${x.text}”</dd></div></#list></dl>
 </details>
@@ -136,9 +138,9 @@
 </@l.section>
 
 <@l.section id="judged" title=t("judged.title")>
+<@l.english />
 <p><@l.own v.pack.title /> · ${t("judged.edition", v.pack.edition)} · <@l.own v.pack.authority /></p>
 <#if v.pack.notice?has_content><p><@l.own v.pack.notice /></p></#if>
-<@l.english />
 <#if v.pack.builtOn?has_content><p>${t("judged.built")} <#list v.pack.builtOn as b>${b}<#sep>, </#list>.</p></#if>
 <p>${t("judged.asof", v.asOf)}</p>
 </@l.section>

@@ -103,7 +103,7 @@ public final class Browser implements AutoCloseable {
 
   /** Shows pages as they print, or again as they stand on a screen. */
   public Browser asPrinted(boolean printed) {
-    command("Emulation.setEmulatedMedia", Map.of("media", printed ? "print" : "screen"));
+    command("Emulation.setEmulatedMedia", Map.of("media", printed ? "print" : ""));
     return this;
   }
 

@@ -17,6 +17,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.wellcurb.browser.Browser;
@@ -49,13 +50,27 @@ final class PrintedPagesTest {
         const ends = e.tagName === 'TR' ? [...e.cells]
             : e.tagName === 'FIGURE' ? [e.querySelector('figcaption'), e.querySelector('ul.legend')]
             : [e];
-        if (ends.length === 0 || e.closest('thead')) { return; }
+        if (ends.length === 0 || e.closest('thead, details:not([open])')) { return; }
         link(ends[0], n + 'a', true);
         ends.forEach(c => link(c, n + 'b', false));
         n++;
       });
       window.dispatchEvent(new Event('afterprint'));
       return n;
+      """;
+
+  private static final String CLOSED =
+      """
+      window.dispatchEvent(new Event('beforeprint'));
+      const seen = e => e !== null && e.checkVisibility({contentVisibilityAuto: true});
+      const wrong = [...document.querySelectorAll('details')]
+          .filter(d => d.querySelector('.unprinted') !== null)
+          .filter(d => seen(d.querySelector('.unprinted')) === seen(d.querySelector('td, li, dd'))
+              && d.querySelector('td, li, dd') !== null)
+          .map(d => d.querySelector('summary').textContent);
+      const shut = [...document.querySelectorAll('details:not([open]) .unprinted')].filter(seen);
+      window.dispatchEvent(new Event('afterprint'));
+      return shut.length === 0 ? wrong.concat('nothing is left out') : wrong;
       """;
 
   private static Browser browser;
@@ -112,21 +127,38 @@ final class PrintedPagesTest {
     assertEquals(List.of(), cut);
   }
 
+  /** A sheet of A4 is narrower than a letter sheet by 6 mm: its tables stay tables all the same. */
+  @ParameterizedTest
+  @ValueSource(strings = {"sheet", "index"})
+  void theTwoPapersTakeAboutAsManySheets(String name) throws IOException {
+    Path file = FOLDER.resolve("papers-" + name + ".html");
+    Files.writeString(file, page(name));
+    browser.open(file, 800);
+    int letter = order(objects(browser.print(8.5, 11))).size();
+    int a4 = order(objects(browser.print(8.27, 11.69))).size();
+    assertTrue(letter > 1, "there is something to print");
+    assertTrue(a4 <= letter * 1.2 + 1, letter + " letter sheets are " + a4 + " of A4");
+  }
+
+  /** Entries given are printed; what a reader left closed is not, and the paper says so. */
+  @Test
+  void whatIsClosedIsLeftOutAndSaid() throws IOException {
+    Path file = FOLDER.resolve("closed-sheet.html");
+    Files.writeString(file, page("sheet"));
+    browser.open(file, 800).asPrinted(true);
+    try {
+      Object said = Objects.requireNonNull(browser.driver().executeScript(CLOSED));
+      assertEquals(List.of(), said);
+      assertTrue(page("sheet").contains("<details class=\"prints\""), "entries are given");
+    } finally {
+      browser.asPrinted(false);
+    }
+  }
+
   /** On which sheets, from 0, each link of a printed file stands. */
   private static Map<String, List<Integer>> links(byte[] pdf) {
-    String text = new String(pdf, StandardCharsets.ISO_8859_1);
-    Map<String, String> objects = new HashMap<>();
-    Matcher object = Pattern.compile("(?s)(?<![0-9])([0-9]+) 0 obj\\b(.*?)\\bendobj").matcher(text);
-    while (object.find()) {
-      objects.put(object.group(1), object.group(2));
-    }
-    List<String> order = new ArrayList<>();
-    for (String each : objects.values()) {
-      if (each.contains("/Type /Catalog")) {
-        pages(objects, ref(each, "/Pages ([0-9]+) 0 R"), order);
-      }
-    }
-    assertTrue(!order.isEmpty(), "the file printed has no sheets that this test can read");
+    Map<String, String> objects = objects(pdf);
+    List<String> order = order(objects);
     Map<String, List<Integer>> links = new HashMap<>();
     for (int sheet = 0; sheet < order.size(); sheet++) {
       String annotations = objects.getOrDefault(order.get(sheet), "");
@@ -144,6 +176,28 @@ final class PrintedPagesTest {
       }
     }
     return links;
+  }
+
+  private static Map<String, String> objects(byte[] pdf) {
+    String text = new String(pdf, StandardCharsets.ISO_8859_1);
+    Map<String, String> objects = new HashMap<>();
+    Matcher object = Pattern.compile("(?s)(?<![0-9])([0-9]+) 0 obj\\b(.*?)\\bendobj").matcher(text);
+    while (object.find()) {
+      objects.put(object.group(1), object.group(2));
+    }
+    return objects;
+  }
+
+  /** The printed sheets in their order. */
+  private static List<String> order(Map<String, String> objects) {
+    List<String> order = new ArrayList<>();
+    for (String each : objects.values()) {
+      if (each.contains("/Type /Catalog")) {
+        pages(objects, ref(each, "/Pages ([0-9]+) 0 R"), order);
+      }
+    }
+    assertTrue(!order.isEmpty(), "the file printed has no sheets that this test can read");
+    return order;
   }
 
   private static void pages(Map<String, String> objects, String id, List<String> order) {
