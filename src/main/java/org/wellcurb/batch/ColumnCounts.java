@@ -57,9 +57,7 @@ final class ColumnCounts {
       return doubts;
     }
     long bare =
-        column.isUnitUnsaid()
-            ? cells.units(column.index(), us)
-            : cells.unitsUnsaid(column.index());
+        column.isUnitUnsaid() ? cells.units(column.index(), us) : cells.unitsUnsaid(column.index());
     if (bare > 0) {
       doubts.add(new ColumnDoubt("unit_unsaid", bare, List.of(us.symbol())));
     }

@@ -132,8 +132,7 @@ final class ColumnPlan {
   }
 
   /** Where the cells of a layer stand; {@code from} is -1 where there is none. */
-  record LayerPlan(
-      int from, int to, int material, @Nullable Unit unit, CellStyle style) {}
+  record LayerPlan(int from, int to, int material, @Nullable Unit unit, CellStyle style) {}
 
   /** Where the cells of a distance stand. */
   record SetbackPlan(int from, int distance, SetbackColumns columns, CellStyle style) {}

@@ -121,14 +121,12 @@ final class ObjectsReader {
   private void lists(UnitSystem system, ChunkTally tally) {
     lists.clear();
     for (JsonParsing.RawLayer layer : parsing.layers) {
-      lists.layer(
-          layer.from(), layer.to(), layer.material(), null, system, CellStyle.PLAIN);
+      lists.layer(layer.from(), layer.to(), layer.material(), null, system, CellStyle.PLAIN);
     }
     lists.fill(filler);
     for (JsonParsing.RawSetback setback : parsing.setbacks) {
       Entry entry =
-          lists.setback(
-              setback.from(), setback.distance(), null, filler, system, CellStyle.PLAIN);
+          lists.setback(setback.from(), setback.distance(), null, filler, system, CellStyle.PLAIN);
       if (entry == null) {
         parsing.extras.add(new Extra("setbacks." + setback.from(), setback.distance()));
       } else {

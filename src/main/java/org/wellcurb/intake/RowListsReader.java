@@ -85,8 +85,7 @@ final class RowListsReader {
   }
 
   /** A depth that has no entry of its own: it is read as any depth is. */
-  private Interval depth(
-      String text, @Nullable Unit unit, UnitSystem system, CellStyle style) {
+  private Interval depth(String text, @Nullable Unit unit, UnitSystem system, CellStyle style) {
     scratch.clear("", 0);
     reader.read(scratch, depthEntry, text, unit, system, style);
     return scratch.record().interval(depthEntry);

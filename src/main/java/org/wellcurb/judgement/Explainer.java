@@ -118,8 +118,7 @@ public final class Explainer {
         boolean isGiven = at.frame().state(entry.index()) == WellRecord.GIVEN;
         if (isGiven && entry.datum().isMovable()) {
           String height =
-              speech.amount(
-                  at.frame().shift(entry.datum()), isMetric ? Units.METRE : Units.FOOT);
+              speech.amount(at.frame().shift(entry.datum()), isMetric ? Units.METRE : Units.FOOT);
           assumed.add(speech.phrase("assumed.datum", speech.label(entry), height));
         }
       }

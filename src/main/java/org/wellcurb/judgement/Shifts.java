@@ -13,9 +13,9 @@ import org.wellcurb.record.WellRecord;
  * The ways in which the depths of a record may have to be brought to ground level. A depth from the
  * casing top is reduced by the stick-up, one from the pitless increased by the pitless depth. Where
  * a datum is blank both ground and casing top are possible; where the stick-up is blank or a range,
- * each of its ends (for a blank, of its plausible range) and a value between, which for a blank comes
- * first, for sheets show the first way. In one way all depths
- * of one datum move alike, so that differences between them never suffer.
+ * each of its ends (for a blank, of its plausible range) and a value between, which for a blank
+ * comes first, for sheets show the first way. In one way all depths of one datum move alike, so
+ * that differences between them never suffer.
  */
 final class Shifts {
   private static final int MOST = 64;

@@ -17,7 +17,8 @@ import org.wellcurb.rulepack.Pack;
  * @param changedRecords records with an outcome that changes
  * @param newlyShort records with a rule that falls short only under the pack after
  * @param noLongerShort records with a rule that falls short only under the pack before
- * @param rules changes by rule, as {@link Turn} orders them and then in the order of the pack after, then rules only the pack before has
+ * @param rules changes by rule, as {@link Turn} orders them and then in the order of the pack
+ *     after, then rules only the pack before has
  * @param zones zones with a record that changes, most first, at most {@link
  *     Cap#CONTRACTORS_ON_PAGE}
  * @param contractors drillers' licences with one, most first, at most as many

@@ -168,8 +168,7 @@ class HeaderSurveyTest {
   void blanksInAColumnOfUnitsAreSaid() throws Exception {
     Path file =
         Files.writeString(
-            dir.resolve("t.csv"),
-            "FILE_REF;DPTH_TOT;DPTH_UNIT\nA;100;FT\nB;30;M\nC;90;\nD;80; \n");
+            dir.resolve("t.csv"), "FILE_REF;DPTH_TOT;DPTH_UNIT\nA;100;FT\nB;30;M\nC;90;\nD;80; \n");
     HeaderSurvey survey = survey(file);
     assertEquals("DPTH_UNIT", survey.columns().get(1).unitFrom());
     String doubts = survey.columns().get(1).doubts().toString();

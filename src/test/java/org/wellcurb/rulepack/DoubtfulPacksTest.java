@@ -71,12 +71,9 @@ class DoubtfulPacksTest {
   }
 
   @ParameterizedTest
-  @CsvSource({
-    "An unofficial copy., an unofficial copy",
-    "Second-hand., second-hand"
-  })
-  void whatWasNotReadInTheTextItselfMayOnlyAdvise(
-      String note, String called, @TempDir Path folder) throws IOException, PackException {
+  @CsvSource({"An unofficial copy., an unofficial copy", "Second-hand., second-hand"})
+  void whatWasNotReadInTheTextItselfMayOnlyAdvise(String note, String called, @TempDir Path folder)
+      throws IOException, PackException {
     Path source = FOLDER.resolve("source-from-memory").resolve("pack.json");
     Path pack = Files.createDirectory(folder.resolve("source-from-memory"));
     Files.writeString(
@@ -87,8 +84,11 @@ class DoubtfulPacksTest {
             .toList();
     assertEquals(1, said.size(), said.toString());
     assertTrue(
-        said.get(0).endsWith("tank: doubtful: its source by-law is " + called
-            + ": it may be an advisory at most"),
+        said.get(0)
+            .endsWith(
+                "tank: doubtful: its source by-law is "
+                    + called
+                    + ": it may be an advisory at most"),
         said.get(0));
   }
 }

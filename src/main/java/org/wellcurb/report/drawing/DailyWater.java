@@ -102,7 +102,8 @@ final class DailyWater {
     double could = sketch.value("water.yield") * length;
     double byYield = Math.min(draw - lacking, could);
     double stored = Math.max(0, draw - lacking - byYield);
-    // The yield is drawn in full where it is more than is drawn: two equal bars would say it is not.
+    // The yield is drawn in full where it is more than is drawn: two equal bars would say it is
+    // not.
     boolean isMore = lacking <= 0 && stored <= 0 && could > draw && could <= MOST;
     double most = isMore ? could : draw;
     heading(svg, sketch.say("water.peak", sketch.number(length / 3600), Units.HOUR.symbol()));
