@@ -9,12 +9,16 @@ import org.wellcurb.record.RecordFiller;
 import org.wellcurb.record.WellRecord;
 import org.wellcurb.rulepack.Pack;
 import org.wellcurb.screening.LaneScreener;
+import org.wellcurb.screening.Screener;
 
 /**
  * Records that are judged together, in input order, each by its own pack. The reader fills one
  * record again and again, so each is copied into a place of its own. One for each worker.
  */
 final class Block {
+  /** So few are judged one by one: to make ready what judges them together would take longer. */
+  private static final int FEW = 8;
+
   private final List<Pack> packs;
   private final LocalDate asOf;
 
@@ -38,7 +42,6 @@ final class Block {
   void add(WellRecord record, int pack) {
     records[size].copyOf(record);
     packOf[size] = pack;
-    judge(pack).take(size, records[size].record());
     size++;
   }
 
@@ -61,6 +64,12 @@ final class Block {
 
   /** Judges all that were taken. */
   void judge() {
+    if (size < FEW) {
+      return;
+    }
+    for (int i = 0; i < size; i++) {
+      judge(packOf[i]).take(i, record(i));
+    }
     for (@Nullable LaneScreener judge : judges) {
       if (judge != null) {
         judge.judge();
@@ -76,9 +85,12 @@ final class Block {
     return packOf[place];
   }
 
-  /** The outcome of each rule on a record, before waivers and subjects. */
-  byte[] outcomes(int place) {
-    return judge(packOf[place]).outcomes(place);
+  /** The outcome of each rule on a record, as the screener of its pack gives it. */
+  byte[] outcomes(int place, Screener screener) {
+    WellRecord record = record(place);
+    return size < FEW
+        ? screener.outcomes(record)
+        : screener.outcomes(record, judge(packOf[place]).outcomes(place));
   }
 
   /** Leaves it empty. */

@@ -150,7 +150,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     for (int i = 0; i < block.size(); i++) {
       int pack = block.pack(i);
       WellRecord record = block.record(i);
-      judge(record, pack, screeners.get(pack).outcomes(record, block.outcomes(i)));
+      judge(record, pack, block.outcomes(i, screeners.get(pack)));
     }
     block.clear();
   }
