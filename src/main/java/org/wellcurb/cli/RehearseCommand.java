@@ -89,13 +89,7 @@ final class RehearseCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     Least.of(spec, "--workers", workers, 1);
-    Least.of(
-        spec,
-        "--position-accuracy",
-        positionAccuracy,
-        0,
-        ScreenRequest.COARSEST_POSITION,
-        "a coarser one puts every record at one place");
+    Least.ofPosition(spec, positionAccuracy);
     RehearseRequest request =
         new RehearseRequest(
             records,

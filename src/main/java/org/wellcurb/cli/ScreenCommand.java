@@ -181,13 +181,7 @@ final class ScreenCommand implements Callable<Integer> {
         NoticeOptions.MOST_REPLY_DAYS,
         "a notice asks for an answer within ten years");
     Least.of(spec, "--workers", workers, 1);
-    Least.of(
-        spec,
-        "--position-accuracy",
-        positionAccuracy,
-        0,
-        ScreenRequest.COARSEST_POSITION,
-        "a coarser one puts every record at one place");
+    Least.ofPosition(spec, positionAccuracy);
     ScreenRequest request =
         new ScreenRequest(
             records,
