@@ -41,24 +41,12 @@ public final class RecordFiller {
    * change while this one is in use.
    */
   public void copyOf(WellRecord other) {
+    record.takeValues(other);
     int n = record.state.length;
-    System.arraycopy(other.state, 0, record.state, 0, n);
-    System.arraycopy(other.lo, 0, record.lo, 0, n);
-    System.arraycopy(other.hi, 0, record.hi, 0, n);
-    System.arraycopy(other.halfPlace, 0, record.halfPlace, 0, n);
-    System.arraycopy(other.unit, 0, record.unit, 0, n);
-    System.arraycopy(other.note, 0, record.note, 0, n);
-    System.arraycopy(other.text, 0, record.text, 0, n);
     System.arraycopy(other.written, 0, record.written, 0, n);
     System.arraycopy(other.from, 0, record.from, 0, n);
     System.arraycopy(other.to, 0, record.to, 0, n);
     record.source = other.source;
-    record.layers = other.layers;
-    record.variances = other.variances;
-    List<Extra> kept = List.copyOf(other.extras.get());
-    record.extras = () -> kept;
-    record.file = other.file;
-    record.row = other.row;
   }
 
   /** The record as filled so far; the same object each time. */

@@ -266,25 +266,31 @@ public final class WellRecord {
   /** A record of its own, which does not change when this one is filled again. */
   public WellRecord copy() {
     WellRecord copy = new WellRecord(catalogue);
+    copy.takeValues(this);
     int n = state.length;
-    System.arraycopy(state, 0, copy.state, 0, n);
-    System.arraycopy(lo, 0, copy.lo, 0, n);
-    System.arraycopy(hi, 0, copy.hi, 0, n);
-    System.arraycopy(halfPlace, 0, copy.halfPlace, 0, n);
-    System.arraycopy(unit, 0, copy.unit, 0, n);
-    System.arraycopy(note, 0, copy.note, 0, n);
-    System.arraycopy(text, 0, copy.text, 0, n);
     for (int i = 0; i < n; i++) {
       if (written[i] != null || to[i] > from[i]) {
         copy.written[i] = written(i);
       }
     }
-    copy.layers = layers;
-    copy.variances = variances;
-    List<Extra> kept = List.copyOf(extras.get());
-    copy.extras = () -> kept;
-    copy.file = file;
-    copy.row = row;
     return copy;
+  }
+
+  /** Takes over all that another record holds, but for what stands in its source. */
+  void takeValues(WellRecord other) {
+    int n = state.length;
+    System.arraycopy(other.state, 0, state, 0, n);
+    System.arraycopy(other.lo, 0, lo, 0, n);
+    System.arraycopy(other.hi, 0, hi, 0, n);
+    System.arraycopy(other.halfPlace, 0, halfPlace, 0, n);
+    System.arraycopy(other.unit, 0, unit, 0, n);
+    System.arraycopy(other.note, 0, note, 0, n);
+    System.arraycopy(other.text, 0, text, 0, n);
+    layers = other.layers;
+    variances = other.variances;
+    List<Extra> kept = List.copyOf(other.extras.get());
+    extras = () -> kept;
+    file = other.file;
+    row = other.row;
   }
 }

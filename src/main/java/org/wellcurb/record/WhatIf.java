@@ -15,14 +15,7 @@ public final class WhatIf {
   /** Starts from this record. */
   public void from(WellRecord record) {
     original = record;
-    int n = record.state.length;
-    System.arraycopy(record.state, 0, trial.state, 0, n);
-    System.arraycopy(record.lo, 0, trial.lo, 0, n);
-    System.arraycopy(record.hi, 0, trial.hi, 0, n);
-    System.arraycopy(record.halfPlace, 0, trial.halfPlace, 0, n);
-    System.arraycopy(record.unit, 0, trial.unit, 0, n);
-    System.arraycopy(record.text, 0, trial.text, 0, n);
-    trial.variances = record.variances;
+    trial.takeValues(record);
   }
 
   /** The record with what is being tried. */
