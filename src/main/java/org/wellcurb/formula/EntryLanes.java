@@ -5,7 +5,7 @@ import org.wellcurb.record.Entry;
 import org.wellcurb.record.WellRecord;
 
 /** What the records side by side hold of one entry, gathered as far as it is asked for. */
-final class EntryLanes {
+final class EntryLanes extends LaneWork {
   private final int entry;
 
   /** Values in SI as written, not brought to ground. */
@@ -13,8 +13,6 @@ final class EntryLanes {
 
   final double[] hi = new double[Lanes.MOST];
 
-  private long load;
-  private long done;
   private long given;
   private long notApplicable;
   private long us;
@@ -24,20 +22,20 @@ final class EntryLanes {
     this.entry = entry.index();
   }
 
-  /** Gathers the entry of these records. */
-  void need(Lanes lanes, long mask) {
-    if (load != lanes.load()) {
-      load = lanes.load();
-      done = 0;
-      given = 0;
-      notApplicable = 0;
-      us = 0;
-      metric = 0;
+  @Override
+  void compute(Lanes lanes, long mask) {
+    for (long left = mask; left != 0; left &= left - 1) {
+      int lane = Long.numberOfTrailingZeros(left);
+      gather(lanes.frame(lane), lane);
     }
-    for (long left = mask & ~done; left != 0; left &= left - 1) {
-      gather(lanes.frame(Long.numberOfTrailingZeros(left)), Long.numberOfTrailingZeros(left));
-    }
-    done |= mask;
+  }
+
+  @Override
+  void forget() {
+    given = 0;
+    notApplicable = 0;
+    us = 0;
+    metric = 0;
   }
 
   private void gather(Frame frame, int lane) {

@@ -75,9 +75,9 @@ public final class LaneCompiler {
     } else if (c instanceof Expr.Not e) {
       return new LaneTruths.Negation(truth(e.a()));
     } else if (c instanceof Expr.And e) {
-      return new LaneTruths.All(truths(e.all()));
+      return new LaneTruths.Joined(true, truths(e.all()));
     } else if (c instanceof Expr.Or e) {
-      return new LaneTruths.Any(truths(e.any()));
+      return new LaneTruths.Joined(false, truths(e.any()));
     } else if (c instanceof Expr.ConditionIf e) {
       return new LaneTruths.Choose(truth(e.test()), truth(e.then()), truth(e.otherwise()));
     }

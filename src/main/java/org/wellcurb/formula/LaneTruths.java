@@ -113,56 +113,35 @@ final class LaneTruths {
     }
   }
 
-  static final class All extends TruthLanes {
-    private final TruthLanes[] all;
+  /** {@code and}, which one false part decides, or {@code or}, which one true part decides. */
+  static final class Joined extends TruthLanes {
+    private final boolean isAnd;
+    private final TruthLanes[] parts;
 
-    All(TruthLanes[] all) {
-      this.all = all;
+    Joined(boolean isAnd, TruthLanes[] parts) {
+      this.isAnd = isAnd;
+      this.parts = parts;
     }
 
     @Override
     void compute(Lanes lanes, long mask) {
-      long isFalse = 0;
+      long decided = 0;
       long isUnknown = 0;
-      long isTrue = 0;
-      for (TruthLanes one : all) {
+      long others = 0;
+      for (TruthLanes one : parts) {
         // What one part decides needs no look at the others.
-        long left = mask & ~isFalse;
+        long left = mask & ~decided;
         if (left == 0) {
           break;
         }
         one.need(lanes, left);
-        isFalse |= left & one.isFalse();
-        isTrue |= left & one.isTrue();
+        decided |= left & (isAnd ? one.isFalse() : one.isTrue());
+        others |= left & (isAnd ? one.isTrue() : one.isFalse());
         isUnknown |= left & ~(one.isTrue() | one.isFalse() | one.isVoid());
       }
-      put(isTrue & ~isFalse & ~isUnknown, isFalse, mask & ~(isTrue | isFalse | isUnknown));
-    }
-  }
-
-  static final class Any extends TruthLanes {
-    private final TruthLanes[] any;
-
-    Any(TruthLanes[] any) {
-      this.any = any;
-    }
-
-    @Override
-    void compute(Lanes lanes, long mask) {
-      long isFalse = 0;
-      long isUnknown = 0;
-      long isTrue = 0;
-      for (TruthLanes one : any) {
-        long left = mask & ~isTrue;
-        if (left == 0) {
-          break;
-        }
-        one.need(lanes, left);
-        isFalse |= left & one.isFalse();
-        isTrue |= left & one.isTrue();
-        isUnknown |= left & ~(one.isTrue() | one.isFalse() | one.isVoid());
-      }
-      put(isTrue, isFalse & ~isTrue & ~isUnknown, mask & ~(isTrue | isFalse | isUnknown));
+      long isVoid = mask & ~(decided | others | isUnknown);
+      others &= ~decided & ~isUnknown;
+      put(isAnd ? others : decided, isAnd ? decided : others, isVoid);
     }
   }
 

@@ -1,35 +1,21 @@
 package org.wellcurb.formula;
 
 /**
- * A condition compiled for records side by side. What it was found to be of a record is kept until
- * other records are taken, so that a condition which many rules share is worked out once. Belongs
+ * A condition compiled for records side by side. What it was found to be is kept, so that a
+ * condition which many rules share is worked out once: {@link #compute} calls {@link #put}. Belongs
  * to one worker.
  */
-public abstract class TruthLanes {
-  private long load;
-  private long done;
+public abstract class TruthLanes extends LaneWork {
   private long isTrue;
   private long isFalse;
   private long isVoid;
 
-  /** Works it out for these records, as far as it is not known yet. */
-  public final void need(Lanes lanes, long mask) {
-    if (load != lanes.load()) {
-      load = lanes.load();
-      done = 0;
-      isTrue = 0;
-      isFalse = 0;
-      isVoid = 0;
-    }
-    long left = mask & ~done;
-    if (left != 0) {
-      done |= left;
-      compute(lanes, left);
-    }
+  @Override
+  final void forget() {
+    isTrue = 0;
+    isFalse = 0;
+    isVoid = 0;
   }
-
-  /** Works it out for these records, none of which is known yet, and calls {@link #put}. */
-  abstract void compute(Lanes lanes, long mask);
 
   /** Adds records to the three sets; those in none are unknown. */
   final void put(long areTrue, long areFalse, long areVoid) {
