@@ -72,6 +72,12 @@ final class Folders {
       return "it does not exist";
     }
     String reason = e instanceof FileSystemException f ? f.getReason() : e.getMessage();
-    return reason == null || reason.isBlank() ? e.getClass().getSimpleName() : reason;
+    if (reason == null || reason.isBlank()) {
+      return e.getClass().getSimpleName();
+    }
+    // What Unix says where a process, or the whole machine, may open no more.
+    return reason.contains("Too many open files")
+        ? "too many files are open at once (raise the limit: ulimit -n)"
+        : reason;
   }
 }

@@ -84,7 +84,11 @@ final class Opening {
     } catch (IntakeException e) {
       throw RunFailure.noInput(String.valueOf(e.getMessage()));
     } catch (IOException e) {
-      throw RunFailure.noInput("the records cannot be read: " + Folders.reason(e));
+      throw RunFailure.noInput(
+          String.join(" ", records)
+              + ": cannot be read: "
+              + Folders.reason(e)
+              + "; nothing was written");
     }
     if (inputs.inputs().isEmpty()) {
       throw RunFailure.noInput(

@@ -109,7 +109,7 @@ public final class ScreenRun {
       settled.know(repeated);
       return repeated;
     } catch (IOException e) {
-      throw RunFailure.noInput("the records cannot be read: " + Folders.reason(e));
+      throw RunFailure.noInput("the records cannot be read: " + Folders.reason(e) + "; nothing was written");
     }
   }
 

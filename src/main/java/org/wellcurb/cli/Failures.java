@@ -19,16 +19,21 @@ final class Failures {
     } else if (failure instanceof PackException pack) {
       pack.shown().lines().forEach(err::println);
     } else {
-      err.println(
-          "unexpected: "
-              + oneLine(failure.toString())
-              + "; this is a fault of the program, nothing was written (--trace shows where)");
+      err.println(unexpected(failure));
     }
     if (isTracing(command)) {
       failure.printStackTrace(err);
     }
     err.flush();
     return code;
+  }
+
+  /** What nobody foresaw, in one line. */
+  static String unexpected(Throwable failure) {
+    return "unexpected: "
+        + oneLine(failure.toString())
+        + "; this is a fault of the program or of the machine, nothing was written (--trace shows"
+        + " where)";
   }
 
   /** Line ends and other control characters become spaces. */

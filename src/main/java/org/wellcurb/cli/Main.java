@@ -76,6 +76,13 @@ public final class Main {
       err.println(
           "not enough memory: " + Failures.oneLine(e.toString()) + "; give Java more (-Xmx, -Xss)");
       return ExitCode.UNUSABLE;
+    } catch (Error e) {
+      // A class that cannot be loaded, say, where the machine opens no more files.
+      err.println(Failures.unexpected(e));
+      if (line.getCommand() instanceof Root root && root.isTracing()) {
+        e.printStackTrace(err);
+      }
+      return ExitCode.UNUSABLE;
     }
   }
 

@@ -1,5 +1,6 @@
 package org.wellcurb.screening;
 
+import java.util.Arrays;
 import org.wellcurb.judgement.Outcome;
 import org.wellcurb.rulepack.Pack;
 
@@ -42,16 +43,29 @@ public final class Tally {
 
   /** Adds the counts of another part of the batch, judged by the same pack. */
   public void add(Tally other) {
-    if (other.counts.length != counts.length) {
+    add(other.carried());
+  }
+
+  /** All that is counted, to be carried to where it is added by {@link #add(long[])}. */
+  public long[] carried() {
+    long[] all = Arrays.copyOf(counts, counts.length + near.length + 1);
+    System.arraycopy(near, 0, all, counts.length, near.length);
+    all[all.length - 1] = records;
+    return all;
+  }
+
+  /** Adds what another tally of the same pack, on this machine or another, {@link #carried}. */
+  public void add(long[] carried) {
+    if (carried.length != counts.length + near.length + 1) {
       throw new IllegalArgumentException("tallies of different packs");
     }
-    records += other.records;
     for (int i = 0; i < counts.length; i++) {
-      counts[i] += other.counts[i];
+      counts[i] += carried[i];
     }
     for (int i = 0; i < near.length; i++) {
-      near[i] += other.near[i];
+      near[i] += carried[counts.length + i];
     }
+    records += carried[carried.length - 1];
   }
 
   /** How many records had this outcome of the rule at this place. */
