@@ -14,6 +14,8 @@ import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -27,7 +29,8 @@ import org.jspecify.annotations.Nullable;
 final class Hashes implements Closeable {
   private static final int BUFFER = 1 << 18;
 
-  private final ExecutorService thread = Executors.newSingleThreadExecutor(Hashes::thread);
+  private final Queue<Thread> started = new ConcurrentLinkedQueue<>();
+  private final ExecutorService thread = Executors.newSingleThreadExecutor(this::hashing);
   private final Map<Path, Future<String>> byPath = new HashMap<>();
   private final Map<Path, Stand> stands = new HashMap<>();
   private final DigestInputStream standardInput;
@@ -87,7 +90,7 @@ final class Hashes implements Closeable {
       return HexFormat.of().formatHex(standardInput.getMessageDigest().digest());
     }
     try {
-      String hash = future(path).get();
+      String hash = Awaited.of(future(path), started);
       if (!Stand.of(path).equals(stands.get(path))) {
         throw RunFailure.noInput(
             path
@@ -129,9 +132,10 @@ final class Hashes implements Closeable {
     }
   }
 
-  private static Thread thread(Runnable work) {
-    Thread thread = new Thread(work, "hashing");
-    thread.setDaemon(true);
-    return thread;
+  private Thread hashing(Runnable work) {
+    Thread made = new Thread(work, "hashing");
+    made.setDaemon(true);
+    started.add(made);
+    return made;
   }
 }

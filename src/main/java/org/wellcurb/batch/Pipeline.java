@@ -81,7 +81,7 @@ final class Pipeline {
         if (first == null) {
           return;
         }
-        R done = first.get();
+        R done = Awaited.of(first, started);
         merge.take(done);
         idle.push(done);
       }
