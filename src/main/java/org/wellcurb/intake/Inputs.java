@@ -2,7 +2,9 @@ package org.wellcurb.intake;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.LinkOption;
@@ -90,8 +92,8 @@ public record Inputs(List<Input> inputs, List<PassedOver> passedOver) {
       List<Path> found = new ArrayList<>();
       try (Stream<Path> walk = Files.walk(folder)) {
         walk.filter(p -> !p.equals(folder)).forEach(found::add);
-      } catch (java.io.UncheckedIOException e) {
-        throw new IntakeException(folder + ": cannot be listed (" + e.getMessage() + ")", e);
+      } catch (UncheckedIOException e) {
+        throw unlisted(folder, e.getCause());
       }
       found.sort(Comparator.comparing(p -> relative(folder, p), CODE_POINTS));
       for (Path path : found) {
@@ -106,6 +108,17 @@ public record Inputs(List<Input> inputs, List<PassedOver> passedOver) {
           }
         }
       }
+    }
+
+    private static IntakeException unlisted(Path folder, IOException e) {
+      String at = folder.toString();
+      String why = e.getClass().getSimpleName();
+      if (e instanceof FileSystemException failure) {
+        at = failure.getFile() == null ? at : failure.getFile();
+        why = failure.getReason() == null ? "may not be read" : failure.getReason();
+      }
+      return new IntakeException(
+          at + ": cannot be listed (" + why + "); check its permissions, or take it out", e);
     }
 
     private static String relative(Path folder, Path path) {

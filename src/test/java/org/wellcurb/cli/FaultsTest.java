@@ -15,6 +15,8 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import javax.tools.JavaCompiler;
+import javax.tools.ToolProvider;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
@@ -29,6 +31,8 @@ class FaultsTest {
   private static final String HEADER = "record.id,well.depth [ft],well.tag\n";
   private static final String ROW = "W-%d,120,some words to make the row a little longer\n";
 
+  private static final String PLACED = ",44.5,-72.5,44.5005,-72.5,septic tank,90\n";
+
   @TempDir Path dir;
   private Map<String, String> before = Map.of();
 
@@ -42,10 +46,16 @@ class FaultsTest {
 
   /** Starts the program on an input in the folder; {@code limits} is said to the shell first. */
   private Process start(String limits, String input) throws IOException {
+    return start(limits, List.of(), System.getProperty("java.class.path"), input);
+  }
+
+  private Process start(String limits, List<String> options, String classPath, String input)
+      throws IOException {
     List<String> java = new ArrayList<>();
     java.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    java.addAll(List.of("-XX:-UsePerfData", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-cp"));
-    java.add(System.getProperty("java.class.path"));
+    java.addAll(List.of("-XX:-UsePerfData", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
+    java.addAll(options);
+    java.addAll(List.of("-cp", classPath));
     java.addAll(List.of("org.wellcurb.cli.Main", "screen", input, "--rules"));
     java.addAll(List.of("common-practice", "--as-of", "2026-01-01", "--workers", "2"));
     java.addAll(List.of("--sheets", "none", "--out", "out"));
@@ -126,6 +136,63 @@ class FaultsTest {
     Files.createSymbolicLink(dir.resolve("bad.csv"), Path.of("/proc/self/mem"));
     assertEquals(3, wait(start("", "bad.csv")), said());
     assertOneLineAndAllAsItWas("bad.csv: cannot be read");
+    assertTheNextRunIsGood();
+  }
+
+  /**
+   * The library of distances, which only workers ask, is replaced by one that throws: it stands for
+   * any fault of the program that nobody foresaw.
+   */
+  @Test
+  void aWorkerThatThrows() throws Exception {
+    Path sources = Files.createDirectories(dir.resolve("planted/net/sf/geographiclib"));
+    Path source = sources.resolve("Geodesic.java");
+    Files.writeString(
+        source,
+        """
+        package net.sf.geographiclib;
+        public class Geodesic {
+          public static final Geodesic WGS84 = new Geodesic();
+          public GeodesicData Inverse(double a, double b, double c, double d, int mask) {
+            throw new IllegalStateException("planted\\nfault");
+          }
+        }
+        """);
+    String classPath = System.getProperty("java.class.path");
+    JavaCompiler compiler = ToolProvider.getSystemJavaCompiler();
+    String planted = dir.resolve("planted").toString();
+    String file = source.toString();
+    assertEquals(0, compiler.run(null, null, null, "-cp", classPath, "-d", planted, file));
+    StringBuilder rows =
+        new StringBuilder(
+            "record.id,site.latitude,site.longitude,site.septic_latitude,site.septic_longitude,"
+                + "site.septic_position_of,setback.septic_tank [ft]\n");
+    for (int i = 0; i < 20_000; i++) {
+      rows.append("W-").append(i).append(i < 10_000 ? ",,,,,,90\n" : PLACED);
+    }
+    Files.writeString(dir.resolve("placed.csv"), rows);
+    String first = planted + java.io.File.pathSeparator + classPath;
+    int code = wait(start("", List.of(), first, "placed.csv"));
+    assertEquals(2, code, said());
+    assertEquals(1, said().lines().count(), said());
+    assertTrue(said().startsWith("unexpected: "), said());
+    assertTrue(said().contains("planted fault"), said());
+    assertEquals(before, report());
+    assertEquals(List.of(), leftovers());
+    assertTheNextRunIsGood();
+  }
+
+  /** A heap too small for even one part. */
+  @Test
+  void memoryThatIsNotEnough() throws Exception {
+    StringBuilder rows = new StringBuilder(HEADER);
+    for (int i = 0; i < 60_000; i++) {
+      rows.append(String.format(ROW, i));
+    }
+    Files.writeString(dir.resolve("many.csv"), rows);
+    String classPath = System.getProperty("java.class.path");
+    assertEquals(2, wait(start("", List.of("-Xmx18m"), classPath, "many.csv")), said());
+    assertOneLineAndAllAsItWas("not enough memory");
     assertTheNextRunIsGood();
   }
 
