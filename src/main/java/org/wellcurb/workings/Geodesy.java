@@ -5,8 +5,9 @@ import net.sf.geographiclib.GeodesicMask;
 
 /**
  * Distances on the WGS 84 ellipsoid, between points and between boxes of latitude and longitude.
- * Degrees and metres. Source: Karney, Algorithms for geodesics, Journal of Geodesy 2013 (from
- * memory), as the library GeographicLib has it.
+ * Degrees and metres. By {@link ShortestLine}, which makes no objects; points that it does not
+ * settle for, nearly opposite one another on the globe, are left to the library GeographicLib
+ * (Karney, Algorithms for geodesics, Journal of Geodesy 2013, from memory).
  */
 public final class Geodesy {
   /** Boxes that may be farther apart in longitude than this are not compared. */
@@ -19,7 +20,14 @@ public final class Geodesy {
 
   /** Length of the shortest line between two points (m); NaN where a latitude is beyond a pole. */
   public static double distance(double lat1, double lon1, double lat2, double lon2) {
-    return Geodesic.WGS84.Inverse(lat1, lon1, lat2, lon2, GeodesicMask.DISTANCE).s12;
+    if (!(Math.abs(lat1) <= 90 && Math.abs(lat2) <= 90)) {
+      return Double.NaN;
+    }
+    double east = Math.IEEEremainder(lon2 - lon1, 360);
+    double length = ShortestLine.length(lat1, lat2, east);
+    return Double.isNaN(length) && !Double.isNaN(east)
+        ? Geodesic.WGS84.Inverse(lat1, 0, lat2, east, GeodesicMask.DISTANCE).s12
+        : length;
   }
 
   /**

@@ -14,7 +14,8 @@ public final class Position {
 
   private static final String LEAST_SLACK = "least_position_slack";
   private static final String SOURCE =
-      "Karney, Algorithms for geodesics, 2013 (from memory), by the library GeographicLib, on WGS 84";
+      "Vincenty, Direct and inverse solutions of geodesics on the ellipsoid, 1975 (from memory), on"
+          + " WGS 84; held in tests against the library GeographicLib";
 
   /** Metres in a degree of latitude, near enough for how finely a position is written. */
   private static final double DEGREE = 111_195;
@@ -32,15 +33,24 @@ public final class Position {
    * Common practice.
    *
    * @param latitude of either position (degrees)
-   * @param halfPlaces half of the last decimal of latitude and longitude of one position, then of
-   *     the other (degrees)
+   * @param north half of the last decimal of the latitude of one position (degrees)
+   * @param east the same of its longitude
+   * @param otherNorth half of the last decimal of the other position's latitude
+   * @param otherEast the same of its longitude
    */
-  public static double slack(double accuracy, double latitude, double least, double... halfPlaces) {
-    double east = DEGREE * Math.cos(Math.toRadians(latitude));
+  public static double slack(
+      double accuracy,
+      double latitude,
+      double least,
+      double north,
+      double east,
+      double otherNorth,
+      double otherEast) {
+    double degreeEast = DEGREE * Math.cos(Math.toRadians(latitude));
     double slack =
         Double.isNaN(accuracy)
-            ? Math.hypot(halfPlaces[0] * DEGREE, halfPlaces[1] * east)
-                + Math.hypot(halfPlaces[2] * DEGREE, halfPlaces[3] * east)
+            ? Math.hypot(north * DEGREE, east * degreeEast)
+                + Math.hypot(otherNorth * DEGREE, otherEast * degreeEast)
             : 2 * accuracy;
     return Math.max(slack, least);
   }
