@@ -113,7 +113,7 @@ public final class Sentence {
     if (evaluation == null) {
       return label;
     }
-    String said = speech.choice(evaluation.record().written(entry.index()));
+    String said = speech.said(evaluation.record(), entry);
     byte state = evaluation.frame().state(entry.index());
     if (state == WellRecord.NOT_APPLICABLE) {
       said = speech.phrase("void");

@@ -13,6 +13,9 @@ import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.quantity.Units;
 import org.wellcurb.record.Entry;
+import org.wellcurb.record.Kind;
+import org.wellcurb.record.WellRecord;
+import org.wellcurb.workings.Figure;
 import org.wellcurb.workings.Working;
 
 /** How rules, amounts and entries are put into words: the language, the units, the labels. */
@@ -74,6 +77,15 @@ public final class Speech {
     return choices.apply(word);
   }
 
+  /** What a record says in words of an entry; a choice as pages call it, in whatever case it is. */
+  String said(WellRecord record, Entry entry) {
+    String chosen = record.choice(entry.index());
+    if (entry.kind() == Kind.YES_NO && record.isGiven(entry.index())) {
+      chosen = record.lo(entry.index()) == 1 ? "yes" : "no";
+    }
+    return choice(chosen == null ? record.written(entry.index()) : chosen);
+  }
+
   public String label(Entry entry) {
     return labels.apply(entry);
   }
@@ -84,9 +96,18 @@ public final class Speech {
     return phrases.containsKey(key) ? phrases.getString(key) : working.name().replace('_', ' ');
   }
 
+  /** What a figure is called: the bundle's words for it, or its name in words. */
+  String label(Figure figure) {
+    return figure(figure.name());
+  }
+
   /** What a figure is called. */
   String label(Expr.FigureAmount figure) {
-    return figure.name().replace('_', ' ');
+    return figure(figure.name());
+  }
+
+  private String figure(String name) {
+    return word("figure." + name, name.replace('_', ' '));
   }
 
   /** A phrase of the bundle with its places filled; what fills them is text already. */
@@ -96,7 +117,12 @@ public final class Speech {
 
   /** A word of the bundle, or the word itself where the bundle has none. */
   public String word(String key) {
-    return phrases.containsKey(key) ? phrases.getString(key) : key;
+    return word(key, key);
+  }
+
+  /** A word of the bundle, or another where the bundle has none. */
+  String word(String key, String otherwise) {
+    return phrases.containsKey(key) ? phrases.getString(key) : otherwise;
   }
 
   /** An amount in this unit, or in the system asked for with this unit's beside it. */
@@ -165,7 +191,12 @@ public final class Speech {
 
   private String written(BigDecimal rounded) {
     String text = rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
-    return locale.getLanguage().equals("fr") ? text.replace('.', ',') : text;
+    return decimals(text);
+  }
+
+  /** The decimal sign of the language in a figure. */
+  String decimals(String figure) {
+    return locale.getLanguage().equals("fr") ? figure.replace('.', ',') : figure;
   }
 
   private static String suffix(Unit unit) {

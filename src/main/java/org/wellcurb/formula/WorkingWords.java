@@ -19,6 +19,13 @@ import org.wellcurb.workings.Working;
 public final class WorkingWords {
   private static final Pattern PLACE = Pattern.compile("\\{([^}]+)\\}");
 
+  /** Words and decimals that a formula holds between its places. */
+  private static final Pattern PIECE = Pattern.compile("\\d\\.\\d|up to|[a-z]{2,}+(?![/\\d])");
+
+  /** One amount, with its unit and that of the other system, or words: nothing to be bracketed. */
+  private static final Pattern PLAIN =
+      Pattern.compile("-?[\\d.,]+( [^\\s\\d]\\S*){0,2}( \\[.*\\])?|\\D*");
+
   /** Entries that a working goes on without, and the figure that then stands for them, if one. */
   private static final Map<String, String> ASSUMED =
       Map.ofEntries(
@@ -59,13 +66,53 @@ public final class WorkingWords {
   }
 
   private String fill(Working working, boolean numbers) {
-    Matcher matcher = PLACE.matcher(working.formula());
+    String formula = working.formula();
+    Matcher matcher = PLACE.matcher(formula);
     StringBuilder out = new StringBuilder();
+    int from = 0;
     while (matcher.find()) {
-      matcher.appendReplacement(
-          out, Matcher.quoteReplacement(place(working, matcher.group(1), numbers)));
+      String before = formula.substring(from, matcher.start());
+      String place = place(working, matcher.group(1), numbers);
+      out.append(pieces(before));
+      from = matcher.end();
+      boolean isBracketed =
+          numbers && isBracketed(place, before.stripTrailing(), formula.substring(from).strip());
+      out.append(isBracketed ? "(" + place + ")" : place);
     }
-    return matcher.appendTail(out).toString();
+    return out.append(pieces(formula.substring(from))).toString();
+  }
+
+  /**
+   * Whether what stands in a sum needs brackets to be read rightly: the square of 6 in is not 6
+   * square inches, a negative amount follows a sign, and a range is one amount.
+   */
+  private static boolean isBracketed(String place, String before, String after) {
+    if (after.startsWith("^")) {
+      return place.indexOf(' ') >= 0;
+    }
+    boolean isAfterSign = !before.isEmpty() && isSign(before.charAt(before.length() - 1));
+    boolean isBeforeSign = !after.isEmpty() && isSign(after.charAt(0));
+    return PLAIN.matcher(place).matches()
+        ? isAfterSign && place.startsWith("-")
+        : isAfterSign || isBeforeSign;
+  }
+
+  private static boolean isSign(char c) {
+    return "+-x/".indexOf(c) >= 0;
+  }
+
+  /** The words and decimals between the places, in the language of the page. */
+  private String pieces(String text) {
+    return PIECE
+        .matcher(text)
+        .replaceAll(
+            piece -> {
+              String word = piece.group();
+              return Matcher.quoteReplacement(
+                  Character.isDigit(word.charAt(0))
+                      ? speech.decimals(word)
+                      : speech.word("formula." + word.replace(' ', '-'), word));
+            });
   }
 
   private String place(Working working, String name, boolean numbers) {
@@ -77,7 +124,7 @@ public final class WorkingWords {
     if (figure != null) {
       return numbers
           ? speech.amount(at.scope().figure(figure.name()), figure.unit())
-          : figure.name().replace('_', ' ');
+          : speech.label(figure);
     }
     Working step = working.step(name);
     if (step == null) {
@@ -91,6 +138,9 @@ public final class WorkingWords {
     Interval interval = interval(step);
     if (interval == null) {
       return speech.phrase("void");
+    }
+    if (interval.lo() == Double.POSITIVE_INFINITY) {
+      return speech.phrase("none");
     }
     return interval.isAll()
         ? speech.phrase("unknown")
@@ -108,7 +158,7 @@ public final class WorkingWords {
     }
     @Nullable Dimension dimension = entry.kind().dimension();
     if (dimension == null) {
-      return at.record().written(entry.index());
+      return speech.said(at.record(), entry);
     }
     Expr.EntryAmount amount = new Expr.EntryAmount(entry, dimension);
     Interval interval = at.amount(amount, null);

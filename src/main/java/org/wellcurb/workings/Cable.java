@@ -24,7 +24,8 @@ public final class Cable {
   private static final double ALUMINIUM = Choices.place("wire.material", "aluminium");
 
   static final String SOURCE =
-      "NEC (NFPA 70) Chapter 9 Table 8, 75 degC, stranded (wire-resistance.csv)";
+      "NEC (NFPA 70) Chapter 9 Table 8, 75 degC, stranded (wire-resistance.csv); a size between its"
+          + " rows, such as 9 AWG or one in mm2, by the logarithm between them: common practice";
 
   private Cable() {}
 

@@ -66,6 +66,14 @@ final class Draft {
     return this;
   }
 
+  /** A value on the way of which only the least and the greatest are known. */
+  Draft step(
+      String step, Unit us, Unit metric, Working.Function least, Working.Function greatest) {
+    steps.add(new Draft(step, us, metric, step).greatest(greatest));
+    stepFunctions.add(least);
+    return this;
+  }
+
   Draft turns(Turn... turns) {
     this.turns = List.of(turns);
     return this;

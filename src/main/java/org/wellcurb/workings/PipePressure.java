@@ -66,12 +66,6 @@ public final class PipePressure {
         x[FITTED], x[SETTING], x[CAPACITY], x[BETWEEN], x[FLOW], x[CONTROL]);
   }
 
-  /** What the relief valve surely holds the switch to; not known where it may bound nothing. */
-  private static double relief(double[] x) {
-    double bound = greatestRelief(x);
-    return Double.isInfinite(bound) ? Double.NaN : bound;
-  }
-
   /** A pressure that is reached if it is known, else none. */
   private static double orNone(double pressure) {
     return Double.isNaN(pressure) ? 0 : Math.max(0, pressure);
@@ -167,7 +161,12 @@ public final class PipePressure {
                 Units.KILOPASCAL,
                 PipePressure::down)
             .step("pressure at work", Units.PSI_UNIT, Units.KILOPASCAL, PipePressure::working)
-            .step("relief that counts", Units.PSI_UNIT, Units.KILOPASCAL, PipePressure::relief)
+            .step(
+                "relief that counts",
+                Units.PSI_UNIT,
+                Units.KILOPASCAL,
+                PipePressure::leastRelief,
+                PipePressure::greatestRelief)
             .greatest(x -> unlessNothingIsKnown(dropGreatest(x), dropLeast(x), dropGreatest(x)))
             .by(x -> unlessNothingIsKnown(dropLeast(x), dropLeast(x), dropGreatest(x))),
         Draft.of(
@@ -221,7 +220,12 @@ public final class PipePressure {
                 Units.KILOPASCAL,
                 PipePressure::toLine)
             .step("pressure at work", Units.PSI_UNIT, Units.KILOPASCAL, PipePressure::working)
-            .step("relief that counts", Units.PSI_UNIT, Units.KILOPASCAL, PipePressure::relief)
+            .step(
+                "relief that counts",
+                Units.PSI_UNIT,
+                Units.KILOPASCAL,
+                PipePressure::leastRelief,
+                PipePressure::greatestRelief)
             .greatest(
                 x ->
                     unlessNothingIsKnown(

@@ -61,7 +61,7 @@ final class PrintedSum {
 
   private static final Pattern TOKEN =
       Pattern.compile(
-          "\\s*(\\d{4}-\\d\\d-\\d\\d|\\d+(?:\\.\\d+)?|not known|, or\\b|[-+x/^(),]"
+          "\\s*(\\d{4}-\\d\\d-\\d\\d|\\d+(?:\\.\\d+)?|not known|none|, or\\b|[-+x/^(),]"
               + "|(?:max|min|ln|floor)(?=\\()|pi|[A-Za-z%][A-Za-z0-9/%]*(?: h/L)?)");
 
   private final List<String> tokens = new ArrayList<>();
@@ -175,7 +175,7 @@ final class PrintedSum {
       close();
       return value;
     }
-    if (take("not known")) {
+    if (take("not known") || take("none")) {
       return Double.NaN;
     }
     if (take("pi")) {

@@ -52,9 +52,10 @@ class WorkingsPageTest {
         blank it is unknown and says so. Sheets show each with its numbers, and what is computed on
         the way (in braces, without a point) by its value. Every sum that a sheet prints is done
         again by a calculator that knows nothing of the program (`ReplayTest`, over a thousand
-        records), but for what is read off a table or drawn on the globe. The last column names the
-        published figures (below) by their quantity, and how many; where it is empty the file has
-        none. This page is made from the catalogue of workings; a test compares it.
+        records); what is read off a table is compared with it, a line on the globe with a geodesic
+        library. The last column names the published figures (below) by their quantity, and how
+        many; where it is empty the file has none. This page is made from the catalogue of workings;
+        a test compares it.
 
         | working | what it is | units | formula | needs | may use | source | published figures |
         |---|---|---|---|---|---|---|---|
