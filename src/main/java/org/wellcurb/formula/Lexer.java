@@ -2,11 +2,13 @@ package org.wellcurb.formula;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.Units;
+import org.wellcurb.record.Nearest;
 
 /** Cuts a formula into tokens. A number takes its unit with it. */
 final class Lexer {
@@ -149,6 +151,30 @@ final class Lexer {
     // Quotes are words here, not feet; and the unit of a bare number is not written.
     all.removeIf(s -> s.text.equals("'") || s.text.equals("\"") || s.text.isEmpty());
     return List.copyOf(all);
+  }
+
+  /** The spelling of a unit nearest to what was written; null if none is near. */
+  static @Nullable String nearestUnit(String written) {
+    String small = letters(written);
+    if (small.isEmpty()) {
+      return null;
+    }
+    @Nullable String best = null;
+    int least = Math.max(1, written.length() / 3) + 1;
+    for (Spelling spelling : SPELLINGS) {
+      String letters = letters(spelling.text);
+      int distance = Nearest.distance(small, letters);
+      // A unit that begins otherwise is another one, as like as they look: ug is not mg.
+      if (distance < least && letters.startsWith(small.substring(0, 1))) {
+        least = distance;
+        best = spelling.text;
+      }
+    }
+    return best;
+  }
+
+  private static String letters(String text) {
+    return text.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}]", "");
   }
 
   private boolean continues(String spelling, int to) {

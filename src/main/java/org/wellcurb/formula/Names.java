@@ -180,6 +180,13 @@ final class Names {
     boolean isBare =
         (b instanceof Expr.Literal l && l.unit().equals(Units.ONE))
             || (a instanceof Expr.Literal m && m.unit().equals(Units.ONE));
+    if (isBare && other.dimension().equals(Dimension.DATE)) {
+      Expr.Amount bare = other.equals(a) ? b : a;
+      double days = bare instanceof Expr.Literal l ? l.value() : 0;
+      return "say of what it is a number: "
+          + (days == Math.rint(days) ? String.valueOf((long) days) : String.valueOf(days))
+          + " days";
+    }
     if (isBare) {
       for (Unit unit : Units.all()) {
         if (unit.dimension().equals(other.dimension()) && unit.system() != UnitSystem.METRIC) {

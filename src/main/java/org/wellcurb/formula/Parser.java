@@ -332,12 +332,14 @@ final class Parser {
   private Part figure() throws FormulaException {
     Token token = next();
     double value = Double.parseDouble(token.text());
+    refuseUnknownUnit(token);
     Unit unit = token.unit() == null ? Units.ONE : token.unit();
     if (!peek().is("(") || tokens.get(at + 1).kind() != Kind.NUMBER) {
       return new Part(new Expr.Literal(unit.toSi(value), unit), token, token);
     }
     next();
     Token inside = next();
+    refuseUnknownUnit(inside);
     Token close = expect(")");
     @Nullable Unit other = inside.unit();
     if (other == null || !other.dimension().equals(unit.dimension())) {
@@ -361,6 +363,20 @@ final class Parser {
         new Expr.Dual(unit.toSi(value), unit, other.toSi(Double.parseDouble(inside.text())), other),
         token,
         close);
+  }
+
+  /** A name right after a bare number was meant for its unit. */
+  private void refuseUnknownUnit(Token number) throws FormulaException {
+    Token name = peek();
+    if (number.unit() == null && name.kind() == Kind.NAME && !JOINING.contains(name.text())) {
+      @Nullable String nearest = Lexer.nearestUnit(name.text());
+      throw error(
+          name,
+          "'" + name.text() + "' is not a unit",
+          nearest == null
+              ? "write one such as ft, m, psi or mg/L, or join conditions with and, or"
+              : "did you mean " + nearest + "?");
+    }
   }
 
   private Part named() throws FormulaException {

@@ -10,8 +10,13 @@ import org.wellcurb.judgement.Outcome;
 /** Reads the examples of a rule. */
 final class ExampleReader {
 
-  /** An example and where its outcome stands. */
-  record At(Json expectAt, Example example) {}
+  /**
+   * An example and where it stands.
+   *
+   * @param givenAt where each entry's text stands
+   * @param expectAt where its outcome stands
+   */
+  record At(Map<String, Json> givenAt, Json expectAt, Example example) {}
 
   private final PackContext pack;
 
@@ -42,7 +47,15 @@ final class ExampleReader {
     fields.done();
     return given == null || expect == null || expectAt == null
         ? null
-        : new At(expectAt, new Example(given, expect));
+        : new At(places(fields.object()), expectAt, new Example(given, expect));
+  }
+
+  private static Map<String, Json> places(Json.Obj example) {
+    Map<String, Json> places = new LinkedHashMap<>();
+    if (example.get("given") instanceof Json.Obj given) {
+      given.members().forEach(member -> places.put(member.key().value(), member.value()));
+    }
+    return places;
   }
 
   private @Nullable Map<String, String> given(@Nullable Json json) {
