@@ -18,7 +18,7 @@ import org.wellcurb.rulepack.Statement.Weight;
 
 /** Says what a pack has and does not use, and what its rules rest on that they should not. */
 final class UseProof {
-  /** What a note says of a source that was not read in the text itself, and how it is called. */
+  /** What edition or note says of a source not read in the text itself, and how it is called. */
   private static final Map<String, String> DOUBTS = doubts();
 
   private final Pack pack;
@@ -31,6 +31,7 @@ final class UseProof {
     doubts.put("from memory", "quoted from memory");
     doubts.put("unofficial", "an unofficial copy");
     doubts.put("second-hand", "second-hand");
+    doubts.put("inferred", "inferred in part");
     return doubts;
   }
 
@@ -108,7 +109,7 @@ final class UseProof {
   private void refuseMemory(Rule rule) {
     boolean binds = rule.kind() == FindingKind.DEFICIENCY || rule.kind() == FindingKind.OMISSION;
     for (Source source : rule.textSources()) {
-      String note = source.note().toLowerCase(Locale.ROOT);
+      String note = (source.edition() + " " + source.note()).toLowerCase(Locale.ROOT);
       for (Map.Entry<String, String> doubt : DOUBTS.entrySet()) {
         if (binds && note.contains(doubt.getKey())) {
           notes.say(

@@ -71,7 +71,11 @@ class DoubtfulPacksTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"An unofficial copy., an unofficial copy", "Second-hand., second-hand"})
+  @CsvSource({
+    "An unofficial copy., an unofficial copy",
+    "Second-hand., second-hand",
+    "Its first day is inferred., inferred in part"
+  })
   void whatWasNotReadInTheTextItselfMayOnlyAdvise(String note, String called, @TempDir Path folder)
       throws IOException, PackException {
     Path source = FOLDER.resolve("source-from-memory").resolve("pack.json");

@@ -34,6 +34,14 @@ class ErasTest {
     qc.fallsShort("animal-yard-distance", Y2020, "setback.animal_yard=20 m");
     qc.meets("position-datum", Y2005, "site.position_datum=nad27");
     qc.fallsShort("position-datum", Y2020, "site.position_datum=nad27");
+    // The day on which the one took over was not read: what both ask alike is judged through it,
+    // what they ask differently is not judged in those months.
+    String between = "dates.completed=2014-10-01";
+    qc.fallsShort("septic-tank-distance", between, "setback.septic_tank=14 m");
+    qc.doesNotApply("position-datum", between, "site.position_datum=nad27");
+    qc.doesNotApply("animal-yard-distance", between, "setback.animal_yard=20 m");
+    qc.doesNotApply(
+        "yield-test-length", between, "well.method=rotary", "water.test_duration=5 min");
   }
 
   @Test

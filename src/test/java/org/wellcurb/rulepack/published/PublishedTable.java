@@ -100,6 +100,9 @@ final class PublishedTable {
   private static String days(JsonNode text) {
     String from = text.path("from").asText("");
     String until = text.path("until").asText("");
+    if (from.isEmpty() && until.isEmpty() && text.has("require")) {
+      return "first day not read";
+    }
     return ((from.isEmpty() ? "" : "from " + from) + (until.isEmpty() ? "" : " until " + until))
         .trim();
   }

@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 
 class QuebecTest {
-  private static final String OLD = "dates.completed=2015-03-01";
+  private static final String OLD = "dates.completed=2013-12-31";
   private static final String NEW = "dates.completed=2015-03-02";
   private static final String[] ROCK_AT_3_M = {"well.depth=50 m", "well.rock_depth=3 m"};
   private static final Code QC = Code.of("quebec", "Quebec, Canada");
