@@ -58,6 +58,8 @@ final class NoticeLog {
       said(deciding.limitText());
       out.writeBoolean(deciding.isDate());
       said(deciding.subject());
+      out.writeInt(finding.text());
+      out.writeDouble(finding.olderDay());
     } catch (IOException e) {
       throw new UncheckedIOException("memory does not fail to be written", e);
     }
@@ -121,6 +123,15 @@ final class NoticeLog {
     return new Noted(
         licence,
         pack,
-        new Finding(recordId, file, row, packs.get(pack).id(), rule, deciding, reading));
+        new Finding(
+            recordId,
+            file,
+            row,
+            packs.get(pack).id(),
+            rule,
+            deciding,
+            reading,
+            in.readInt(),
+            in.readDouble()));
   }
 }

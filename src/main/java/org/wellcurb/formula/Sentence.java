@@ -140,7 +140,7 @@ public final class Sentence {
 
   private String amount(Expr.Amount a) {
     if (a instanceof Expr.Literal e) {
-      return speech.amount(e.value(), e.unit());
+      return speech.limit(e.value(), e.unit());
     } else if (a instanceof Expr.Day e) {
       return Speech.day(e.value());
     } else if (a instanceof Expr.AsOf) {
@@ -202,7 +202,7 @@ public final class Sentence {
           + other.symbol()
           + ")";
     }
-    return written == other.system() ? speech.amount(bracket, other) : speech.amount(primary, unit);
+    return written == other.system() ? speech.limit(bracket, other) : speech.limit(primary, unit);
   }
 
   private String withValue(String label, Expr.Amount a) {

@@ -22,6 +22,9 @@ import org.wellcurb.workings.Working;
 public final class Speech {
   private static final MathContext SHOWN = new MathContext(5);
 
+  /** What a limit is in the other system is said beside it, for whoever measures in that. */
+  private static final MathContext BESIDE = new MathContext(3);
+
   /** A position needs more digits: six decimals of a degree are a tenth of a metre. */
   private static final int DECIMALS_OF_DEGREE = 6;
 
@@ -138,6 +141,19 @@ public final class Speech {
     Unit shown = units == UnitSystem.NEUTRAL ? unit : Counterpart.of(unit, units);
     String own = number(unit.fromSi(si)) + suffix(unit);
     return shown.equals(unit) ? own : number(shown.fromSi(si)) + suffix(shown) + " [" + own + "]";
+  }
+
+  /**
+   * A limit as it is written, in its own unit, with what it comes to in the system asked for beside
+   * it, rounded: the law's own figure is the one that holds, so it stands first.
+   */
+  public String limit(double si, Unit unit) {
+    Unit shown = units == UnitSystem.NEUTRAL ? unit : Counterpart.of(unit, units);
+    if (shown.equals(unit) || unit.equals(Units.DAY) || unit.equals(Units.DEGREE)) {
+      return amount(si, unit);
+    }
+    BigDecimal beside = new BigDecimal(shown.fromSi(si)).round(BESIDE);
+    return number(unit.fromSi(si)) + suffix(unit) + " [" + written(beside) + suffix(shown) + "]";
   }
 
   /** An interval: exact, at least, at most, or from and to. */

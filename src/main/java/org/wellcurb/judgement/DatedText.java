@@ -10,6 +10,7 @@ public final class DatedText {
   private final @Nullable LocalDate until;
   private final @Nullable Formula when;
   private final @Nullable Formula require;
+  private final @Nullable LocalDate knownFrom;
   // Worked out once: a bulk run asks for them with every record.
   private final double firstDay;
   private final double lastDay;
@@ -26,10 +27,24 @@ public final class DatedText {
       @Nullable LocalDate until,
       @Nullable Formula when,
       @Nullable Formula require) {
+    this(from, until, when, require, null);
+  }
+
+  /**
+   * @param knownFrom the edition in which it was read, where the day since when it has been in force
+   *     was not; null where that day is known, or where there is none
+   */
+  public DatedText(
+      @Nullable LocalDate from,
+      @Nullable LocalDate until,
+      @Nullable Formula when,
+      @Nullable Formula require,
+      @Nullable LocalDate knownFrom) {
     this.from = from;
     this.until = until;
     this.when = when;
     this.require = require;
+    this.knownFrom = knownFrom;
     firstDay = from == null ? Double.NEGATIVE_INFINITY : from.toEpochDay();
     lastDay = until == null ? Double.POSITIVE_INFINITY : until.toEpochDay();
     datums = RuleProgram.datums(when) | RuleProgram.datums(require);
@@ -53,6 +68,14 @@ public final class DatedText {
   /** What it requires; null for a rule that only a person can judge. */
   public @Nullable Formula require() {
     return require;
+  }
+
+  /**
+   * The edition in which it was read, where the day since when it has been in force was not: an
+   * older well may be held to an older text. Null where that day is known, or where there is none.
+   */
+  public @Nullable LocalDate knownFrom() {
+    return knownFrom;
   }
 
   /** Which movable datums its formulas read, as bits by ordinal of the datum. */

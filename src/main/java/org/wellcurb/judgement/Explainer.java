@@ -53,6 +53,9 @@ public final class Explainer {
       remarks.comparisons(require.tree(), said);
     }
     remarks.ground(rule, text, said);
+    if (outcome == Outcome.FALLS_SHORT) {
+      remarks.older(rule, text, said);
+    }
     Set<Entry> needs = new LinkedHashSet<>();
     if (outcome == Outcome.CANNOT_TELL) {
       needs(rule, texts, text, needs);
@@ -67,7 +70,8 @@ public final class Explainer {
             : new DecidingPart(at, speech).of(require.tree()),
         workings(rule, text),
         needs.stream().map(Entry::key).toList(),
-        said);
+        said,
+        rule.texts().indexOf(text));
   }
 
   /** Only what tables of findings hold: quicker than the whole explanation. */
@@ -81,6 +85,26 @@ public final class Explainer {
     judge.atWayThatGives(rule, text, outcome);
     @Nullable Formula require = text.require();
     return require == null ? null : new DecidingPart(at, speech).of(require.tree());
+  }
+
+  /** The place of the text that gives the outcome among the rule's; of the last where none does. */
+  public int text(RuleProgram rule) {
+    int last = rule.texts().size() - 1;
+    if (last == 0) {
+      return 0;
+    }
+    List<DatedText> texts = judge.inForce(rule);
+    return texts.isEmpty()
+        ? last
+        : rule.texts().indexOf(pick(rule, texts, Outcome.at(judge.outcome(rule))));
+  }
+
+  /**
+   * The first day that may decide, where it lies before all that was read of this text; minus
+   * infinity where no day is given; NaN where the text is known to hold.
+   */
+  public double dayBefore(RuleProgram rule, int text) {
+    return judge.dayBefore(rule, rule.texts().get(text));
   }
 
   /** The entries that would settle a rule that cannot be told. */

@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param needs keys of the entries that would settle a {@code cannot tell}, in order
  * @param remarks whole sentences on how it was judged: rounding allowed for, the bracketed limit
  *     used, depths reduced to ground, which dated text applied, which table row
+ * @param text place among the rule's texts of the one that judged, from 0
  */
 public record Explanation(
     Outcome outcome,
@@ -24,7 +25,8 @@ public record Explanation(
     @Nullable Deciding deciding,
     List<WorkingShown> workings,
     List<String> needs,
-    List<String> remarks) {
+    List<String> remarks,
+    int text) {
 
   public Explanation {
     workings = List.copyOf(workings);

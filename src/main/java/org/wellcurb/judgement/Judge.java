@@ -298,6 +298,19 @@ public final class Judge {
     }
   }
 
+  /**
+   * The first day that may decide, where it lies before the edition in which the text was read and
+   * the text's own first day was not; minus infinity where no day is given; NaN where neither is so.
+   */
+  double dayBefore(RuleProgram rule, DatedText text) {
+    @Nullable LocalDate known = text.knownFrom();
+    if (known == null) {
+      return Double.NaN;
+    }
+    double day = first(deciding(rule));
+    return day < known.toEpochDay() ? day : Double.NaN;
+  }
+
   /** The outcome by one text alone. */
   Outcome outcome(RuleProgram rule, DatedText text) {
     return Outcome.at(text(rule, text));

@@ -1,5 +1,6 @@
 package org.wellcurb.judgement;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -50,6 +51,21 @@ final class Remarks {
     }
   }
 
+  /** That the well may be older than all that was read of the text. */
+  void older(RuleProgram rule, DatedText text, List<String> said) {
+    double day = judge.dayBefore(rule, text);
+    @Nullable LocalDate known = text.knownFrom();
+    if (known == null || Double.isNaN(day)) {
+      return;
+    }
+    Set<Entry> days = new LinkedHashSet<>();
+    judge.days(rule, days);
+    said.add(
+        Double.isInfinite(day)
+            ? speech.phrase("remark.older.undated", known.toString(), labels(days))
+            : speech.phrase("remark.older", known.toString(), Speech.day(day)));
+  }
+
   /** Slack, bracketed sides and table rows, comparison by comparison. */
   void comparisons(Expr expr, List<String> said) {
     if (expr instanceof Expr.Compare c) {
@@ -75,7 +91,7 @@ final class Remarks {
     @Nullable UnitSystem written = at.written(comparison);
     for (Expr part : Parts.of(comparison)) {
       if (written != null && part instanceof Expr.Dual d && written == d.bracketUnit().system()) {
-        said.add(speech.phrase("remark.bracket", speech.amount(d.bracket(), d.bracketUnit())));
+        said.add(speech.phrase("remark.bracket", speech.limit(d.bracket(), d.bracketUnit())));
       }
     }
   }
@@ -98,10 +114,10 @@ final class Remarks {
 
   private String value(Table.Value value) {
     if (value instanceof Table.Amount amount) {
-      String primary = speech.amount(amount.primary(), amount.unit());
+      String primary = speech.limit(amount.primary(), amount.unit());
       return amount.bracketUnit() == null
           ? primary
-          : primary + " (" + speech.amount(amount.bracket(), amount.bracketUnit()) + ")";
+          : primary + " (" + speech.limit(amount.bracket(), amount.bracketUnit()) + ")";
     }
     return ((Table.Word) value).word();
   }

@@ -61,7 +61,7 @@ final class BothUnits {
           ? amount(amount.primary(), amount.unit())
           : primary + " (" + written.amount(amount.bracket(), bracket) + ")";
     }
-    return ((Table.Word) value).word();
+    return words.choice(((Table.Word) value).word());
   }
 
   /** What a cell of a table matches, for a key in this unit. */
@@ -85,6 +85,6 @@ final class BothUnits {
   }
 
   private String amount(double si, Unit unit) {
-    return (unit.system() == UnitSystem.US ? metric : us).amount(si, unit);
+    return (unit.system() == UnitSystem.US ? metric : us).limit(si, unit);
   }
 }

@@ -25,7 +25,7 @@ public final class FindingSentence {
   public String of(Finding finding) {
     Deciding deciding = finding.deciding();
     if (deciding.entry().isEmpty() && deciding.subject().isEmpty()) {
-      return words.say("finding.plain", finding.rule().title());
+      return words.say("finding.plain", new RuleWords(words).title(finding.rule()));
     }
     String label = capital(subject(deciding));
     @Nullable Unit unit = deciding.unit();

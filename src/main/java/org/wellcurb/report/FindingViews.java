@@ -22,6 +22,7 @@ final class FindingViews {
   private final RecordResult result;
   private final Words words;
   private final FindingSentence sentence;
+  private final RuleWords ruleWords;
   private final Function<Finding, @Nullable Settlement> settled;
 
   FindingViews(
@@ -30,6 +31,7 @@ final class FindingViews {
     this.result = result;
     words = Words.in(style.language());
     sentence = new FindingSentence(style);
+    ruleWords = new RuleWords(words);
   }
 
   List<FindingView> all() {
@@ -51,13 +53,13 @@ final class FindingViews {
         "finding-" + letter.toLowerCase(Locale.ROOT),
         finding.rule().kind().label(),
         finding.rule().id(),
-        finding.rule().title(),
+        ruleWords.title(finding.rule()),
         sentence.of(finding),
         near(finding.deciding()),
         why,
-        finding.rule().because(),
-        finding.rule().remedy(),
-        SourceLine.of(finding.rule().source(), words),
+        ruleWords.because(finding.rule()),
+        ruleWords.remedy(finding.rule()),
+        SourceLine.of(finding.source(), words),
         finding.possibleReading(),
         settled(settled.apply(finding)));
   }
@@ -80,7 +82,7 @@ final class FindingViews {
       }
     }
     return new Explanation(
-        Outcome.FALLS_SHORT, "", "", "", finding.deciding(), List.of(), List.of(), List.of());
+        Outcome.FALLS_SHORT, "", "", "", finding.deciding(), List.of(), List.of(), List.of(), finding.text());
   }
 
   /** Said where half of the last written place is as much as the margin. */

@@ -108,7 +108,7 @@ public final class FindingsJson implements Closeable {
     JsonText.number(json, "margin", deciding.margin());
     json.writeStringField("because", rule.because());
     json.writeStringField("remedy", rule.remedy());
-    source(rule.source());
+    source(finding.source());
     strings("remarks", explanation.remarks());
     json.writeArrayFieldStart("workings");
     for (WorkingShown working : explanation.workings()) {

@@ -27,6 +27,6 @@ public final class FirstFinding {
     }
     return first == null
         ? ""
-        : sentence.of(first) + " (" + SourceLine.of(first.rule().source(), words).text() + ")";
+        : sentence.of(first) + " (" + SourceLine.of(first.source(), words).text() + ")";
   }
 }

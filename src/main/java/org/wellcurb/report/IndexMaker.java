@@ -80,7 +80,7 @@ final class IndexMaker {
     return new RuleRow(
         tally.pack().id(),
         rule.id(),
-        rule.title(),
+        new RuleWords(words).title(rule),
         rule.kind().label(),
         meets,
         fails,

@@ -1,9 +1,11 @@
 package org.wellcurb.report;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.wellcurb.report.words.Words;
 import org.wellcurb.screening.Finding;
 
@@ -39,6 +41,7 @@ public record NoticePage(
    * @param remedy how to put it right
    * @param source where it is written
    * @param reading what may have been meant; may be empty
+   * @param older that the well may be older than all that was read of the text; may be empty
    */
   public record Line(
       int number,
@@ -48,11 +51,23 @@ public record NoticePage(
       String written,
       String remedy,
       SourceLine source,
-      String reading) {}
+      String reading,
+      String older) {}
+
+  private static String older(Finding finding, Words words) {
+    @Nullable LocalDate known = finding.rule().program().texts().get(finding.text()).knownFrom();
+    if (known == null || Double.isNaN(finding.olderDay())) {
+      return "";
+    }
+    return Double.isInfinite(finding.olderDay())
+        ? words.say("finding.older.undated", known)
+        : words.say("finding.older", known, LocalDate.ofEpochDay((long) finding.olderDay()));
+  }
 
   static NoticePage of(NoticeView view, PageStyle style) {
     Words words = Words.in(style.language());
     FindingSentence sentence = new FindingSentence(style);
+    RuleWords ruleWords = new RuleWords(words);
     Map<String, Noticed> records = new LinkedHashMap<>();
     int number = 0;
     for (Finding finding : view.findings()) {
@@ -68,11 +83,12 @@ public record NoticePage(
                   number,
                   finding.rule().kind().label(),
                   sentence.of(finding),
-                  finding.rule().title(),
+                  ruleWords.title(finding.rule()),
                   Cap.QUOTED_LETTERS.cut(finding.deciding().written()),
-                  finding.rule().remedy(),
-                  SourceLine.of(finding.rule().source(), words),
-                  finding.possibleReading()));
+                  ruleWords.remedy(finding.rule()),
+                  SourceLine.of(finding.source(), words),
+                  finding.possibleReading(),
+                  older(finding, words)));
     }
     int shown = view.findings().size();
     return new NoticePage(

@@ -24,17 +24,19 @@ final class OutcomeGroups {
 
   private final RecordResult result;
   private final Words words;
+  private final RuleWords ruleWords;
   private final Map<String, String> letters = new LinkedHashMap<>();
   private final Map<String, String> titles = new LinkedHashMap<>();
 
   OutcomeGroups(RecordResult result, List<FindingView> findings, Words words) {
     this.result = result;
     this.words = words;
+    ruleWords = new RuleWords(words);
     for (FindingView finding : findings) {
       letters.put(finding.ruleId(), finding.letter());
     }
     for (Rule rule : result.pack().rules()) {
-      titles.put(rule.id(), rule.title());
+      titles.put(rule.id(), ruleWords.title(rule));
     }
   }
 
@@ -82,14 +84,14 @@ final class OutcomeGroups {
     Rule rule = each.rule();
     return new OutcomeLine(
         rule.id(),
-        rule.title(),
+        ruleWords.title(rule),
         each.standsFor().isEmpty() ? letters.getOrDefault(rule.id(), "") : "",
         each.explanation().requirement(),
         each.explanation().withNumbers(),
         each.explanation().needs().stream().map(words::entry).toList(),
         rule.ask(),
         each.explanation().remarks(),
-        SourceLine.of(rule.source(), words),
+        SourceLine.of(rule.source(each.explanation().text()), words),
         each.variance(),
         titles.getOrDefault(each.standsFor(), each.standsFor()));
   }

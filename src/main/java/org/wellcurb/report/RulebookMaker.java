@@ -1,11 +1,11 @@
 package org.wellcurb.report;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -15,7 +15,9 @@ import org.wellcurb.judgement.DatedText;
 import org.wellcurb.judgement.JudgedBy;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.Units;
+import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
+import org.wellcurb.record.Kind;
 import org.wellcurb.report.RulebookPage.DropPrint;
 import org.wellcurb.report.RulebookPage.ExamplePrint;
 import org.wellcurb.report.RulebookPage.RuleGroup;
@@ -24,6 +26,7 @@ import org.wellcurb.report.RulebookPage.SourcePrint;
 import org.wellcurb.report.RulebookPage.TablePrint;
 import org.wellcurb.report.RulebookPage.TextPrint;
 import org.wellcurb.report.words.Group;
+import org.wellcurb.report.words.Numerals;
 import org.wellcurb.report.words.Words;
 import org.wellcurb.rulepack.Example;
 import org.wellcurb.rulepack.Pack;
@@ -35,11 +38,15 @@ final class RulebookMaker {
   private final Pack pack;
   private final Words words;
   private final BothUnits units;
+  private final RuleTexts texts;
+  private final RuleWords ruleWords;
 
   RulebookMaker(Pack pack, PageStyle style) {
     this.pack = pack;
     words = Words.in(style.language());
     units = new BothUnits(words);
+    texts = new RuleTexts(words);
+    ruleWords = new RuleWords(words);
   }
 
   RulebookPage page() {
@@ -86,25 +93,24 @@ final class RulebookMaker {
 
   private RulePrint rule(Rule rule) {
     @Nullable Formula when = rule.program().when();
-    List<TextPrint> texts = new ArrayList<>();
+    List<TextPrint> prints = new ArrayList<>();
     for (int i = 0; i < rule.program().texts().size(); i++) {
-      Source source = i < rule.textSources().size() ? rule.textSources().get(i) : rule.source();
-      texts.add(text(rule.program().texts().get(i), source));
+      prints.add(text(rule.program().texts().get(i), rule.source(i)));
     }
     boolean ownDay = !rule.program().judgedBy().equals(pack.judgedBy());
     return new RulePrint(
         rule.id(),
-        rule.title(),
+        ruleWords.title(rule),
         rule.kind().label(),
         rule.pack().equals(pack.id()) ? "" : rule.pack(),
         rule.replaces(),
         rule.subject(),
         when == null ? "" : units.plain(when),
         ownDay ? day(rule.program().judgedBy()) : "",
-        texts,
+        prints,
         rule.ask(),
-        rule.because(),
-        rule.remedy(),
+        ruleWords.because(rule),
+        ruleWords.remedy(rule),
         rule.examples().stream().map(this::example).toList());
   }
 
@@ -112,17 +118,10 @@ final class RulebookMaker {
     @Nullable Formula require = text.require();
     @Nullable Formula when = text.when();
     return new TextPrint(
-        days(text.from(), text.until()),
+        texts.days(text),
         when == null ? "" : units.plain(when),
         require == null ? List.of() : units.sentences(require),
         SourceLine.of(source, words));
-  }
-
-  private String days(@Nullable LocalDate from, @Nullable LocalDate until) {
-    if (from == null) {
-      return until == null ? "" : words.say("text.until", until);
-    }
-    return until == null ? words.say("text.since", from) : words.say("text.during", from, until);
   }
 
   private String day(JudgedBy by) {
@@ -144,8 +143,24 @@ final class RulebookMaker {
 
   private ExamplePrint example(Example example) {
     List<String> given = new ArrayList<>();
-    example.given().forEach((key, text) -> given.add(words.entry(key) + ": " + text));
+    example
+        .given()
+        .forEach((key, text) -> given.add(words.say("given", words.entry(key), given(key, text))));
     return new ExamplePrint(given, OutcomeGroups.key(example.expect()));
+  }
+
+  /** What a form says, in the language of the page: words of a choice, and the decimal sign. */
+  private String given(String key, String text) {
+    @Nullable Entry entry = Catalogue.standard().find(key);
+    if (entry == null || entry.kind() == Kind.TEXT || entry.kind() == Kind.LIST) {
+      return text;
+    }
+    if (text.equalsIgnoreCase("yes") || text.equalsIgnoreCase("no")) {
+      return words.say(text.toLowerCase(Locale.ROOT));
+    }
+    return entry.kind() == Kind.CHOICE
+        ? words.choice(text.toLowerCase(Locale.ROOT))
+        : Numerals.written(text, words.language());
   }
 
   private TablePrint table(Table table) {

@@ -1,6 +1,9 @@
 package org.wellcurb.report;
 
+import java.time.LocalDate;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.judgement.DatedText;
 import org.wellcurb.judgement.Outcome;
 import org.wellcurb.rulepack.Rule;
 import org.wellcurb.screening.Tally;
@@ -12,6 +15,15 @@ public final class RulesCsv {
           + "not_applicable,waived\n";
 
   private RulesCsv() {}
+
+  /** Where the rule is written, and whether since when was read. */
+  private static String source(Rule rule) {
+    List<DatedText> texts = rule.program().texts();
+    @Nullable LocalDate known = texts.get(texts.size() - 1).knownFrom();
+    return known == null
+        ? rule.source().line()
+        : rule.source().line() + "; first day not read, known as of " + known;
+  }
 
   /** Adds the lines of one pack. */
   public static void put(ByteText out, Tally tally) {
@@ -25,7 +37,7 @@ public final class RulesCsv {
           .text(rule.title())
           .text(rule.because())
           .text(rule.remedy())
-          .text(rule.source().line())
+          .text(source(rule))
           .word(rule.source().basis().label());
       for (Outcome outcome : Outcome.values()) {
         line.whole(tally.count(i, outcome));

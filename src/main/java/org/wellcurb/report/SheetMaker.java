@@ -124,7 +124,7 @@ final class SheetMaker {
       for (RuleResult each : result.results()) {
         if (each.outcome() == Outcome.CANNOT_TELL
             && each.explanation().needs().contains(ask.entry())) {
-          rules.add(each.rule().title());
+          rules.add(new RuleWords(words).title(each.rule()));
         }
       }
       labels.computeIfAbsent(rules, none -> new ArrayList<>()).add(words.entry(ask.entry()));
@@ -153,7 +153,7 @@ final class SheetMaker {
       String title = "";
       for (Rule rule : result.pack().rules()) {
         if (rule.id().equals(variance.rule())) {
-          title = rule.title();
+          title = new RuleWords(words).title(rule);
         }
       }
       boolean used = !result.idleVariances().contains(variance);

@@ -3,6 +3,7 @@ package org.wellcurb.rulepack;
 import java.util.List;
 import org.wellcurb.formula.Formula;
 import org.wellcurb.formula.Scope;
+import org.wellcurb.formula.Speech;
 import org.wellcurb.judgement.DatedText;
 import org.wellcurb.judgement.JudgedBy;
 import org.wellcurb.judgement.RuleProgram;
@@ -37,7 +38,7 @@ final class MustApply {
     return new Rule(
         id(entry.key()),
         pack,
-        entry.key() + " is not written off as not applicable",
+        Speech.plainLabel(entry) + " is not written off as not applicable",
         FindingKind.OMISSION,
         "",
         new RuleProgram(null, List.of(text), judgedBy, true),

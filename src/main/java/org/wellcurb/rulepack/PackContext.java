@@ -1,5 +1,6 @@
 package org.wellcurb.rulepack;
 
+import java.time.LocalDate;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -12,6 +13,7 @@ import org.wellcurb.record.Catalogue;
  * What the rules of a pack are read against.
  *
  * @param id id of the pack
+ * @param edition day of its edition
  * @param judgedBy which day decides, for rules that do not say
  * @param sources the sources that could be read, by name
  * @param sourceIds names of all sources
@@ -19,6 +21,7 @@ import org.wellcurb.record.Catalogue;
  */
 record PackContext(
     String id,
+    LocalDate edition,
     JudgedBy judgedBy,
     PackScope scope,
     Map<String, Source> sources,

@@ -79,6 +79,7 @@ final class PackReader {
     PackContext context =
         new PackContext(
             id,
+            edition == null ? LocalDate.EPOCH : edition,
             judgedBy == null ? new JudgedBy.AsOf() : judgedBy,
             new PackScope(inherited.tables, inherited.figures),
             inherited.sources,
@@ -106,7 +107,7 @@ final class PackReader {
             title,
             authority,
             jurisdictions,
-            edition == null ? LocalDate.EPOCH : edition,
+            context.edition(),
             context.judgedBy(),
             notice,
             builtOn,

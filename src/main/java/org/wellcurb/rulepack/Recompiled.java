@@ -38,7 +38,11 @@ final class Recompiled {
     for (DatedText text : program.texts()) {
       texts.add(
           new DatedText(
-              text.from(), text.until(), anew(text.when(), scope), anew(text.require(), scope)));
+              text.from(),
+              text.until(),
+              anew(text.when(), scope),
+              anew(text.require(), scope),
+              text.knownFrom()));
     }
     return new RuleProgram(
         anew(program.when(), scope), texts, program.judgedBy(), program.omission());

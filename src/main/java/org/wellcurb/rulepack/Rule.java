@@ -40,6 +40,11 @@ public record Rule(
     examples = List.copyOf(examples);
   }
 
+  /** Where one of its texts is written. */
+  public Source source(int text) {
+    return text < textSources.size() ? textSources.get(text) : source;
+  }
+
   /** The same rule, standing in the place of one that this pack wrote. */
   public Rule replacing(String otherPack) {
     return new Rule(

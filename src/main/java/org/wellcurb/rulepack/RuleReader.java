@@ -1,6 +1,7 @@
 package org.wellcurb.rulepack;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Formula;
@@ -46,7 +47,7 @@ final class RuleReader {
     Json whenAt = fields.may("when");
     Formula when = pack.formula(whenAt);
     String ask = fields.line("ask");
-    List<TextsReader.Text> says = says(fields);
+    List<TextsReader.Text> says = inOrder(says(fields));
     List<ExampleReader.At> proved = examples.read(fields.may("examples"));
     fields.done();
     if (fields.object().get("ask") == null) {
@@ -70,7 +71,7 @@ final class RuleReader {
             subject == null ? "" : subject,
             new RuleProgram(
                 when,
-                says.stream().map(TextsReader.Text::text).toList(),
+                says.stream().map(text -> known(text.text(), last, kind, judgedBy)).toList(),
                 judgedBy,
                 kind == FindingKind.OMISSION),
             because,
@@ -81,6 +82,32 @@ final class RuleReader {
             proved.stream().map(ExampleReader.At::example).toList(),
             "");
     return new At(fields.object(), rule, proved);
+  }
+
+  /** As the program has them: the earliest first. */
+  private static @Nullable List<TextsReader.Text> inOrder(@Nullable List<TextsReader.Text> says) {
+    return says == null
+        ? null
+        : says.stream()
+            .sorted(Comparator.comparingDouble(text -> text.text().firstDay()))
+            .toList();
+  }
+
+  /**
+   * A published text without a day is one whose first day nobody read: it is known as of the pack's
+   * edition. What only advises, and what is judged as things stand today, needs no first day.
+   */
+  private DatedText known(DatedText text, Source source, FindingKind kind, JudgedBy judgedBy) {
+    boolean isUnread =
+        text.from() == null
+            && text.until() == null
+            && text.require() != null
+            && source.basis() == Source.Basis.PUBLISHED
+            && kind != FindingKind.ADVISORY
+            && !(judgedBy instanceof JudgedBy.AsOf);
+    return isUnread
+        ? new DatedText(null, null, text.when(), text.require(), pack.edition())
+        : text;
   }
 
   private static Source later(Source rule, @Nullable Source text) {

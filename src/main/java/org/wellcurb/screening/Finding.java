@@ -2,6 +2,7 @@ package org.wellcurb.screening;
 
 import org.wellcurb.judgement.Deciding;
 import org.wellcurb.rulepack.Rule;
+import org.wellcurb.rulepack.Source;
 
 /**
  * A rule that a record falls short of.
@@ -14,6 +15,10 @@ import org.wellcurb.rulepack.Rule;
  * @param deciding the comparison that decided, or {@link #NOTHING} where none did
  * @param possibleReading what may have been meant, such as {@code 61 m written in a column of
  *     feet}; empty if nothing is offered
+ * @param text place among the rule's texts of the one that judged, from 0
+ * @param olderDay the first day that may decide which text binds, where it lies before the edition
+ *     in which this one was read and its first day was not; minus infinity where no day is given;
+ *     NaN where neither is so
  */
 public record Finding(
     String recordId,
@@ -22,7 +27,9 @@ public record Finding(
     String pack,
     Rule rule,
     Deciding deciding,
-    String possibleReading) {
+    String possibleReading,
+    int text,
+    double olderDay) {
 
   /** Stands where no comparison decided. */
   public static final Deciding NOTHING =
@@ -32,6 +39,11 @@ public record Finding(
   private static final double HAIR = 0.02;
 
   private static final double HAIR_IN_DAYS = 1;
+
+  /** Where the text that judged is written. */
+  public Source source() {
+    return rule.source(text);
+  }
 
   /** Whether the value is within a hair of its limit: 2 % of it, or a day. */
   public boolean isNear() {

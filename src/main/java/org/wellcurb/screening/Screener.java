@@ -137,6 +137,7 @@ public final class Screener {
 
   private Finding finding(WellRecord at, int rule, String reading) {
     @Nullable Deciding deciding = explainer.deciding(programs[rule]);
+    int text = explainer.text(programs[rule]);
     return new Finding(
         at.id(),
         at.file(),
@@ -144,7 +145,9 @@ public final class Screener {
         pack.id(),
         pack.rules().get(rule),
         deciding == null ? Finding.NOTHING : deciding,
-        reading);
+        reading,
+        text,
+        explainer.dayBefore(programs[rule], text));
   }
 
   /** The deciding comparison of a rule on the record judged last; null where there is none. */

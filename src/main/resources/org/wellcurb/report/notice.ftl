@@ -23,6 +23,7 @@
 <#if f.written?has_content><div><dt>${t("col.written")}:</dt><dd>“${f.written}”</dd></div></#if>
 <#if f.reading?has_content><div><dt>${t("finding.reading")}:</dt><dd>${f.reading}</dd></div></#if>
 <div><dt>${t("finding.remedy")}:</dt><dd><@l.own f.remedy /></dd></div>
+<#if f.older?has_content><div><dt>${t("finding.judged")}:</dt><dd>${f.older}</dd></div></#if>
 <div><dt>${t("finding.source")}:</dt><dd><@l.source f.source /></dd></div>
 </dl>
 <p class="answer"><span class="tick"></span>${t("notice.corrected")} <span class="line"></span></p>

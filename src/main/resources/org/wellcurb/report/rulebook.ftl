@@ -41,7 +41,7 @@
 </dl>
 <#if r.examples?has_content>
 <details><summary>${t("rulebook.examples")} <span class="soft">(${r.examples?size})</span> <@l.unprinted /></summary>
-<ul><#list r.examples as e><li><#list e.given as given><@l.own given /><#sep>; </#list>: <b>${t(e.expect)}</b></li></#list></ul>
+<ul><#list r.examples as e><li><#list e.given as given>${given}<#sep>; </#list>: <b>${t(e.expect)}</b></li></#list></ul>
 </details>
 </#if>
 </article>

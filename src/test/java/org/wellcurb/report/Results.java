@@ -66,7 +66,7 @@ public final class Results {
     return new RuleResult(
         rule,
         outcome,
-        new Explanation(outcome, requirement, "", numbers, deciding, workings, needs, remarks),
+        new Explanation(outcome, requirement, "", numbers, deciding, workings, needs, remarks, 0),
         "",
         outcome == Outcome.WAIVED ? "V-2019-31" : "");
   }
@@ -238,7 +238,9 @@ public final class Results {
                 "fenwick-county",
                 each.rule(),
                 deciding,
-                pump ? "The pumping level may have been read from an air line." : ""));
+                pump ? "The pumping level may have been read from an air line." : "",
+                0,
+                Double.NaN));
       }
     }
     return new RecordResult(

@@ -23,6 +23,11 @@ public final class Numerals {
     return language == Language.FR ? text.replace('.', ',') : text;
   }
 
+  /** A written amount with the decimal sign of the language: {@code 14.9 m} is 14,9 m in French. */
+  public static String written(String amount, Language language) {
+    return language == Language.FR ? amount.replaceAll("(\\d)\\.(\\d)", "$1,$2") : amount;
+  }
+
   private static String of(double x, int significant) {
     if (Double.isNaN(x)) {
       return "?";
