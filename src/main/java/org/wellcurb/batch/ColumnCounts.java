@@ -52,7 +52,9 @@ final class ColumnCounts {
       doubts.add(new ColumnDoubt("rows_differ", differing, List.of()));
     }
     Entry entry = column.entry();
-    Unit us = entry == null ? null : entry.unit(UnitSystem.US);
+    // Depths of layers and distances fill no entry of their own; all are lengths.
+    Unit us =
+        entry == null ? Units.named("ft").orElse(null) : entry.unit(UnitSystem.US);
     if (us == null) {
       return doubts;
     }

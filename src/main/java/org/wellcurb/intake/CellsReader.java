@@ -47,6 +47,11 @@ final class CellsReader {
     return readers;
   }
 
+  /** True if the record says in which units it is written. */
+  static boolean saysUnits(WellRecord record) {
+    return record.isGiven(UNITS);
+  }
+
   /** Reads everything but the id and the units. */
   void rest(ColumnPlan plan, RowView row, RecordFiller into, UnitSystem system, ChunkTally tally) {
     int[] plain = plan.plain;
@@ -183,13 +188,17 @@ final class CellsReader {
     if (step.unitFrom() == null
         || target.unit() != null
         || !row.trimmed(step.unitColumn).isEmpty()
-        || record.isGiven(UNITS)
+        || saysUnits(record)
         || !record.isGiven(i)
         || record.unitId(i) < 0
         || Objects.equals(entry.unit(UnitSystem.US), entry.unit(UnitSystem.METRIC))) {
       return false;
     }
-    String written = record.written(i);
+    return isBare(record.written(i));
+  }
+
+  /** True if no unit follows a figure. */
+  static boolean isBare(String written) {
     char last = written.isEmpty() ? ' ' : written.charAt(written.length() - 1);
     return (last >= '0' && last <= '9') || last == '.' || last == ',';
   }

@@ -172,21 +172,37 @@ public final class ChunkTally {
 
   /** Counts what became of a cell. */
   void cell(int column, WellRecord record, int entry) {
+    counted(column, record, entry);
+    doubtsOf(column).see(record, entry);
+  }
+
+  /** The same of a cell that fills no entry of its own, whose plausible range nobody knows. */
+  void counted(int column, WellRecord record, int entry) {
     int state = record.state(entry);
     states[column * STATES + state + 1]++;
     int note = record.noteId(entry);
     if (note != 0) {
       notes[column * NOTES + note]++;
     }
-    doubtsOf(column).see(record, entry);
     int unit = record.unitId(entry);
     if (unit >= 0 && state == WellRecord.GIVEN) {
       units[column * UNITS + unit]++;
     }
   }
 
+  /** Counts a cell of which nothing could be made. */
+  void unreadable(int column, Note note) {
+    states[column * STATES + UNREADABLE]++;
+    notes[column * NOTES + note.ordinal()]++;
+  }
+
   void rowsDiffer(int column) {
     differing[column]++;
+  }
+
+  /** So many records have rows that differ in a column. */
+  void rowsDiffer(int column, long records) {
+    differing[column] += records;
   }
 
   /** Says of the cell that was counted last that nothing states its unit. */

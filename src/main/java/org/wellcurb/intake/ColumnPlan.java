@@ -79,6 +79,12 @@ final class ColumnPlan {
     unknown = layout.columns().stream().filter(Column::isUnknown).mapToInt(Column::index).toArray();
     Set<Integer> read = new HashSet<>();
     all.forEach(step -> Arrays.stream(step.columns).forEach(read::add));
+    if (layers != null) {
+      read.addAll(List.of(layers.from(), layers.to()));
+    }
+    if (setbacks != null) {
+      read.addAll(List.of(setbacks.from(), setbacks.distance()));
+    }
     counted =
         layout.columns().stream()
             .filter(c -> !c.isUnknown() && !read.contains(c.index()))
@@ -132,8 +138,15 @@ final class ColumnPlan {
   }
 
   /** Where the cells of a layer stand; {@code from} is -1 where there is none. */
-  record LayerPlan(int from, int to, int material, @Nullable Unit unit, CellStyle style) {}
+  record LayerPlan(
+      int from, int to, int material, RowUnit unit, CellStyle fromStyle, CellStyle toStyle) {
+    /** True if one cell holds both ends. */
+    boolean isInterval() {
+      return from >= 0 && from == to;
+    }
+  }
 
   /** Where the cells of a distance stand. */
-  record SetbackPlan(int from, int distance, SetbackColumns columns, CellStyle style) {}
+  record SetbackPlan(
+      int from, int distance, SetbackColumns columns, RowUnit unit, CellStyle style) {}
 }

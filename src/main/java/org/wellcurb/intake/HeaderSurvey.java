@@ -43,7 +43,7 @@ public record HeaderSurvey(
         throw new IntakeException(
             input.file() + ": is JSON, whose names are keys already; a map is for tables");
       }
-      TableOpening opening = new TableOpening(catalogue, TableMap.NONE, List.of(), text);
+      TableOpening opening = new TableOpening(catalogue, text);
       if (!opening.isFound()) {
         throw new IntakeException(input.file() + ": " + opening.problem());
       }

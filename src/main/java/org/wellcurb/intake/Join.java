@@ -13,7 +13,21 @@ import org.jspecify.annotations.Nullable;
  */
 public record Join(String file, ColumnName id, @Nullable ColumnName matches, TableMap table) {
 
+  /** True if an input is this table, or what was set aside of it and is read again. */
   boolean isOf(String input) {
-    return input.equals(file) || input.endsWith("/" + file) || input.endsWith("!" + file);
+    return input.equals(file)
+        || input.endsWith("/" + file)
+        || input.endsWith("!" + file)
+        || plain(input).equals(plain(setAsideName()));
+  }
+
+  /** The name under which its rows are set aside. */
+  String setAsideName() {
+    return RawFrame.nameOf(file, ".csv");
+  }
+
+  /** As a name is made that any disk can hold. */
+  private static String plain(String name) {
+    return name.replaceAll("[^\\p{L}\\p{N}]+", "-");
   }
 }

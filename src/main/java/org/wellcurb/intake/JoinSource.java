@@ -9,11 +9,13 @@ import org.jspecify.annotations.Nullable;
  */
 public final class JoinSource implements RecordSource {
   private final JoinTable table;
+  private final Join join;
   private final Progress progress;
   private boolean given;
 
-  JoinSource(JoinTable table, Progress progress) {
+  JoinSource(JoinTable table, Join join, Progress progress) {
     this.table = table;
+    this.join = join;
     this.progress = progress;
   }
 
@@ -52,7 +54,8 @@ public final class JoinSource implements RecordSource {
 
   @Override
   public RawFrame rawFrame() {
-    return TableSource.rawFrame(table.file(), table.plan());
+    // Under the name that the map has for it, so that the map finds it when it is read again.
+    return TableSource.rawFrame(join.setAsideName(), table.plan());
   }
 
   @Override

@@ -7,8 +7,10 @@ import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicLongArray;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Bounds;
+import org.wellcurb.quantity.UnitSystem;
 
 /**
  * A table whose rows belong to the records of another, or of which several rows make one record:
@@ -31,8 +33,13 @@ final class JoinTable {
 
   private final Map<String, int[]> byId = new HashMap<>();
 
-  /** Rows that became part of a record. Each worker only ever sets what is true for good. */
-  private final boolean[] taken;
+  /**
+   * Rows that became part of a record: of one that says no units, that says US ones, metric ones.
+   * Each worker only ever sets what is true for good.
+   */
+  private final boolean[][] taken;
+
+  private final AtomicLongArray differing;
 
   /**
    * Reads a table to its end.
@@ -62,7 +69,8 @@ final class JoinTable {
         index(c, i, view);
       }
     }
-    taken = new boolean[rows];
+    taken = new boolean[3][rows];
+    differing = new AtomicLongArray(plan.columns);
   }
 
   private void index(int chunk, int place, RowView view) {
@@ -135,12 +143,32 @@ final class JoinTable {
     return Arrays.copyOfRange(cut.bytes, cut.marks.from(place), cut.marks.to(place));
   }
 
-  void take(int row) {
-    taken[row] = true;
+  /** A row became part of a record of these units. */
+  void take(int row, UnitSystem system, boolean saysUnits) {
+    taken[!saysUnits ? 0 : system == UnitSystem.US ? 1 : 2][row] = true;
   }
 
   boolean isTaken(int row) {
-    return taken[row];
+    return taken[0][row] || taken[1][row] || taken[2][row];
+  }
+
+  /** The units of the records that a row belongs to; US if they are of both systems. */
+  UnitSystem system(int row) {
+    return taken[2][row] && !taken[0][row] && !taken[1][row] ? UnitSystem.METRIC : UnitSystem.US;
+  }
+
+  /** True if all records that a row belongs to say their units. */
+  boolean saysUnits(int row) {
+    return !taken[0][row];
+  }
+
+  /** A record has rows that differ in this column. */
+  void differs(int column) {
+    differing.incrementAndGet(column);
+  }
+
+  long differing(int column) {
+    return differing.get(column);
   }
 
   /** Its rows once more, as they were cut; closing closes what they came from. */

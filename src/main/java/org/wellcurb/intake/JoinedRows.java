@@ -1,10 +1,14 @@
 package org.wellcurb.intake;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.Extra;
 import org.wellcurb.record.RecordFiller;
+import org.wellcurb.record.WellRecord;
 
 /** Adds the rows of other tables to a record. One per worker and table. */
 final class JoinedRows {
@@ -18,6 +22,9 @@ final class JoinedRows {
   private final int[] columns;
 
   private final boolean[] differs;
+  private final List<Extra> differing = new ArrayList<>();
+  private String id = "";
+  private long except;
 
   JoinedRows(JoinTable table, CellsReader cells, Catalogue catalogue) {
     this.table = table;
@@ -34,42 +41,80 @@ final class JoinedRows {
    * Adds the rows of an id.
    *
    * @param except the line of a row that is the record itself; 0 for none
-   * @param tally where the columns of these rows are counted; null where they are not
-   * @return how many were added
+   * @param tally where the columns of these rows are counted; null to count them with their table
    */
-  int add(
+  void add(
       String id,
       long except,
       RecordFiller into,
       RowListsReader lists,
       UnitSystem system,
       @Nullable ChunkTally tally) {
-    int added = 0;
-    ColumnPlan plan = table.plan();
+    this.id = id;
+    this.except = except;
+    differing.clear();
     Arrays.fill(differs, false);
+    ColumnPlan plan = table.plan();
+    boolean saysUnits = CellsReader.saysUnits(into.record());
     for (int row : table.rows(id)) {
-      if (table.line(row) == except) {
-        continue;
-      }
-      table.show(row, view);
-      if (!plan.takes(view)) {
+      if (!shows(row)) {
         continue;
       }
       scratch.clear("", 0);
       cells.rest(plan, view, scratch, system, uncounted);
       for (int i = 0; i < columns.length; i++) {
-        differs[i] |= Merging.take(plan.targets.get(i), into, scratch.record());
+        Target target = plan.targets.get(i);
+        if (Merging.take(target, into, scratch.record())) {
+          differs[i] = true;
+          differing.add(said(row, columns[i], target, scratch.record()));
+        }
       }
       lists.read(plan, view, into, system);
-      table.take(row);
-      added++;
+      table.take(row, system, saysUnits);
     }
-    for (int i = 0; tally != null && i < columns.length; i++) {
+    for (int i = 0; i < columns.length; i++) {
       if (differs[i] && columns[i] >= 0) {
-        tally.rowsDiffer(columns[i]);
+        if (tally == null) {
+          table.differs(columns[i]);
+        } else {
+          tally.rowsDiffer(columns[i]);
+        }
       }
     }
-    return added;
+  }
+
+  /** Moves the view to a row of the id at hand; false if it is not wanted. */
+  private boolean shows(int row) {
+    if (table.line(row) == except) {
+      return false;
+    }
+    table.show(row, view);
+    return table.plan().takes(view);
+  }
+
+  private Extra said(int row, int column, Target target, WellRecord record) {
+    int entry = target.entry().index();
+    String name = column < 0 ? target.entry().key() : table.plan().name(column);
+    return new Extra(name + where(row), record.written(entry));
+  }
+
+  private String where(int row) {
+    return " (" + table.file() + " " + table.line(row) + ")";
+  }
+
+  /**
+   * What the rows added last hold that is no part of the record: what the first row says otherwise,
+   * and the cells of columns that nothing takes.
+   */
+  List<Extra> extras() {
+    List<Extra> all = new ArrayList<>(differing);
+    ColumnPlan plan = table.plan();
+    for (int row : plan.unknown.length == 0 ? new int[0] : table.rows(id)) {
+      if (shows(row)) {
+        all.addAll(Kept.of(plan, view, where(row)));
+      }
+    }
+    return all;
   }
 
   /** True if a row of this line is the first of its id. */

@@ -6,12 +6,19 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.record.Catalogue;
 
 /** The tables of a run that a header map joins to others, read and indexed. */
 final class Joins {
   static final Joins NONE = new Joins(Map.of());
+
+  /** The rows of a joined table belong to the record of their id. */
+  static final int BY_ID = -1;
+
+  /** The column is lacking that says which rows of a joined table belong to a record. */
+  static final int LACKING = -2;
 
   private final Map<String, JoinTable> byFile;
   private final Map<JoinTable, Join> joins = new LinkedHashMap<>();
@@ -30,7 +37,7 @@ final class Joins {
       boolean found = false;
       for (Input input : inputs) {
         if (join.isOf(input.file())) {
-          JoinTable table = read(catalogue, join, input);
+          JoinTable table = read(catalogue, map, join, input);
           read.byFile.put(input.file(), table);
           read.joins.put(table, join);
           found = true;
@@ -44,10 +51,20 @@ final class Joins {
     return read;
   }
 
-  private static JoinTable read(Catalogue catalogue, Join join, Input input) throws IOException {
+  /** True if the map says in which units its records are written. */
+  private static boolean saysUnits(Catalogue catalogue, HeaderMap map) {
+    int units = catalogue.index("record.units");
+    return map.constants().stream().anyMatch(constant -> constant.entry() == units)
+        || map.main().columns().stream()
+            .flatMap(columns -> columns.targets().stream())
+            .anyMatch(target -> target.entry().index() == units);
+  }
+
+  private static JoinTable read(Catalogue catalogue, HeaderMap map, Join join, Input input)
+      throws IOException {
     try (InputStream in = input.opener().open()) {
       Sampled text = Sampled.of(input, in, join.table());
-      TableOpening opening = new TableOpening(catalogue, join.table(), List.of(), text);
+      TableOpening opening = new TableOpening(catalogue, join.table(), text, saysUnits(catalogue, map), List.of(join.id()));
       if (!opening.problem().isEmpty()) {
         throw new IntakeException(input.file() + ": " + opening.problem());
       }
@@ -73,16 +90,28 @@ final class Joins {
     return List.copyOf(joins.keySet());
   }
 
+  /** What the map says of a table. */
+  Join join(JoinTable table) {
+    return Objects.requireNonNull(joins.get(table));
+  }
+
   /** The table that was made of an input; null if it is not joined to others. */
   @Nullable JoinTable table(Input input) {
     return byFile.get(input.file());
   }
 
-  /** The column of the main table that holds the ids of a joined one; -1 for {@code record.id}. */
+  /**
+   * The column of the main table that holds the ids of a joined one; {@link #BY_ID} where that is
+   * {@code record.id}, {@link #LACKING} where the table has no such column.
+   */
   int matches(JoinTable table, TableLayout main) {
     Join join = joins.get(table);
     ColumnName matches = join == null ? null : join.matches();
-    return matches == null ? -1 : matches.find(main.columns().stream().map(Column::name).toList());
+    if (matches == null) {
+      return BY_ID;
+    }
+    int found = matches.find(main.columns().stream().map(Column::name).toList());
+    return found < 0 ? LACKING : found;
   }
 
   /** The main inputs, then the joined ones. */

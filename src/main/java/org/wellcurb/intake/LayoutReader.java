@@ -31,9 +31,15 @@ final class LayoutReader {
   private final List<String> notes = new ArrayList<>();
 
   /**
+   * @param keys columns that say which rows of two tables belong together
    * @param commas what commas in numbers mean in each column
    */
-  LayoutReader(Catalogue catalogue, TableMap map, Commas commas, List<String> header) {
+  LayoutReader(
+      Catalogue catalogue,
+      TableMap map,
+      List<ColumnName> keys,
+      Commas commas,
+      List<String> header) {
     this.catalogue = catalogue;
     this.map = map;
     this.commas = commas;
@@ -43,6 +49,7 @@ final class LayoutReader {
     map.ignored().forEach(name -> use(name, null, null, "not wanted"));
     map.only().forEach(f -> use(f.column(), null, null, "says which rows are taken"));
     rows();
+    keys.forEach(name -> use(name, null, null, "says which record the row belongs to"));
     for (int i = 0; i < columns.length; i++) {
       if (columns[i] == null) {
         columns[i] = unmapped(i);
@@ -59,7 +66,8 @@ final class LayoutReader {
     List<Column> list = new ArrayList<>();
     for (Column column : columns) {
       if (column != null) {
-        list.add(!areUnitsSaid && isUnitUnsaid(column) ? column.withUnitUnsaid() : column);
+        boolean unsaid = isUnitUnsaid(column) || isListUnitUnsaid(column);
+        list.add(!areUnitsSaid && unsaid ? column.withUnitUnsaid() : column);
       }
     }
     return list;
@@ -78,6 +86,26 @@ final class LayoutReader {
                     step.columns.length == 1
                         && step.columns[0] == column.index()
                         && step.unitFrom() == null);
+  }
+
+  /** True for depths of layers and distances for which neither map nor row states a unit. */
+  private boolean isListUnitUnsaid(Column column) {
+    LayerColumns layers = map.layers();
+    SetbackColumns setbacks = map.setbacks();
+    boolean isDepth =
+        layers != null
+            && layers.unit() == null
+            && layers.unitFrom() == null
+            && (isAt(layers.to(), column) || isAt(layers.from(), column));
+    return isDepth
+        || (setbacks != null
+            && setbacks.unit() == null
+            && setbacks.unitFrom() == null
+            && isAt(setbacks.distance(), column));
+  }
+
+  private boolean isAt(@Nullable ColumnName name, Column column) {
+    return name != null && name.find(header) == column.index();
   }
 
   List<Step> steps() {
@@ -185,9 +213,7 @@ final class LayoutReader {
     for (ColumnName name : mapped.columns()) {
       use(name, first.entry(), first.unit(), simple ? "" : "part of " + entries);
     }
-    if (unitFrom != null) {
-      use(unitFrom.column(), null, null, "unit of " + mapped.columns().get(0).label());
-    }
+    use(unitFrom, mapped.columns().get(0));
     if (Arrays.stream(at).anyMatch(i -> i >= 0)) {
       int unitColumn = unitFrom == null ? -1 : unitFrom.column().find(header);
       steps.add(new Step(settled(mapped, at), at, unitColumn));
@@ -195,8 +221,8 @@ final class LayoutReader {
   }
 
   /** How the cells of a column are written that fills no entry by itself; -1 for none. */
-  CellStyle style(int column) {
-    return column < 0 ? map.style() : commas.settle(map.style(), column);
+  CellStyle settled(CellStyle style, int column) {
+    return column < 0 ? style : commas.settle(style, column);
   }
 
   /** The same with the commas of its first column settled. */
@@ -211,17 +237,24 @@ final class LayoutReader {
   private void rows() {
     LayerColumns layers = map.layers();
     if (layers != null) {
-      for (ColumnName name : new ColumnName[] {layers.to(), layers.material()}) {
-        use(name, null, null, "a layer");
-      }
       if (layers.from() != null) {
-        use(layers.from(), null, null, "a layer");
+        use(layers.from(), null, layers.unit(), "top of a layer");
       }
+      use(layers.to(), null, layers.unit(), "bottom of a layer");
+      use(layers.material(), null, null, "material of a layer");
+      use(layers.unitFrom(), layers.to());
     }
     SetbackColumns setbacks = map.setbacks();
     if (setbacks != null) {
-      use(setbacks.from(), null, null, "a distance");
-      use(setbacks.distance(), null, null, "a distance");
+      use(setbacks.from(), null, null, "what a distance is measured from");
+      use(setbacks.distance(), null, setbacks.unit(), "a distance");
+      use(setbacks.unitFrom(), setbacks.distance());
+    }
+  }
+
+  private void use(@Nullable UnitColumn unitFrom, ColumnName of) {
+    if (unitFrom != null) {
+      use(unitFrom.column(), null, null, "unit of " + of.label());
     }
   }
 

@@ -107,11 +107,11 @@ final class MapReader {
         columns,
         ignored,
         only,
-        layers(node.path("layers"), at + "/layers"),
-        setbacks(node.path("setbacks"), at + "/setbacks"));
+        layers(node.path("layers"), at + "/layers", style),
+        setbacks(node.path("setbacks"), at + "/setbacks", style));
   }
 
-  private @Nullable LayerColumns layers(JsonNode node, String at) {
+  private @Nullable LayerColumns layers(JsonNode node, String at, CellStyle before) {
     if (node.isMissingNode()) {
       return null;
     }
@@ -119,10 +119,12 @@ final class MapReader {
         node.has("from") ? column(node.path("from")) : null,
         column(node.path("to")),
         column(node.path("material")),
-        unit(node.path("unit"), at + "/unit", catalogue.find("well.depth")));
+        unit(node.path("unit"), at + "/unit", catalogue.find("well.depth")),
+        unitFrom(node, at, catalogue.find("well.depth")),
+        MapStyles.style(node, before));
   }
 
-  private @Nullable SetbackColumns setbacks(JsonNode node, String at) {
+  private @Nullable SetbackColumns setbacks(JsonNode node, String at, CellStyle before) {
     if (node.isMissingNode()) {
       return null;
     }
@@ -132,7 +134,9 @@ final class MapReader {
         column(node.path("from")),
         column(node.path("distance")),
         words,
-        unit(node.path("unit"), at + "/unit", catalogue.find("well.depth")));
+        unit(node.path("unit"), at + "/unit", catalogue.find("well.depth")),
+        unitFrom(node, at, catalogue.find("well.depth")),
+        MapStyles.style(node, before));
   }
 
   private @Nullable MappedColumns columns(JsonNode node, String at, CellStyle style) {
@@ -170,7 +174,7 @@ final class MapReader {
       return null;
     }
     String between = node.path(node.has("split") ? "split" : "with").asText(" ");
-    return new MappedColumns(names, combine, between, unitFrom(node, at, targets), targets);
+    return new MappedColumns(names, combine, between, unitFrom(node, at, targets.get(0).entry()), targets);
   }
 
   private static void add(List<Target> targets, @Nullable Target target) {
@@ -193,8 +197,11 @@ final class MapReader {
     }
   }
 
-  private @Nullable UnitColumn unitFrom(JsonNode node, String at, List<Target> targets) {
+  private @Nullable UnitColumn unitFrom(JsonNode node, String at, @Nullable Entry of) {
     if (!node.has("unitFrom")) {
+      if (node.has("unitWords")) {
+        text.add(at + "/unitWords", "\"unitWords\" goes with \"unitFrom\"", "name the column");
+      }
       return null;
     }
     Map<String, Unit> words = new HashMap<>();
@@ -203,7 +210,7 @@ final class MapReader {
         .forEach(
             e -> {
               String place = at + "/unitWords/" + e.getKey();
-              Unit unit = unit(e.getValue(), place, targets.get(0).entry());
+              Unit unit = unit(e.getValue(), place, of);
               if (unit != null) {
                 words.put(e.getKey().toLowerCase(Locale.ROOT), unit);
               }

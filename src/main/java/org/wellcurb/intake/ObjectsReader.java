@@ -1,6 +1,8 @@
 package org.wellcurb.intake;
 
 import java.util.Arrays;
+import java.util.BitSet;
+import org.wellcurb.quantity.Note;
 import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.CellReader;
@@ -20,6 +22,11 @@ final class ObjectsReader {
   private final JsonParsing parsing;
   private final RowListsReader lists;
   private final int unitsEntry;
+  private final int layersEntry;
+
+  /** Entries of the record at hand that its list of distances names. */
+  private final BitSet distances = new BitSet();
+
   private final RawRow raw = this::raw;
 
   private String file = "";
@@ -38,6 +45,7 @@ final class ObjectsReader {
     parsing = new JsonParsing(catalogue);
     lists = new RowListsReader(catalogue, reader);
     unitsEntry = catalogue.index("record.units");
+    layersEntry = catalogue.index("layers");
   }
 
   ChunkTally read(JsonChunk objects, RecordSink sink) {
@@ -89,11 +97,13 @@ final class ObjectsReader {
         cell(entry, system);
       }
     }
+    lists(system, tally);
     // When all is read: a later name may say what an earlier value means.
     for (int i = 0; i < cells.count(); i++) {
       count(cells.entry(i), tally);
+      distances.clear(cells.entry(i));
     }
-    lists(system, tally);
+    distances.stream().forEach(entry -> count(entry, tally));
     filler.extras(parsing.extras);
     for (Extra extra : parsing.extras) {
       tally.unknown(extra.name());
@@ -120,17 +130,25 @@ final class ObjectsReader {
 
   private void lists(UnitSystem system, ChunkTally tally) {
     lists.clear();
+    boolean sound = true;
     for (JsonParsing.RawLayer layer : parsing.layers) {
-      lists.layer(layer.from(), layer.to(), layer.material(), null, system, CellStyle.PLAIN);
+      sound &= lists.layer(layer.from(), layer.to(), layer.material(), system);
     }
     lists.fill(filler);
+    if (!parsing.layers.isEmpty()) {
+      if (sound) {
+        tally.kept(layersEntry);
+      } else {
+        tally.unreadable(layersEntry, Note.NOT_A_NUMBER);
+      }
+    }
+    distances.clear();
     for (JsonParsing.RawSetback setback : parsing.setbacks) {
-      Entry entry =
-          lists.setback(setback.from(), setback.distance(), null, filler, system, CellStyle.PLAIN);
+      Entry entry = lists.setback(setback.from(), setback.distance(), filler, system);
       if (entry == null) {
         parsing.extras.add(new Extra("setbacks." + setback.from(), setback.distance()));
       } else {
-        tally.cell(entry.index(), filler.record(), entry.index());
+        distances.set(entry.index());
       }
     }
   }

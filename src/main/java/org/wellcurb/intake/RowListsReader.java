@@ -5,12 +5,14 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Interval;
+import org.wellcurb.quantity.Note;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.CellReader;
 import org.wellcurb.record.CellStyle;
 import org.wellcurb.record.Entry;
+import org.wellcurb.record.Extra;
 import org.wellcurb.record.Layer;
 import org.wellcurb.record.RecordFiller;
 import org.wellcurb.record.WellRecord;
@@ -20,13 +22,16 @@ final class RowListsReader {
   private final Catalogue catalogue;
   private final CellReader reader;
   private final RecordFiller scratch;
+  private final RecordFiller second;
   private final int depthEntry;
   private final List<Layer> layers = new ArrayList<>();
+  private final List<Extra> strays = new ArrayList<>();
 
   RowListsReader(Catalogue catalogue, CellReader reader) {
     this.catalogue = catalogue;
     this.reader = reader;
     this.scratch = new RecordFiller(catalogue);
+    this.second = new RecordFiller(catalogue);
     // A log begins at 0, and of this entry no bare zero is doubted.
     this.depthEntry = catalogue.index("grout.top");
   }
@@ -34,31 +39,183 @@ final class RowListsReader {
   /** Begins a new record. */
   void clear() {
     layers.clear();
+    strays.clear();
   }
 
   /** Takes what a row holds. */
   void read(ColumnPlan plan, RowView row, RecordFiller into, UnitSystem system) {
     ColumnPlan.LayerPlan layer = plan.layers;
     if (layer != null) {
-      layer(
-          row.trimmed(layer.from()),
+      depths(layer, row, system);
+      add(
+          row.trimmed(layer.isInterval() ? -1 : layer.from()),
           row.trimmed(layer.to()),
-          row.trimmed(layer.material()),
-          layer.unit(),
-          system,
-          layer.style());
+          row.trimmed(layer.material()));
     }
     ColumnPlan.SetbackPlan setback = plan.setbacks;
     if (setback != null) {
       String from = row.trimmed(setback.from());
-      String word = setback.columns().words().get(from.toLowerCase(Locale.ROOT));
-      setback(
-          word == null ? from : word,
-          row.trimmed(setback.distance()),
-          setback.columns().unit(),
-          into,
-          system,
-          setback.style());
+      @Nullable Entry entry = entry(setback.columns().meant(from));
+      String distance = row.trimmed(setback.distance());
+      if (entry == null && !distance.isEmpty()) {
+        strays.add(new Extra("setbacks." + from, distance));
+      } else if (entry != null) {
+        distance(setback, entry.index(), row, system);
+        nearest(entry.index(), into);
+      }
+    }
+  }
+
+  /** Distances of the record from what no entry is called. */
+  List<Extra> strays() {
+    return List.copyOf(strays);
+  }
+
+  boolean hasStrays() {
+    return !strays.isEmpty();
+  }
+
+  /** Counts what became of the cells of a row's layer and distance. */
+  void count(ColumnPlan plan, RowView row, UnitSystem system, boolean saysUnits, ChunkTally tally) {
+    ColumnPlan.LayerPlan layer = plan.layers;
+    if (layer != null) {
+      depths(layer, row, system);
+      if (!layer.isInterval()) {
+        count(layer.from(), scratch, depthEntry, layer.unit(), row, saysUnits, tally);
+      }
+      count(layer.to(), second, depthEntry, layer.unit(), row, saysUnits, tally);
+    }
+    ColumnPlan.SetbackPlan setback = plan.setbacks;
+    if (setback != null) {
+      count(setback, row, system, saysUnits, tally);
+    }
+  }
+
+  private void count(
+      ColumnPlan.SetbackPlan setback,
+      RowView row,
+      UnitSystem system,
+      boolean saysUnits,
+      ChunkTally tally) {
+    String from = row.trimmed(setback.from());
+    @Nullable Entry entry = entry(setback.columns().meant(from));
+    if (setback.from() >= 0) {
+      if (from.isEmpty()) {
+        tally.blank(setback.from());
+      } else if (entry == null) {
+        tally.unreadable(setback.from(), Note.NOT_A_CHOICE);
+      } else {
+        tally.kept(setback.from());
+      }
+    }
+    if (entry == null && from.isEmpty() && setback.distance() >= 0) {
+      boolean blank = row.trimmed(setback.distance()).isEmpty();
+      if (blank) {
+        tally.blank(setback.distance());
+      } else {
+        tally.unreadable(setback.distance(), Note.NOT_A_CHOICE);
+      }
+      return;
+    }
+    int index = entry == null ? depthEntry : entry.index();
+    distance(setback, index, row, system);
+    count(setback.distance(), scratch, index, setback.unit(), row, saysUnits, tally);
+  }
+
+  private static void count(
+      int column,
+      RecordFiller read,
+      int entry,
+      RowUnit unit,
+      RowView row,
+      boolean saysUnits,
+      ChunkTally tally) {
+    if (column < 0) {
+      return;
+    }
+    if (row.trimmed(column).isEmpty()) {
+      tally.blank(column);
+      return;
+    }
+    WellRecord record = read.record();
+    tally.counted(column, record, entry);
+    boolean unsaid =
+        unit.from() != null && unit.unit() == null && unit.said(row).isEmpty() && !saysUnits;
+    if (unsaid && record.isGiven(entry) && CellsReader.isBare(record.written(entry))) {
+      tally.unitUnsaid(column, record, entry);
+    }
+  }
+
+  /** Reads both depths of a layer: the top to {@link #scratch}, the bottom to {@link #second}. */
+  private void depths(ColumnPlan.LayerPlan layer, RowView row, UnitSystem system) {
+    String to = row.trimmed(layer.to());
+    read(second, depthEntry, to, layer.unit(), row, system, layer.toStyle());
+    if (layer.isInterval()) {
+      split();
+    } else {
+      String from = row.trimmed(layer.from());
+      read(scratch, depthEntry, from, layer.unit(), row, system, layer.fromStyle());
+    }
+    judge();
+  }
+
+  /** Makes both ends of a cell that holds them. */
+  private void split() {
+    scratch.copyOf(second.record());
+    WellRecord both = second.record();
+    Unit unit = both.unit(depthEntry);
+    if (!both.isGiven(depthEntry) || unit == null) {
+      return;
+    }
+    double lo = both.lo(depthEntry);
+    double hi = both.hi(depthEntry);
+    if (lo == hi || Double.isInfinite(lo) || Double.isInfinite(hi)) {
+      scratch.absent(depthEntry, WellRecord.UNREADABLE, Note.ONE_END);
+      second.absent(depthEntry, WellRecord.UNREADABLE, Note.ONE_END);
+    } else {
+      scratch.amount(depthEntry, lo, lo, 0, unit, both.note(depthEntry));
+      second.amount(depthEntry, hi, hi, 0, unit, both.note(depthEntry));
+    }
+  }
+
+  /** Says of the bottom what no layer can be. */
+  private void judge() {
+    WellRecord top = scratch.record();
+    WellRecord bottom = second.record();
+    Unit unit = bottom.unit(depthEntry);
+    if (!top.isGiven(depthEntry) || !bottom.isGiven(depthEntry) || unit == null) {
+      return;
+    }
+    double lo = bottom.lo(depthEntry);
+    double hi = bottom.hi(depthEntry);
+    boolean reversed = hi < top.lo(depthEntry);
+    boolean none = lo == hi && lo == top.lo(depthEntry) && lo == top.hi(depthEntry);
+    if (reversed || none) {
+      Note note = reversed ? Note.REVERSED : Note.NO_THICKNESS;
+      second.amount(depthEntry, lo, hi, bottom.halfPlace(depthEntry), unit, note);
+    }
+  }
+
+  private void distance(
+      ColumnPlan.SetbackPlan setback, int entry, RowView row, UnitSystem system) {
+    String text = row.trimmed(setback.distance());
+    read(scratch, entry, text, setback.unit(), row, system, setback.style());
+  }
+
+  private void read(
+      RecordFiller into,
+      int entry,
+      String text,
+      RowUnit unit,
+      RowView row,
+      UnitSystem system,
+      CellStyle style) {
+    into.clear("", 0);
+    if (!text.isEmpty() && unit.isUnknown(row)) {
+      into.written(entry, text + " " + unit.said(row));
+      into.absent(entry, WellRecord.UNREADABLE, Note.UNKNOWN_UNIT);
+    } else {
+      reader.read(into, entry, text, unit.in(row), system, style);
     }
   }
 
@@ -69,55 +226,74 @@ final class RowListsReader {
     }
   }
 
-  /** A layer, unless nothing of it is written. */
-  void layer(
-      String from,
-      String to,
-      String material,
-      @Nullable Unit unit,
-      UnitSystem system,
-      CellStyle style) {
+  /**
+   * A layer of a list, unless nothing of it is written.
+   *
+   * @return false if a depth of it could not be read
+   */
+  boolean layer(String from, String to, String material, UnitSystem system) {
+    scratch.clear("", 0);
+    second.clear("", 0);
+    reader.read(scratch, depthEntry, from, null, system, CellStyle.PLAIN);
+    reader.read(second, depthEntry, to, null, system, CellStyle.PLAIN);
+    judge();
+    add(from, to, material);
+    return scratch.record().state(depthEntry) != WellRecord.UNREADABLE
+        && second.record().state(depthEntry) != WellRecord.UNREADABLE;
+  }
+
+  /** Adds the layer whose depths were read last. */
+  private void add(String from, String to, String material) {
     if (from.isEmpty() && to.isEmpty() && material.isEmpty()) {
       return;
     }
-    Interval top = depth(from, unit, system, style);
-    layers.add(new Layer(top, depth(to, unit, system, style), material));
-  }
-
-  /** A depth that has no entry of its own: it is read as any depth is. */
-  private Interval depth(String text, @Nullable Unit unit, UnitSystem system, CellStyle style) {
-    scratch.clear("", 0);
-    reader.read(scratch, depthEntry, text, unit, system, style);
-    return scratch.record().interval(depthEntry);
+    WellRecord top = scratch.record();
+    WellRecord bottom = second.record();
+    boolean unread =
+        top.state(depthEntry) == WellRecord.UNREADABLE
+            || bottom.state(depthEntry) == WellRecord.UNREADABLE;
+    Note note = bottom.note(depthEntry);
+    String above = top.written(depthEntry);
+    String below = bottom.written(depthEntry);
+    boolean one = above.isEmpty() || below.isEmpty() || above.equals(below);
+    String depths = one ? (above.isEmpty() ? below : above) : above + "; " + below;
+    layers.add(
+        new Layer(
+            top.interval(depthEntry),
+            bottom.interval(depthEntry),
+            material,
+            note == Note.NONE ? top.note(depthEntry) : note,
+            unread ? depths : ""));
   }
 
   /**
-   * A distance; of several from one kind of source the nearest counts.
+   * A distance of a list; of several from one kind of source the nearest counts.
    *
    * @return what was made of it; null if no entry is called so
    */
-  @Nullable Entry setback(
-      String from,
-      String distance,
-      @Nullable Unit unit,
-      RecordFiller into,
-      UnitSystem system,
-      CellStyle style) {
-    String name = from.trim().toLowerCase(Locale.ROOT).replace(' ', '_');
-    Entry entry = catalogue.find("setback." + name);
-    if (entry == null) {
-      return null;
+  @Nullable Entry setback(String from, String distance, RecordFiller into, UnitSystem system) {
+    Entry entry = entry(from);
+    if (entry != null) {
+      scratch.clear("", 0);
+      reader.read(scratch, entry.index(), distance, null, system, CellStyle.PLAIN);
+      nearest(entry.index(), into);
     }
-    int index = entry.index();
-    scratch.clear("", 0);
-    reader.read(scratch, index, distance, unit, system, style);
+    return entry;
+  }
+
+  private @Nullable Entry entry(String from) {
+    String name = from.trim().toLowerCase(Locale.ROOT).replace(' ', '_');
+    return name.isEmpty() ? null : catalogue.find("setback." + name);
+  }
+
+  /** Takes the distance that was read last, if none nearer is known. */
+  private void nearest(int entry, RecordFiller into) {
     WellRecord before = into.record();
     WellRecord found = scratch.record();
     boolean nearer =
-        !before.isGiven(index) || (found.isGiven(index) && found.lo(index) < before.lo(index));
-    if (nearer && !found.written(index).isEmpty()) {
-      into.take(index, found);
+        !before.isGiven(entry) || (found.isGiven(entry) && found.lo(entry) < before.lo(entry));
+    if (nearer && !found.written(entry).isEmpty()) {
+      into.take(entry, found);
     }
-    return entry;
   }
 }

@@ -93,7 +93,8 @@ final class RowMaker {
     UnitSystem system =
         "metric".equals(record.choice(unitsEntry)) ? UnitSystem.METRIC : UnitSystem.US;
     cells.rest(plan, view, filler, system, tally);
-    keepUnknown(tally);
+    Kept.count(plan, view, tally);
+    lists.count(plan, view, system, CellsReader.saysUnits(record), tally);
     if (own != null && !own.isFirst(record.id(), line)) {
       return Result.JOINED;
     }
@@ -101,6 +102,9 @@ final class RowMaker {
     lists.read(plan, view, filler, system);
     join(line, system, tally);
     lists.fill(filler);
+    if (plan.unknown.length > 0 || own != null || !joins.isEmpty() || lists.hasStrays()) {
+      filler.extras(extras);
+    }
     return Result.RECORD;
   }
 
@@ -111,7 +115,8 @@ final class RowMaker {
     }
     for (int i = 0; i < joins.size(); i++) {
       int matches = source.joins().get(i).matches();
-      String key = matches < 0 ? id : view.trimmed(matches);
+      String key =
+          matches == Joins.BY_ID ? id : matches == Joins.LACKING ? "" : view.trimmed(matches);
       joins.get(i).add(key, 0, filler, lists, system, null);
     }
   }
@@ -135,34 +140,14 @@ final class RowMaker {
         target.style());
   }
 
-  /** Cells that nothing takes are kept with the record; their texts are made when asked for. */
-  private void keepUnknown(ChunkTally tally) {
-    for (int c : plan.unknown) {
-      if (view.length(c) == 0) {
-        tally.blank(c);
-      } else {
-        tally.kept(c);
-      }
-    }
-    for (int c : plan.counted) {
-      if (view.length(c) == 0) {
-        tally.blank(c);
-      } else {
-        tally.kept(c);
-      }
-    }
-    if (plan.unknown.length > 0) {
-      filler.extras(extras);
-    }
-  }
-
+  /** What is kept with the record beside its entries; made when somebody asks. */
   private List<Extra> extras() {
-    List<Extra> kept = new ArrayList<>();
-    for (int c : plan.unknown) {
-      if (view.length(c) > 0) {
-        kept.add(new Extra(plan.name(c), view.text(c)));
-      }
+    List<Extra> kept = new ArrayList<>(Kept.of(plan, view, ""));
+    kept.addAll(lists.strays());
+    if (own != null) {
+      kept.addAll(own.extras());
     }
+    joins.forEach(join -> kept.addAll(join.extras()));
     return kept;
   }
 }

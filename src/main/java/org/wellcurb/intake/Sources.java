@@ -51,7 +51,7 @@ public final class Sources {
   public RecordSource open(Input input) throws IOException {
     JoinTable table = joins.table(input);
     if (table != null) {
-      return new JoinSource(table, progress);
+      return new JoinSource(table, joins.join(table), progress);
     }
     InputStream in;
     try {
@@ -100,7 +100,7 @@ public final class Sources {
   }
 
   private RecordSource table(Input input, Sampled text) throws IOException {
-    TableOpening opening = new TableOpening(catalogue, map.main(), map.constants(), text);
+    TableOpening opening = new TableOpening(catalogue, map, text);
     String problem = opening.problem();
     if (problem.isEmpty() && !opening.hasId()) {
       problem = opening.noId();

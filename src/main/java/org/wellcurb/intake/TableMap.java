@@ -63,10 +63,16 @@ public record TableMap(
       if (layers.from() != null) {
         names.add(layers.from());
       }
+      if (layers.unitFrom() != null) {
+        names.add(layers.unitFrom().column());
+      }
     }
     if (setbacks != null) {
       names.add(setbacks.from());
       names.add(setbacks.distance());
+      if (setbacks.unitFrom() != null) {
+        names.add(setbacks.unitFrom().column());
+      }
     }
     return names;
   }

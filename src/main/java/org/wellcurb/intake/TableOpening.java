@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.CellStyle;
 
 /** Finds out how a table is laid out and what is to be done with its columns. */
 final class TableOpening {
@@ -14,14 +15,52 @@ final class TableOpening {
   private final TableMap map;
   private final List<HeaderMap.Constant> constants;
   private final Sampled text;
+  private final boolean saysUnits;
   private final HeaderFinder.@Nullable Found found;
   private final @Nullable LayoutReader layout;
 
+  /** Opens a table of which nothing is known beforehand. */
+  TableOpening(Catalogue catalogue, Sampled text) {
+    this(catalogue, TableMap.NONE, List.of(), false, List.of(), text);
+  }
+
+  /**
+   * Opens a table that is joined to others.
+   *
+   * @param saysUnits true if those say their units
+   * @param keys its columns that say which records its rows belong to
+   */
   TableOpening(
-      Catalogue catalogue, TableMap map, List<HeaderMap.Constant> constants, Sampled text) {
+      Catalogue catalogue,
+      TableMap map,
+      Sampled text,
+      boolean saysUnits,
+      List<ColumnName> keys) {
+    this(catalogue, map, List.of(), saysUnits, keys, text);
+  }
+
+  /** Opens the main table of a map. */
+  TableOpening(Catalogue catalogue, HeaderMap map, Sampled text) {
+    this(
+        catalogue,
+        map.main(),
+        map.constants(),
+        false,
+        map.joins().stream().map(Join::matches).filter(Objects::nonNull).toList(),
+        text);
+  }
+
+  private TableOpening(
+      Catalogue catalogue,
+      TableMap map,
+      List<HeaderMap.Constant> constants,
+      boolean saysUnits,
+      List<ColumnName> keys,
+      Sampled text) {
     this.catalogue = catalogue;
     this.map = map;
     this.constants = constants;
+    this.saysUnits = saysUnits;
     this.text = text;
     found = HeaderFinder.find(text.sample(), text.whole(), map.form(), this::isName);
     layout =
@@ -30,6 +69,7 @@ final class TableOpening {
             : new LayoutReader(
                 catalogue,
                 map,
+                keys,
                 new Commas(found.delimiter() == ',' && !text.isSheet(), found.sample()),
                 found.cells());
   }
@@ -113,7 +153,8 @@ final class TableOpening {
 
   private boolean areUnitsSaid() {
     int units = catalogue.index("record.units");
-    return layout().steps().stream().anyMatch(step -> step.fills(units))
+    return saysUnits
+        || layout().steps().stream().anyMatch(step -> step.fills(units))
         || constants.stream().anyMatch(constant -> constant.entry() == units);
   }
 
@@ -141,7 +182,10 @@ final class TableOpening {
     int from = layers.from() == null ? -1 : layers.from().find(header);
     int to = layers.to().find(header);
     int material = layers.material().find(header);
-    return new ColumnPlan.LayerPlan(from, to, material, layers.unit(), layout().style(to));
+    RowUnit unit = RowUnit.of(layers.unit(), layers.unitFrom(), header);
+    CellStyle style = layers.style();
+    return new ColumnPlan.LayerPlan(
+        from, to, material, unit, layout().settled(style, from), layout().settled(style, to));
   }
 
   private ColumnPlan.@Nullable SetbackPlan setbacks(List<String> header) {
@@ -150,8 +194,10 @@ final class TableOpening {
       return null;
     }
     int distance = setbacks.distance().find(header);
+    RowUnit unit = RowUnit.of(setbacks.unit(), setbacks.unitFrom(), header);
+    CellStyle style = layout().settled(setbacks.style(), distance);
     return new ColumnPlan.SetbackPlan(
-        setbacks.from().find(header), distance, setbacks, layout().style(distance));
+        setbacks.from().find(header), distance, setbacks, unit, style);
   }
 
   /** The rows after the header. */

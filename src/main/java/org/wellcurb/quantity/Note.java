@@ -52,7 +52,11 @@ public enum Note {
   /** The date is given twice, and they differ. */
   DATES_DISAGREE,
   /** A bare 0 where a real well hardly has one: most stand for a blank. */
-  DOUBTED_ZERO;
+  DOUBTED_ZERO,
+  /** A layer that ends where it begins. */
+  NO_THICKNESS,
+  /** One number where both ends of a layer should stand. */
+  ONE_END;
 
   private static final Note[] ALL = values();
 

@@ -66,7 +66,16 @@ final class EntryTables {
               "amount.range",
               amounts.range(layer.from(), depth, depth.unit(amounts.system(record))),
               amounts.range(layer.to(), depth, depth.unit(amounts.system(record))));
-      lines.add(new EntryLine(label, "layers", layer.material(), read, List.of()));
+      boolean unread = !layer.depths().isEmpty();
+      String written = unread ? layer.depths() + ": " + layer.material() : layer.material();
+      List<String> notes = new ArrayList<>();
+      if (layer.note() != Note.NONE) {
+        notes.add(words.say("note." + layer.note().name().toLowerCase(Locale.ROOT)));
+      }
+      if (unread) {
+        notes.add(words.say("read.unreadable"));
+      }
+      lines.add(new EntryLine(label, "layers", written, read, notes));
     }
   }
 
