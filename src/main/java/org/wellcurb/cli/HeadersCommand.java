@@ -43,24 +43,45 @@ final class HeadersCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     List<HeaderSurvey> surveys = new ArrayList<>();
+    List<String> passedOver = new ArrayList<>();
     try {
       for (Input input : Inputs.of(List.of(file), System.in).inputs()) {
-        surveys.add(HeaderSurvey.of(input, Catalogue.standard()));
+        try {
+          surveys.add(HeaderSurvey.of(input, Catalogue.standard()));
+        } catch (IntakeException e) {
+          passedOver.add(String.valueOf(e.getMessage()));
+        }
       }
     } catch (IntakeException e) {
       throw RunFailure.noInput(String.valueOf(e.getMessage()));
     }
     if (surveys.isEmpty()) {
-      throw RunFailure.noInput(file + ": holds no table");
+      throw RunFailure.noInput(passedOver.isEmpty() ? file + ": holds no table" : passedOver.get(0));
     }
     PrintWriter print = spec.commandLine().getOut();
     for (HeaderSurvey survey : surveys) {
       HeadersText.lines(survey).forEach(print::println);
     }
-    HeaderSurvey first = surveys.get(0);
+    passedOver.forEach(print::println);
+    // Of several tables the one most like records of wells; of these the longest.
+    HeaderSurvey best = surveys.get(0);
+    for (HeaderSurvey survey : surveys) {
+      boolean more = survey.known() > best.known();
+      boolean longer = survey.known() == best.known() && survey.rows() > best.rows();
+      best = more || longer ? survey : best;
+    }
     if (out != null) {
-      WholeFile.write(out, MapDraft.of(first).getBytes(StandardCharsets.UTF_8));
-      print.println("draft of a map for " + first.file() + ": " + out);
+      WholeFile.write(out, MapDraft.of(best).getBytes(StandardCharsets.UTF_8));
+      print.println("draft of a map for " + best.file() + ": " + out);
+      List<String> others = new ArrayList<>();
+      for (HeaderSurvey survey : surveys) {
+        if (!survey.file().equals(best.file())) {
+          others.add(survey.file());
+        }
+      }
+      if (!others.isEmpty()) {
+        print.println("not drafted: " + String.join(", ", others) + "; \"joins\" of a map joins them");
+      }
     } else {
       print.println("--out MAP.json drafts a map of this, to be read and mended");
     }

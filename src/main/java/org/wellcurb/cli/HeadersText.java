@@ -17,7 +17,6 @@ final class HeadersText {
 
   static List<String> lines(HeaderSurvey survey) {
     List<String> lines = new ArrayList<>();
-    long known = survey.columns().stream().filter(column -> column.entry() != null).count();
     lines.add(
         survey.file()
             + ": CSV, "
@@ -31,11 +30,9 @@ final class HeadersText {
             + " rows, "
             + survey.columns().size()
             + " columns, "
-            + known
+            + survey.known()
             + " of them guessed");
-    if (!survey.note().isEmpty()) {
-      lines.add("  " + survey.note());
-    }
+    survey.notes().forEach(note -> lines.add("  " + note));
     List<String> blank = new ArrayList<>();
     for (int i = 0; i < survey.columns().size(); i++) {
       ColumnGuess guess = survey.columns().get(i);

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Interval;
 import org.wellcurb.quantity.Unit;
@@ -207,6 +208,11 @@ final class ColumnGuesser {
     } else if (entry.kind().isAmount()) {
       unit = unit(entry, column, header, most, why, doubts);
       numberSentinels(entry, column, unit, unknown, doubts);
+      if (column.unsureCommas() > 0) {
+        doubts.add(
+            column.unsureCommas()
+                + " figures such as 1,250 may be decimal or in thousands; set comma to one of them");
+      }
     } else if (entry.kind() == Kind.CHOICE || entry.kind() == Kind.YES_NO) {
       choices(entry, column, words, unknown, doubts);
     }
@@ -230,16 +236,16 @@ final class ColumnGuesser {
     }
   }
 
+  /** Days that programs write for no date: the first or last of their calendars, and noughts. */
+  private static final Pattern EMPTY_DATES =
+      Pattern.compile(
+          "^(1899-12-3[01]|1900-0?1-0?[01]|1970-01-01|1753-01-01|0001-01-01|9999-|0000-"
+              + "|0?[01][./-]0?1[./-]1900|3[01][./-]12[./-]1899|12[./-]3[01][./-]1899"
+              + "|0?1[./-]0?1[./-](1970|1753|0001)|\\d\\d[./-]\\d\\d[./-](9999|0000)|99[./-]99[./-])");
+
   private static void dateSentinels(ColumnSurvey column, List<String> unknown) {
     for (String text : column.texts().keySet()) {
-      if (text.startsWith("1900-01-01")
-          || text.startsWith("1899-12-3")
-          || text.startsWith("9999-")
-          || text.startsWith("0000-")
-          || text.equals("1.1.1900")
-          || text.equals("01.01.1900")
-          || text.equals("1/1/1900")
-          || text.equals("01/01/1900")) {
+      if (EMPTY_DATES.matcher(text).find()) {
         unknown.add(text);
       }
     }
@@ -304,7 +310,12 @@ final class ColumnGuesser {
     return (double) inside / numbers.length;
   }
 
-  /** Figures outside the plausible range that stand there again and again, nines above all. */
+  /** What programs and people write where a number is wanted and none is known. */
+  private static final Pattern NINES =
+      Pattern.compile(
+          "-?9{2,8}([.,]9*0*)?|-1([.,]0+)?|-8{2,6}([.,]0+)?|-32768|-2147483648|-?1[eE]\\+?[23]\\d");
+
+  /** Figures that mean unknown: nines and the like beyond what is plausible, zeros for blanks. */
   private static void numberSentinels(
       Entry entry,
       ColumnSurvey column,
@@ -315,7 +326,7 @@ final class ColumnGuesser {
     double factor = unit == null || unit.isReversed() ? 1 : unit.factor();
     for (Map.Entry<String, Integer> text : column.mostCommon()) {
       String written = text.getKey();
-      boolean isNines = written.matches("-?9{3,6}(\\.9*0*)?") || written.matches("-1(\\.0+)?");
+      boolean isNines = NINES.matcher(written).matches();
       if (written.matches("0+(\\.0+)?")) {
         if (plausible.lo() > 0 && text.getValue() > 1) {
           unknown.add(written);
@@ -326,11 +337,11 @@ final class ColumnGuesser {
                   + text.getValue()
                   + " cells: where it means unknown, add it to unknown");
         }
-      } else if (isNines && text.getValue() > 1) {
-        double value = Double.parseDouble(written) * factor;
-        if (value < plausible.lo() || value > plausible.hi() || written.startsWith("-")) {
+      } else if (isNines) {
+        double value = Double.parseDouble(written.replace(',', '.')) * factor;
+        if (value < plausible.lo() || value > plausible.hi() || written.startsWith("-999")) {
           unknown.add(written);
-        } else {
+        } else if (text.getValue() > 1) {
           doubts.add(written + " stands in " + text.getValue() + " cells: a figure, or unknown?");
         }
       }

@@ -7,12 +7,18 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import org.wellcurb.quantity.Comma;
 import org.wellcurb.quantity.PlainNumber;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.Units;
 
 /** What stands in one column of a table, counted cell by cell. */
 public final class ColumnSurvey {
+  private static final Pattern UNSURE = Pattern.compile("[-\u2212]?[1-9]\\d{0,2},\\d{3}");
+  private static final Pattern THOUSANDS =
+      Pattern.compile("[-\u2212]?\\d{1,3}(,\\d{3})+(\\.\\d+)?");
+
   /** Texts of a column that are counted one by one. */
   private static final int MOST_TEXTS = 2000;
 
@@ -23,6 +29,7 @@ public final class ColumnSurvey {
   private static final int MOST_NUMBERS = 200_000;
 
   private final String name;
+  private final Comma comma;
   private final Map<String, Integer> texts = new LinkedHashMap<>();
   private final Map<Unit, Integer> units = new LinkedHashMap<>();
   private final PlainNumber plain = new PlainNumber();
@@ -31,6 +38,7 @@ public final class ColumnSurvey {
   private long rows;
   private long filled;
   private long textNumbers;
+  private long unsureCommas;
   private boolean isManyTexts;
   private long isoDates;
   private long dayFirst;
@@ -39,8 +47,12 @@ public final class ColumnSurvey {
   private long years;
   private int mostTwoDigitYears;
 
-  ColumnSurvey(String name) {
+  /**
+   * @param comma what a comma means in its numbers
+   */
+  ColumnSurvey(String name, Comma comma) {
     this.name = name;
+    this.comma = comma;
   }
 
   void add(String cell) {
@@ -56,31 +68,41 @@ public final class ColumnSurvey {
       isManyTexts = true;
     }
     if (isNumber(text)) {
-      number(plain.value());
+      number(isNegative(text) ? -plain.value() : plain.value());
     } else if (!date(text)) {
       amount(text);
     }
   }
 
   private boolean isNumber(String text) {
-    int from = text.charAt(0) == '-' ? 1 : 0;
-    if (!plain.read(text, from, text.length())) {
-      String point = text.replace(',', '.');
-      return text.indexOf(',') == text.lastIndexOf(',')
-          && text.indexOf('.') < 0
-          && plain.read(point, from, point.length());
+    int from = isNegative(text) ? 1 : 0;
+    if (text.indexOf(',') < 0) {
+      return plain.read(text, from, text.length());
     }
-    return true;
+    if (UNSURE.matcher(text).matches() && comma == Comma.EITHER) {
+      unsureCommas++;
+    }
+    String point =
+        comma == Comma.THOUSANDS
+            ? THOUSANDS.matcher(text).matches() ? text.replace(",", "") : text
+            : text.replace(".", "").replace(',', '.');
+    return point.indexOf(',') < 0
+        && point.indexOf('.') == point.lastIndexOf('.')
+        && plain.read(point, from, point.length());
   }
 
-  private void number(double magnitude) {
+  private static boolean isNegative(String text) {
+    return text.charAt(0) == '-' || text.charAt(0) == '\u2212';
+  }
+
+  private void number(double value) {
     if (numberCount == MOST_NUMBERS) {
       return;
     }
     if (numberCount == numbers.length) {
       numbers = Arrays.copyOf(numbers, 2 * numberCount);
     }
-    numbers[numberCount++] = magnitude;
+    numbers[numberCount++] = value;
   }
 
   /** A number with a unit behind it. */
@@ -195,7 +217,7 @@ public final class ColumnSurvey {
     return filled == 0 ? 0 : (double) (isoDates + dayFirst + monthFirst + eitherFirst) / filled;
   }
 
-  /** Plain numbers, in row order, without sign. */
+  /** Plain numbers, in row order. */
   double[] numbers() {
     return Arrays.copyOf(numbers, numberCount);
   }
@@ -213,6 +235,11 @@ public final class ColumnSurvey {
   /** Units written in cells, with how many cells. */
   Map<Unit, Integer> units() {
     return java.util.Collections.unmodifiableMap(units);
+  }
+
+  /** Numbers such as {@code 1,250}, of which nothing tells what their comma is. */
+  long unsureCommas() {
+    return unsureCommas;
   }
 
   boolean hasBothDateOrders() {
@@ -249,6 +276,7 @@ public final class ColumnSurvey {
 
   private double median(int from, int to) {
     double[] sorted = Arrays.copyOfRange(numbers, from, to);
+    Arrays.setAll(sorted, i -> Math.abs(sorted[i]));
     Arrays.sort(sorted);
     return sorted[sorted.length / 2];
   }

@@ -93,15 +93,22 @@ final class HeaderFinder {
       boolean better =
           best == null
               || found.known > best.known
-              || (found.known == best.known
-                  && (even > bestEven
-                      || (even == bestEven && found.cells.size() > best.cells.size())));
+              || (found.known == best.known && isBetter(found, even, best, bestEven));
       if (better) {
         best = found;
         bestEven = even;
       }
     }
     return best;
+  }
+
+  /** Of headers of which as many names are known; figures are no names. */
+  private static boolean isBetter(Found found, double even, Found best, double bestEven) {
+    boolean figures = HeaderLines.haveFigures(found.cells);
+    if (figures != HeaderLines.haveFigures(best.cells) && found.known == 0) {
+      return !figures && even > 0;
+    }
+    return even > bestEven || (even == bestEven && found.cells.size() > best.cells.size());
   }
 
   /** The share of the rows after the header that have as many cells as it, more than one. */
@@ -141,6 +148,10 @@ final class HeaderFinder {
       List<String> both = i == 0 ? null : HeaderLines.together(rows.get(i - 1).cells, cells);
       if (both != null) {
         candidates.add(new Header(i - 1, i, both, known(both)));
+      }
+      List<String> grouped = i == 0 ? null : HeaderLines.grouped(rows.get(i - 1).cells, cells);
+      if (grouped != null) {
+        candidates.add(new Header(i - 1, i, grouped, known(grouped)));
       }
     }
     return candidates;
@@ -198,12 +209,23 @@ final class HeaderFinder {
     for (Header header : candidates(rows)) {
       if (header.cells.size() == usual) {
         if (header.cells.stream().noneMatch(c -> HeaderKey.strip(c).isEmpty())) {
-          return header;
+          return withGroups(rows, header);
         }
         first = first == null ? header : first;
       }
     }
     return first;
+  }
+
+  /** The header with the groups above it, if such a line is there. */
+  private Header withGroups(List<Row> rows, Header header) {
+    if (header.last == 0) {
+      return header;
+    }
+    List<String> above = rows.get(header.last - 1).cells;
+    @Nullable List<String> grouped = HeaderLines.grouped(above, rows.get(header.last).cells);
+    boolean whole = grouped != null && grouped.stream().noneMatch(c -> HeaderKey.strip(c).isEmpty());
+    return grouped != null && whole ? new Header(header.last - 1, header.last, grouped, 0) : header;
   }
 
   private static int usualWidth(List<Row> rows) {

@@ -2,28 +2,37 @@ package org.wellcurb.intake;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVRecord;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import org.wellcurb.record.Catalogue;
 
 /**
  * What an export holds, column by column, and what it probably means.
  *
  * @param file the input
+ * @param sheet the sheet of a workbook of several; empty for any other input
  * @param layout how it is laid out
  * @param rows rows counted
- * @param note what kept it from being read to its end; empty if nothing did
+ * @param notes what was not counted, and why: repeated headers, totals, rows of too few cells
  * @param columns its columns, in order
  */
 public record HeaderSurvey(
-    String file, TableLayout layout, long rows, String note, List<ColumnGuess> columns) {
+    String file,
+    String sheet,
+    TableLayout layout,
+    long rows,
+    List<String> notes,
+    List<ColumnGuess> columns) {
   public HeaderSurvey {
+    notes = List.copyOf(notes);
     columns = List.copyOf(columns);
+  }
+
+  /** How many columns an entry was guessed for. */
+  public long known() {
+    return columns.stream().filter(column -> column.entry() != null).count();
   }
 
   /**
@@ -47,38 +56,55 @@ public record HeaderSurvey(
       if (!opening.isFound()) {
         throw new IntakeException(input.file() + ": " + opening.problem());
       }
-      TableLayout layout = opening.plan().layout;
+      ColumnPlan plan = opening.plan();
       List<ColumnSurvey> columns = new ArrayList<>();
-      for (Column column : layout.columns()) {
-        columns.add(new ColumnSurvey(column.name()));
+      for (Column column : plan.layout.columns()) {
+        columns.add(new ColumnSurvey(column.name(), opening.comma(column.index())));
       }
-      long[] rows = {0};
-      String note = count(opening, layout.delimiter(), columns, rows);
-      return new HeaderSurvey(
-          input.file(), layout, rows[0], note, new ColumnGuesser(catalogue).guess(columns));
+      TreeMap<String, Long> aside = new TreeMap<>();
+      long rows = count(opening, plan, columns, aside);
+      List<String> notes = new ArrayList<>();
+      aside.forEach(
+          (reason, count) ->
+              notes.add(count + (count == 1 ? " row is none: " : " rows are none: ") + reason));
+      String sheet = input.file().endsWith("!" + input.sheet()) ? input.sheet() : "";
+      List<ColumnGuess> guesses = new ColumnGuesser(catalogue).guess(columns);
+      return new HeaderSurvey(input.file(), sheet, plan.layout, rows, notes, guesses);
     } catch (CutShort e) {
       throw new IntakeException(input.file() + ": " + e.reason());
     }
   }
 
-  private static String count(
-      TableOpening opening, char delimiter, List<ColumnSurvey> columns, long[] rows)
+  /** Counts the cells of all rows that a reader would take. */
+  private static long count(
+      TableOpening opening,
+      ColumnPlan plan,
+      List<ColumnSurvey> columns,
+      TreeMap<String, Long> aside)
       throws IOException {
-    CSVFormat format =
-        CSVFormat.RFC4180.builder().setDelimiter(delimiter).setIgnoreEmptyLines(true).get();
-    InputStreamReader reader = new InputStreamReader(opening.rows(), StandardCharsets.UTF_8);
-    try (CSVParser parser = CSVParser.parse(reader, format)) {
-      for (CSVRecord row : parser) {
-        if (row.size() == columns.size()) {
-          rows[0]++;
-          for (int i = 0; i < columns.size(); i++) {
-            columns.get(i).add(row.get(i));
+    RowView view = new RowView(plan.columns);
+    long rows = 0;
+    try (RowSplitter splitter =
+        new RowSplitter(
+            opening.rows(),
+            new RowScanner(plan.delimiter),
+            opening.firstLine(),
+            RowSplitter.CHUNK)) {
+      for (CutRows cut = splitter.next(); cut != null; cut = splitter.next()) {
+        for (int i = 0; i < cut.marks.count(); i++) {
+          @Nullable Fault fault = RowFault.show(cut, i, view, plan);
+          fault = fault == null ? RowFault.ofHeaderOrTotal(view, plan) : fault;
+          if (fault != null) {
+            aside.merge(fault.reason(), 1L, Long::sum);
+            continue;
+          }
+          rows++;
+          for (int c = 0; c < plan.columns; c++) {
+            columns.get(c).add(view.text(c));
           }
         }
       }
-      return "";
-    } catch (IllegalStateException | java.io.UncheckedIOException e) {
-      return "read up to row " + rows[0] + ", where a quoted cell is broken";
     }
+    return rows;
   }
 }

@@ -22,6 +22,9 @@ public final class MapDraft {
         "$comment",
         "Drafted from what the columns look like. Every line is a guess: read them, mend them.");
     map.put("title", "Export " + survey.file());
+    if (!survey.sheet().isEmpty()) {
+      map.putObject("table").put("sheet", survey.sheet());
+    }
     ArrayNode columns = map.putArray("columns");
     List<String> left = new ArrayList<>();
     for (int i = 0; i < survey.columns().size(); i++) {

@@ -14,9 +14,16 @@ final class RowFault {
   static final String CELL = "a cell is longer than " + Bounds.CELL + " bytes";
   static final String NO_ID = "no record.id";
   static final String HEADER_AGAIN = "the header again";
+  static final String REMARK_ALONE = "only a remark stands in it";
   static final String TOTAL = "looks like a total, not like a record";
+
+  /** What stands before a sum, in the languages of the pages and some others. */
   private static final Set<String> TOTALS =
-      Set.of("total", "totals", "grand total", "subtotal", "sum", "total:", "totals:");
+      Set.of(
+          "total", "totals", "grand total", "subtotal", "sub-total", "sum", "total général",
+          "sous-total", "somme", "summe", "gesamt", "gesamtsumme", "suma", "totale", "totaal");
+
+  private static final Set<String> COUNTED = Set.of("wells", "records", "rows", "count", "number");
   static final String TEXT_AFTER_QUOTE =
       "text follows a closing quote; double the quotes within a quoted cell";
   static final String NOT_CLOSED =
@@ -30,14 +37,75 @@ final class RowFault {
   static final String NO_RECORD = "belongs to no record that was read";
   static final String AFTER_END = "follows the end of the array";
 
+  /** A longer text of several words that stands alone in a row is no id. */
+  private static final int REMARK = 20;
+
   private RowFault() {}
+
+  /**
+   * Why a row of which only the id is filled is none; null if nothing speaks against it.
+   *
+   * @param column the column of the id
+   */
+  static @Nullable Fault ofRemark(String id, int column, RowView view, ColumnPlan plan) {
+    if (id.length() < REMARK || id.chars().filter(c -> c == ' ').count() < 2) {
+      return null;
+    }
+    for (int c = 0; c < plan.columns; c++) {
+      if (c != column && !view.trimmed(c).isEmpty()) {
+        return null;
+      }
+    }
+    return plan.columns > 2 ? Fault.row(REMARK_ALONE) : null;
+  }
 
   /** Why a row with this id is none; null if nothing speaks against it. */
   static @Nullable Fault ofId(String id, String idHeader) {
     if (id.equals(idHeader)) {
       return Fault.row(HEADER_AGAIN);
     }
-    return TOTALS.contains(id.toLowerCase(Locale.ROOT)) ? Fault.row(TOTAL) : null;
+    return isTotal(id) ? Fault.row(TOTAL) : null;
+  }
+
+  /** {@code Total}, {@code Total: 25}, {@code Total wells 25}. */
+  private static boolean isTotal(String id) {
+    String text = HeaderKey.strip(id).toLowerCase(Locale.ROOT);
+    int colon = text.indexOf(':');
+    String word = HeaderKey.strip(colon < 0 ? text : text.substring(0, colon));
+    if (TOTALS.contains(word)) {
+      return true;
+    }
+    int blank = word.indexOf(' ');
+    int second = blank < 0 ? -1 : word.indexOf(' ', blank + 1);
+    return blank > 0
+        && TOTALS.contains(word.substring(0, blank))
+        && COUNTED.contains(word.substring(blank + 1, second < 0 ? word.length() : second));
+  }
+
+  /**
+   * Why a row is none of which it is not known where its id stands: each cell that is filled is its
+   * header, or the first of them says that sums follow. Null if nothing speaks against it.
+   */
+  static @Nullable Fault ofHeaderOrTotal(RowView view, ColumnPlan plan) {
+    int first = -1;
+    boolean again = true;
+    for (int c = 0; c < plan.columns && again; c++) {
+      String cell = view.trimmed(c);
+      if (!cell.isEmpty()) {
+        first = first < 0 ? c : first;
+        again = cell.equals(plan.name(c)) || plan.name(c).endsWith(" " + cell);
+      }
+    }
+    if (first < 0) {
+      return null;
+    }
+    @Nullable Fault remark = ofRemark(view.trimmed(first), first, view, plan);
+    if (remark != null) {
+      return remark;
+    }
+    return again
+        ? Fault.row(HEADER_AGAIN)
+        : isTotal(view.trimmed(first)) ? Fault.row(TOTAL) : null;
   }
 
   static String cellCount(int cells, int columns) {

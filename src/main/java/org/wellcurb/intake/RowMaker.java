@@ -79,6 +79,9 @@ final class RowMaker {
       return Result.NONE;
     }
     fault = RowFault.ofId(record.id(), plan.name(id.column()));
+    if (fault == null) {
+      fault = RowFault.ofRemark(record.id(), id.column(), view, plan);
+    }
     if (fault != null) {
       return Result.NONE;
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.wellcurb.quantity.Comma;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.CellStyle;
 
@@ -200,6 +201,11 @@ final class TableOpening {
         setbacks.from().find(header), distance, setbacks, unit, style);
   }
 
+  /** What a comma means in the numbers of a column. */
+  Comma comma(int column) {
+    return layout().settled(map.style(), column).comma();
+  }
+
   /** The rows after the header. */
   InputStream rows() {
     return text.from(found().next());
@@ -208,11 +214,6 @@ final class TableOpening {
   /** The physical line of the first of them. */
   long firstLine() {
     return found().nextLine();
-  }
-
-  /** Some rows after the header, cut into cells. */
-  List<List<String>> sample() {
-    return found().sample();
   }
 
   private HeaderFinder.Found found() {

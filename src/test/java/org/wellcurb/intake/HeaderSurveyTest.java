@@ -261,4 +261,110 @@ class HeaderSurveyTest {
     Path empty = Files.writeString(dir.resolve("e.csv"), "");
     assertThrows(IntakeException.class, () -> survey(empty));
   }
+
+  @Test
+  void repeatedHeadersTotalsAndRemarksAreNotCounted() throws Exception {
+    StringBuilder text = new StringBuilder("WELL_NO;TOT_DEPTH_FT;DATE DRILLED\n");
+    for (int i = 0; i < 30; i++) {
+      text.append("W-").append(i).append(';').append(100 + i).append(";2004-05-1").append(i % 9);
+      text.append(i % 10 == 9 ? "\nTotal:;3000;\nWELL_NO;TOT_DEPTH_FT;DATE DRILLED\n" : "\n");
+    }
+    text.append("Grand total;9000;\nPrinted by the office of records;;\n");
+    HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.csv"), text));
+    assertEquals(30, survey.rows());
+    assertEquals(
+        List.of(
+            "4 rows are none: looks like a total, not like a record",
+            "1 row is none: only a remark stands in it",
+            "3 rows are none: the header again"),
+        survey.notes());
+    assertEquals(129, survey.columns().get(1).survey().most());
+    assertEquals("iso", survey.columns().get(2).dates());
+    assertTrue(survey.columns().get(0).doubts().isEmpty(), "each number stands once");
+    HeaderMap map = HeaderMaps.parse("draft", MapDraft.of(survey), CATALOGUE);
+    Gathered all = Gathered.mapped(map, "t.csv", text.toString());
+    assertEquals(30, all.records.size());
+    assertEquals(8, all.aside.size(), all.reasons().toString());
+  }
+
+  @Test
+  void aRowThatIsBrokenDoesNotEndTheLook() throws Exception {
+    String text = "WELL_NO;DEPTH_FT;NOTE\nA;10;\"x\"y\nB;20;z\nC;30\nD;40;w\n";
+    HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.csv"), text));
+    assertEquals(2, survey.rows());
+    assertEquals(2, survey.notes().size(), survey.notes().toString());
+  }
+
+  @Test
+  void signsAreKept() throws Exception {
+    ColumnGuess guess = column("elevation ft", "-12", "\u22127.5", "30");
+    assertEquals(-12, guess.survey().least());
+    assertEquals(30, guess.survey().most());
+  }
+
+  @Test
+  void commasThatMayBeEitherAreADoubt() throws Exception {
+    assertTrue(column("yield gpm", "1,250", "2,100").doubts().toString().contains("set comma"));
+    ColumnGuess settled = column("depth m", "1,250", "21,5", "8,75");
+    assertFalse(settled.doubts().toString().contains("set comma"), settled.doubts().toString());
+    assertEquals(1.25, settled.survey().least());
+    ColumnGuess thousands = column("depth ft", "1,250.5", "1,100", "900");
+    assertEquals(1250.5, thousands.survey().most());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "total depth ft,9999.99",
+    "total depth ft,-1",
+    "casing diameter in,99999",
+    "date drilled,9999-12-31",
+    "date drilled,00/00/0000",
+    "date drilled,1900-01-00",
+    "date drilled,12/30/1899",
+    "longitude,-999"
+  })
+  void whatMeansUnknownIsSeenThoughItStandsOnce(String header, String text) throws Exception {
+    String[] cells = {text, "6", "6.5", "7"};
+    String[] dates = {text, "2004-05-06", "2004-05-07", "2004-05-08"};
+    assertEquals(List.of(text), column(header, header.startsWith("date") ? dates : cells).unknown());
+  }
+
+  @Test
+  void negativeElevationsAreNoWayToSayUnknown() throws Exception {
+    assertEquals(List.of(), column("elevation ft", "-11", "-88", "-99", "12").unknown());
+  }
+
+  @Test
+  void groupsAboveTheNamesAreBroughtTogether() throws Exception {
+    String text =
+        "Export of the wells register;;;;;;\n;Casing;;Screen;;;\n"
+            + "Well No;Depth (ft);Diameter (in);Top (ft);Bottom (ft);Total depth (ft);Remarks\n"
+            + "A;40;6;90;100;101;x\nB;42;6;80;95;97;y\n";
+    HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.csv"), text));
+    List<String> keys = new java.util.ArrayList<>();
+    for (ColumnGuess guess : survey.columns()) {
+      Entry entry = guess.entry();
+      keys.add(entry == null ? "" : entry.key());
+    }
+    assertEquals(
+        List.of(
+            "record.id",
+            "well.casing_depth",
+            "well.casing_diameter",
+            "well.screen_top",
+            "well.screen_bottom"),
+        keys.subList(0, 5));
+    HeaderMap map = HeaderMaps.parse("draft", MapDraft.of(survey), CATALOGUE);
+    Gathered all = Gathered.mapped(map, "t.csv", text);
+    assertEquals(List.of("A", "B"), all.ids());
+    assertEquals(12.192, all.records.get(0).lo(CATALOGUE.index("well.casing_depth")), 1e-9);
+  }
+
+  @Test
+  void aTitleAboveTheTableIsNoGroup() throws Exception {
+    String text = "Register;;\nOffice:;North;\nWell No;Depth (ft);Remarks\nA;40;x\n";
+    HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.csv"), text));
+    assertEquals("Well No", survey.columns().get(0).survey().name());
+    assertEquals("Depth (ft)", survey.columns().get(1).survey().name());
+  }
 }
