@@ -77,6 +77,14 @@ final class InputCounts {
     if (cells != null && cells.rowsJoined() > 0) {
       notes.add(cells.rowsJoined() + " rows went into the record of another row.");
     }
+    if (cells != null && cells.rowsWithLostCharacters() > 0) {
+      notes.add(
+          cells.rowsWithLostCharacters()
+              + " rows hold bytes that are no character in this encoding, the first on line "
+              + cells.firstLostCharacter()
+              + "; such characters are shown as \uFFFD. Export the file again in one encoding, or let"
+              + " the header map name it.");
+    }
     return new InputLine(
         file, format, sha256, screened + setAside, screened, setAside, notes, lines());
   }

@@ -44,6 +44,8 @@ public final class ChunkTally {
   private long setAside;
   private long leftOut;
   private long joined;
+  private long lost;
+  private long firstLost;
 
   ChunkTally(int columns) {
     this.columns = columns;
@@ -78,6 +80,16 @@ public final class ChunkTally {
   /** Rows read: every row that is wanted is a record, part of one, or set aside. */
   public long rows() {
     return records + joined + setAside;
+  }
+
+  /** Rows with bytes that are no character in the encoding of the file. */
+  public long rowsWithLostCharacters() {
+    return lost;
+  }
+
+  /** The line of the first of them; 0 if there is none. */
+  public long firstLostCharacter() {
+    return firstLost;
   }
 
   /** Cells of a column in one of the states above. */
@@ -129,6 +141,8 @@ public final class ChunkTally {
     setAside += other.setAside;
     leftOut += other.leftOut;
     joined += other.joined;
+    firstLost = firstLost == 0 ? other.firstLost : firstLost;
+    lost += other.lost;
     moreUnknown += other.moreUnknown;
     other.unknown.forEach((name, n) -> unknown(name, n));
     for (int i = 0; i < states.length; i++) {
@@ -164,6 +178,11 @@ public final class ChunkTally {
 
   void joined() {
     joined++;
+  }
+
+  void lostCharacters(long line) {
+    firstLost = firstLost == 0 ? line : firstLost;
+    lost++;
   }
 
   void blank(int column) {

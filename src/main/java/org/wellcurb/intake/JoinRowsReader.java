@@ -36,6 +36,7 @@ final class JoinRowsReader {
     ColumnPlan plan = table.plan();
     RowView view = new RowView(plan.columns);
     ChunkTally tally = new ChunkTally(plan.columns);
+    table.countLost(tally);
     for (int row = 0; row < table.rows(); row++) {
       @Nullable Fault fault = table.fault(row);
       if (fault == null) {

@@ -133,6 +133,11 @@ final class JoinTable {
     return faults.get(row);
   }
 
+  /** Counts rows with bytes that are no character. */
+  void countLost(ChunkTally tally) {
+    chunks.forEach(chunk -> LostCharacters.count(chunk, tally));
+  }
+
   long line(int row) {
     return chunks.get(chunkOf[row]).line(placeOf[row]);
   }

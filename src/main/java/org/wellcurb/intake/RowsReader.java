@@ -53,6 +53,7 @@ final class RowsReader {
       maker.use(source, view);
     }
     tally = new ChunkTally(plan.columns);
+    LostCharacters.count(chunk, tally);
   }
 
   private void plainRow(byte status, RecordSink sink) {
