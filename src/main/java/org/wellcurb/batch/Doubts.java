@@ -19,6 +19,9 @@ final class Doubts {
 
   private static final long ONE_IN = 20;
 
+  /** Nines that are rarer may well be figures. */
+  private static final long ONE_IN_MANY = 500;
+
   private Doubts() {}
 
   /** What is to be said of the cells of a column. */
@@ -32,6 +35,9 @@ final class Doubts {
       doubts.add(new ColumnDoubt("beyond", seen.beyond(), List.of(mostCommon(seen.beyondTexts()))));
     }
     long given = cells.cells(column, ChunkTally.GIVEN);
+    if (seen.nines() > 1 && seen.nines() * ONE_IN_MANY >= given) {
+      doubts.add(new ColumnDoubt("nines", seen.nines(), List.of(mostCommon(seen.ninesTexts()))));
+    }
     if (seen.zeros() >= FEW && seen.zeros() * ONE_IN >= given) {
       doubts.add(new ColumnDoubt("zeros", seen.zeros(), List.of()));
     }

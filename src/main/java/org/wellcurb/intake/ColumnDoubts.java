@@ -47,6 +47,8 @@ public final class ColumnDoubts {
 
   private final Map<String, Long> beyond = new TreeMap<>(Inputs.CODE_POINTS);
   private final Sizes sizes = new Sizes();
+  private final Map<String, Long> ninesTexts = new TreeMap<>(Inputs.CODE_POINTS);
+  private long nines;
   private long beyondCount;
   private long zeros;
   private long emptyDays;
@@ -75,12 +77,22 @@ public final class ColumnDoubts {
       zeros += USUAL_ZEROS[entry] ? 0 : 1;
     } else if (lo == hi) {
       sizes.add(lo);
+      if (record.isNines(entry)) {
+        nines++;
+        nines(record.written(entry), 1);
+      }
     }
   }
 
   private void beyond(String text, long times) {
     if (beyond.size() < MOST_TEXTS || beyond.containsKey(text)) {
       beyond.merge(text, times, Long::sum);
+    }
+  }
+
+  private void nines(String text, long times) {
+    if (ninesTexts.size() < MOST_TEXTS || ninesTexts.containsKey(text)) {
+      ninesTexts.merge(text, times, Long::sum);
     }
   }
 
@@ -112,6 +124,8 @@ public final class ColumnDoubts {
     yearDays += later.yearDays;
     beyondCount += later.beyondCount;
     later.beyond.forEach(this::beyond);
+    nines += later.nines;
+    later.ninesTexts.forEach(this::nines);
     zeros += later.zeros;
     emptyDays += later.emptyDays;
     dayFirst += later.dayFirst;
@@ -127,6 +141,16 @@ public final class ColumnDoubts {
   /** How often each of the first such texts was met. */
   public Map<String, Long> beyondTexts() {
     return Collections.unmodifiableMap(beyond);
+  }
+
+  /** Figures of nines only, at least three, that a well may have: a figure, or unknown? */
+  public long nines() {
+    return nines;
+  }
+
+  /** How often each of the first such texts was met. */
+  public Map<String, Long> ninesTexts() {
+    return Collections.unmodifiableMap(ninesTexts);
   }
 
   /** Zeros that were taken as figures where one does not expect many. */

@@ -50,6 +50,8 @@ final class MapText {
       int line = at == null ? 0 : at.getLineNr();
       int column = at == null ? 0 : at.getColumnNr();
       String what = e.getOriginalMessage().lines().findFirst().orElse("");
+      // The parser's own options are nothing to whoever writes a map.
+      what = what.contains(": enable `") ? what.substring(0, what.indexOf(": enable `")) : what;
       problems.add(
           new MapProblem(
               file,

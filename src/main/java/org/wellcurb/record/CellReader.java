@@ -252,7 +252,8 @@ public final class CellReader {
     int entry = reading.index();
     if (result instanceof Reading.Amount a) {
       boolean zero = a.lo() == 0 && a.hi() == 0 && a.note() == Note.NONE;
-      if (zero && isBare && reading.doubtsZero()) {
+      // A size of wire that is no plain figure, such as 1/0, was written by somebody.
+      if (zero && isBare && reading.doubtsZero() && reading.kind() != Kind.AWG) {
         zeros.fill(into, reading, a.halfPlace(), a.unit());
         return;
       }

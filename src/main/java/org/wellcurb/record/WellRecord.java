@@ -216,6 +216,22 @@ public final class WellRecord {
     return written[entry] == null && to[entry] > from[entry];
   }
 
+  /** True if nothing but nines stands in the source, at least three: {@code 999}. */
+  public boolean isNines(int entry) {
+    if (!liesInSource(entry)) {
+      return written(entry).length() >= 3 && written(entry).chars().allMatch(c -> c == '9');
+    }
+    if (source[from[entry]] != '9' || to[entry] - from[entry] < 3) {
+      return false;
+    }
+    for (int i = from[entry]; i < to[entry]; i++) {
+      if (source[i] != '9') {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** The bytes in which cells lie; not to be changed. */
   public byte[] source() {
     return source;

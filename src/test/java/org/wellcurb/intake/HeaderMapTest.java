@@ -303,6 +303,7 @@ class HeaderMapTest {
         "{'title':'t','columns':[],'constants':{'well.dept':'3'}} | /constants/well.dept | did you mean well.depth?",
         "{'title':'t','columns':[], | 1: | not JSON",
         "{'title':'t','columns':[]} ] | 1: | not JSON",
+        "{'title':'t','columns':[],'pivot':NaN} | 1: | not JSON (Non-standard token 'NaN')",
         "{'title':'t','title':'u','columns':[]} | 1: | not JSON",
         "[] | 1:1 | cannot stand here"
       })

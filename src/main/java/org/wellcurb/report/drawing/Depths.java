@@ -3,6 +3,7 @@ package org.wellcurb.report.drawing;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.record.Datum;
 import org.wellcurb.record.Entry;
+import org.wellcurb.record.WellRecord;
 
 /** Depths of a record below the ground, as far as the form lets one say. */
 final class Depths {
@@ -33,8 +34,8 @@ final class Depths {
   double shift(Datum datum) {
     String from =
         switch (datum) {
-          case WATER -> or(choice("water.datum"), choice("record.datum"));
-          case PUMP -> or(choice("pump.datum"), choice("record.datum"));
+          case WATER -> own("water.datum");
+          case PUMP -> own("pump.datum");
           case RECORD -> choice("record.datum");
           case NONE, GROUND -> "ground";
         };
@@ -47,6 +48,13 @@ final class Depths {
 
   /** How depths were brought to the ground, as a sentence; empty where they are from the ground. */
   String remark() {
+    return (ofRecord() + " " + (isUnread("water.datum") ? sketch.say("section.datum.water") : ""))
+        .strip()
+        .concat(isUnread("pump.datum") ? " " + sketch.say("section.datum.pump") : "")
+        .strip();
+  }
+
+  private String ofRecord() {
     String from = choice("record.datum");
     if (from.isEmpty()) {
       return sketch.say("section.datum.unknown");
@@ -64,8 +72,17 @@ final class Depths {
     return choice == null ? "" : choice;
   }
 
-  private static String or(String first, String second) {
-    return first.isEmpty() ? second : first;
+  /**
+   * The datum of a group of depths: its own, or the record's where it is blank. One that could not
+   * be read is not the record's: such depths are drawn as they stand, and it is said.
+   */
+  private String own(String key) {
+    String own = choice(key);
+    return own.isEmpty() && !isUnread(key) ? choice("record.datum") : own;
+  }
+
+  private boolean isUnread(String key) {
+    return sketch.record().state(sketch.entry(key).index()) == WellRecord.UNREADABLE;
   }
 
   private static double known(double x) {
