@@ -77,7 +77,7 @@ final class Joins {
       RowSplitter rows =
           new RowSplitter(
               opening.rows(),
-              new RowScanner(plan.delimiter),
+              new RowScanner(plan.delimiter, plan.columns),
               opening.firstLine(),
               RowSplitter.CHUNK);
       return new JoinTable(input.file(), plan, id, rows);

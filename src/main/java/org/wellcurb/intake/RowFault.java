@@ -26,6 +26,8 @@ final class RowFault {
   private static final Set<String> COUNTED = Set.of("wells", "records", "rows", "count", "number");
   static final String TEXT_AFTER_QUOTE =
       "text follows a closing quote; double the quotes within a quoted cell";
+  static final String SWALLOWS =
+      "a quoted cell runs on into the rows after it; close or remove its quote";
   static final String NOT_CLOSED =
       "a quoted cell is not closed within " + Bounds.ROW + " bytes; close or remove its quote";
   static final String TOO_LONG =
@@ -154,6 +156,7 @@ final class RowFault {
       case RowMarks.NOT_CLOSED -> NOT_CLOSED;
       case RowMarks.TEXT_AFTER_QUOTE -> TEXT_AFTER_QUOTE;
       case RowMarks.TOO_LONG -> TOO_LONG;
+      case RowMarks.SWALLOWS -> SWALLOWS;
       case RowMarks.NOT_AN_OBJECT -> NOT_AN_OBJECT;
       case RowMarks.AFTER_END -> AFTER_END;
       default -> "the rest of the file could not be read: " + cut;

@@ -28,6 +28,9 @@ final class RowMarks {
   /** Text after the end of a JSON array. */
   static final byte AFTER_END = 7;
 
+  /** A quoted cell has swallowed the rows after it: the row's first line. */
+  static final byte SWALLOWS = 8;
+
   private int[] from = new int[64];
   private int[] to = new int[64];
   private int[] line = new int[64];

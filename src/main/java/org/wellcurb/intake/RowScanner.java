@@ -9,7 +9,7 @@ import org.wellcurb.quantity.Bounds;
  * <p>A quote opens a cell only where the cell begins; elsewhere it is a character ({@code 6"}). A
  * doubled quote within a quoted cell is a quote. After the closing quote only blanks may come
  * before the delimiter or the line end. Where that does not hold, or the row does not end within
- * {@link Bounds#ROW}, only the first physical line of the row is taken and reading resumes at the
+ * {@link Bounds#ROW}, or it runs over lines that are rows of their own, only the first physical line of the row is taken and reading resumes at the
  * next: one stray quote costs one line, not the file.
  *
  * <p>So the lines after a bad one are looked at again, and rows that are all bad in the same way
@@ -19,6 +19,7 @@ import org.wellcurb.quantity.Bounds;
 final class RowScanner implements Cutter {
 
   private final byte delimiter;
+  private final SwallowedRows swallowed;
   private int from;
   private int to;
   private int next;
@@ -39,8 +40,18 @@ final class RowScanner implements Cutter {
   /** Where it failed; or, if it only was too long, the place from which to look on. */
   private int failedAt;
 
+  /** Finds rows of any number of cells. */
   RowScanner(byte delimiter) {
+    this(delimiter, 0);
+  }
+
+  /**
+   * Finds rows of so many cells: what runs over several lines and has not as many, because a quote
+   * was left open and another row's closed it, is no row.
+   */
+  RowScanner(byte delimiter, int columns) {
     this.delimiter = delimiter;
+    this.swallowed = new SwallowedRows(delimiter, columns);
   }
 
   @Override
@@ -139,6 +150,13 @@ final class RowScanner implements Cutter {
     to = end;
     next = ByteScan.afterLineEnd(bytes, end, limit);
     lines = status == RowMarks.PLAIN ? 1 : ByteScan.lines(bytes, start, next);
+    if (lines > 1 && swallowed.in(bytes, start, end)) {
+      forget();
+      to = ByteScan.lineEnd(bytes, start, limit);
+      next = ByteScan.afterLineEnd(bytes, to, limit);
+      lines = 1;
+      return RowMarks.SWALLOWS;
+    }
     return status;
   }
 
