@@ -45,7 +45,9 @@ final class HeadersCommand implements Callable<Integer> {
     List<HeaderSurvey> surveys = new ArrayList<>();
     List<String> passedOver = new ArrayList<>();
     try {
-      for (Input input : Inputs.of(List.of(file), System.in).inputs()) {
+      Inputs inputs = Inputs.of(List.of(file), System.in);
+      inputs.passedOver().forEach(p -> passedOver.add(p.file() + ": " + p.reason()));
+      for (Input input : inputs.inputs()) {
         try {
           surveys.add(HeaderSurvey.of(input, Catalogue.standard()));
         } catch (IntakeException e) {

@@ -20,7 +20,8 @@ import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
 import org.wellcurb.quantity.Bounds;
 
-/** Files that hold other files. One level only: an archive in an archive is passed over. */
+/** Files that hold other files. One level only: an archive in an archive is passed over,
+ * a packed text in it is not. */
 final class Archive {
   private Archive() {}
 
@@ -53,7 +54,7 @@ final class Archive {
       Form form = Form.of(member);
       if (form == null) {
         passedOver.add(new PassedOver(member, "its name ends as no records do"));
-      } else if (form == Form.ARCHIVE || form == Form.PACKED) {
+      } else if (form == Form.ARCHIVE || (form == Form.PACKED && !isPackedText(member))) {
         passedOver.add(new PassedOver(member, "an archive in an archive is not opened"));
       } else if (!seen.add(entry.getName())) {
         passedOver.add(new PassedOver(member, "the archive holds this name twice"));
@@ -62,10 +63,19 @@ final class Archive {
       } else if (form == Form.SHEETS) {
         Workbooks.Book book = Workbooks.of(() -> member(path, entry.getName()));
         Workbooks.sheets(book, path, member, inputs, passedOver);
+      } else if (form == Form.PACKED) {
+        Input.Opener opener = () -> unpack(member(path, entry.getName()));
+        inputs.add(new Input(member, path, Form.ofPacked(member), opener));
       } else {
         inputs.add(new Input(member, path, form, () -> member(path, entry.getName())));
       }
     }
+  }
+
+  /** True for a {@code .csv.gz} and its like: packed twice, yet no archive. */
+  private static boolean isPackedText(String member) {
+    Form inside = Form.ofPacked(member);
+    return inside == Form.TABLE || inside == Form.JSON || inside == Form.JSON_LINES;
   }
 
   /** The bytes of a {@code .gz}. */
