@@ -80,6 +80,9 @@ final class HeadersText {
         "       -> "
             + entry.key()
             + (unit == null ? "" : " [" + unit.symbol() + "]")
+            + (guess.joined().isEmpty()
+                ? ""
+                : " with " + String.join(", ", guess.joined()) + " (" + guess.join() + ")")
             + (guess.dates().isEmpty() ? "" : ", " + guess.dates())
             + ": "
             + guess.why());

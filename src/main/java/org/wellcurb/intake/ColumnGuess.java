@@ -14,6 +14,9 @@ import org.wellcurb.record.Entry;
  * @param entry the entry that it probably fills; null where nothing is like it
  * @param unit the unit of its numbers; null where they need none
  * @param unitFrom the column that names the unit row by row; empty where none does
+ * @param join how it makes one value with the columns behind it, in words of a header map; empty
+ *     where it stands for itself
+ * @param joined the names of those columns
  * @param dates the order of its dates, in words of a header map; empty where it cannot be told
  * @param pivot the first year of two-digit years; 0 where there are none
  * @param unknown texts that look as if they meant unknown
@@ -27,6 +30,8 @@ public record ColumnGuess(
     @Nullable Entry entry,
     @Nullable Unit unit,
     String unitFrom,
+    String join,
+    List<String> joined,
     String dates,
     int pivot,
     List<String> unknown,
@@ -53,10 +58,41 @@ public record ColumnGuess(
     }
     String said = why + "; " + column.name() + " names the unit row by row";
     String from = column.name();
-    return new ColumnGuess(survey, entry, unit, from, dates, pivot, unknown, words, said, left);
+    return new ColumnGuess(
+        survey, entry, unit, from, join, joined, dates, pivot, unknown, words, said, left);
+  }
+
+  /** The same, with one doubt more. */
+  ColumnGuess withDoubt(String doubt) {
+    List<String> more = new ArrayList<>(doubts);
+    more.add(doubt);
+    return new ColumnGuess(
+        survey, entry, unit, unitFrom, join, joined, dates, pivot, unknown, words, why, more);
+  }
+
+  /** The same, made of several columns. */
+  ColumnGuess withJoined(String how, List<String> columns) {
+    String said = why + "; " + String.join(", ", columns) + " say the rest of it";
+    List<String> left =
+        new ArrayList<>(doubts.stream().filter(doubt -> !doubt.startsWith(UNSAID)).toList());
+    return new ColumnGuess(
+        survey, entry, unit, "", how, columns, dates, pivot, unknown, words, said, left);
+  }
+
+  /** Nothing of its own: it is joined to another column. */
+  ColumnGuess joinedTo(String column) {
+    String said = "it says the rest of " + column;
+    return new ColumnGuess(
+        survey, null, null, "", "", List.of(), "", 0, List.of(), Map.of(), said, List.of());
+  }
+
+  /** True where it says the rest of another column. */
+  boolean isJoined() {
+    return why.startsWith("it says the rest of ");
   }
 
   public ColumnGuess {
+    joined = List.copyOf(joined);
     unknown = List.copyOf(unknown);
     words = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(words));
     doubts = List.copyOf(doubts);

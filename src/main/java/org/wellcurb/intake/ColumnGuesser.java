@@ -1,6 +1,7 @@
 package org.wellcurb.intake;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +26,9 @@ final class ColumnGuesser {
 
   /** Share of cells that must be of the entry's kind. */
   private static final double OF_KIND = 0.5;
+
+  /** Codes for choices are small numbers. */
+  private static final int MOST_CODES = 20;
 
   private final Catalogue catalogue;
   private final HeaderPhrases phrases;
@@ -73,7 +77,7 @@ final class ColumnGuesser {
               ? nothing(columns.get(i))
               : described(columns.get(i), headers.get(i), match, most));
     }
-    return UnitColumns.beside(columns, guesses);
+    return Unread.said(catalogue, UnitColumns.beside(columns, PartColumns.joined(guesses)));
   }
 
   /** A little for the entry that is usually in the unit of the header: no depth is in inches. */
@@ -136,10 +140,35 @@ final class ColumnGuesser {
     }
     return switch (entry.kind()) {
       case TEXT -> entry.index() != 0 || column.filled() >= OF_KIND * column.rows();
-      case CHOICE, YES_NO -> column.numeric() < OF_KIND || column.texts().size() <= 4;
-      case DATE -> column.dated() >= OF_KIND || column.numeric() >= OF_KIND || !hasDigits(column);
+      case CHOICE -> column.numeric() < OF_KIND || isCodes(column, MOST_CODES);
+      case YES_NO -> column.numeric() < OF_KIND || isCodes(column, 1);
+      case DATE ->
+          column.dated() >= OF_KIND
+              || column.numeric() >= OF_KIND
+              || !hasDigits(column)
+              || haveYears(column);
       default -> column.dated() < OF_KIND && (column.numeric() >= OF_KIND || isSome(column));
     };
+  }
+
+  /** True for a few whole numbers, none above the greatest that a code is likely to be. */
+  private static boolean isCodes(ColumnSurvey column, int greatest) {
+    return column.texts().size() <= 4
+        && Arrays.stream(column.numbers())
+            .allMatch(n -> n == Math.rint(n) && n >= 0 && n <= greatest);
+  }
+
+  private static final Pattern YEAR =
+      Pattern.compile(
+          "(^|\\D)(1[89]|20)\\d\\d(\\D|$)|\\d{1,2}[-/.]\\d{1,2}[-/.]\\d\\d$|\\p{L}{3,}\\.?[- ,]+\\d\\d$");
+
+  /** True if a year stands in most cells: {@code Pre 1928}, {@code 1940's}, {@code 12-May-04}. */
+  private static boolean haveYears(ColumnSurvey column) {
+    long years = 0;
+    for (Map.Entry<String, Integer> text : column.texts().entrySet()) {
+      years += YEAR.matcher(text.getKey()).find() ? text.getValue() : 0;
+    }
+    return years >= OF_KIND * column.filled();
   }
 
   private static boolean hasDigits(ColumnSurvey column) {
@@ -176,7 +205,8 @@ final class ColumnGuesser {
         column.filled() == 0
             ? "it is blank throughout, and its header is like no entry"
             : "its header is like no entry of its kind";
-    return new ColumnGuess(column, null, null, "", "", 0, List.of(), Map.of(), why, List.of());
+    return new ColumnGuess(
+        column, null, null, "", "", List.of(), "", 0, List.of(), Map.of(), why, List.of());
   }
 
   private ColumnGuess described(
@@ -217,7 +247,7 @@ final class ColumnGuesser {
       choices(entry, column, words, unknown, doubts);
     }
     return new ColumnGuess(
-        column, entry, unit, "", dates, pivot, unknown, words, why.toString(), doubts);
+        column, entry, unit, "", "", List.of(), dates, pivot, unknown, words, why.toString(), doubts);
   }
 
   /** Two-digit years are of the hundred years from this one on. */
@@ -341,7 +371,7 @@ final class ColumnGuesser {
         double value = Double.parseDouble(written.replace(',', '.')) * factor;
         if (value < plausible.lo() || value > plausible.hi() || written.startsWith("-999")) {
           unknown.add(written);
-        } else if (text.getValue() > 1) {
+        } else if (text.getValue() > 1 && written.length() > 2) {
           doubts.add(written + " stands in " + text.getValue() + " cells: a figure, or unknown?");
         }
       }
@@ -357,12 +387,12 @@ final class ColumnGuesser {
     List<String> choices = entry.kind() == Kind.YES_NO ? List.of("yes", "no") : entry.choices();
     for (Map.Entry<String, Integer> text : column.mostCommon()) {
       String written = text.getKey();
-      if (isKnown(entry, written) || written.matches("[?.-]+")) {
-        continue;
-      }
       String lower = written.toLowerCase(java.util.Locale.ROOT);
       if (lower.startsWith("select") || lower.startsWith("choose") || lower.equals("#value!")) {
         unknown.add(written);
+        continue;
+      }
+      if (isKnown(entry, written) || written.matches("[?.-]+")) {
         continue;
       }
       @Nullable String near = near(lower, entry, choices);
@@ -375,9 +405,7 @@ final class ColumnGuesser {
   }
 
   private static boolean isKnown(Entry entry, String written) {
-    return entry.kind() == Kind.YES_NO
-        ? written.toLowerCase(java.util.Locale.ROOT).matches("y|n|yes|no|true|false|1|0")
-        : entry.choice(written) >= 0;
+    return Unread.reads(entry, written);
   }
 
   /** The one choice that begins so, has these initials, or is a letter or two away. */

@@ -167,6 +167,11 @@ public final class ColumnSurvey {
     return value;
   }
 
+  /** What a comma means in its numbers. */
+  Comma comma() {
+    return comma;
+  }
+
   /** Its header as written. */
   public String name() {
     return name;

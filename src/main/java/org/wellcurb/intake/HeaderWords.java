@@ -61,7 +61,12 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
           Map.entry("rcvd", "received"));
 
   /** Words that say nothing by themselves. */
-  private static final Set<String> EMPTY = Set.of("of", "the", "in", "at", "is", "de", "du", "la");
+  private static final Set<String> EMPTY =
+      Set.of(
+          "of", "the", "in", "at", "is", "de", "du", "la", "below", "bgl", "bgs", "btoc", "toc");
+
+  /** Units that are that in the midst of a header, too: {@code SWL ft below TOC}. */
+  private static final Set<String> INSIDE = Set.of("ft", "feet", "psi", "kpa", "gpm", "lpm", "mm");
 
   /** Texts that are units in a header though they are words elsewhere. */
   private static final Map<String, String> UNITS =
@@ -81,6 +86,9 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
     }
     if (unit == null && parts.size() > 1) {
       unit = unit(parts.get(parts.size() - 1));
+    }
+    for (int i = 1; i < parts.size() && unit == null; i++) {
+      unit = INSIDE.contains(parts.get(i).toLowerCase(Locale.ROOT)) ? unit(parts.get(i)) : null;
     }
     List<String> words = new ArrayList<>();
     for (String part : parts) {

@@ -31,7 +31,7 @@ public final class MapDraft {
       ColumnGuess guess = survey.columns().get(i);
       Entry entry = guess.entry();
       if (entry == null) {
-        if (guess.survey().filled() > 0) {
+        if (guess.survey().filled() > 0 && !guess.isJoined()) {
           left.add(guess.survey().name());
         }
       } else {
@@ -62,7 +62,11 @@ public final class MapDraft {
   private static ObjectNode column(
       HeaderSurvey survey, ColumnGuess guess, Entry entry, @Nullable Integer place) {
     ObjectNode column = JSON.objectNode();
-    if (place == null) {
+    if (!guess.joined().isEmpty()) {
+      ArrayNode columns = column.putArray("columns").add(guess.survey().name());
+      guess.joined().forEach(columns::add);
+      column.put("join", guess.join());
+    } else if (place == null) {
       column.put("column", guess.survey().name());
     } else {
       column.put("column", place);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Dimension;
 import org.wellcurb.quantity.Unit;
@@ -13,32 +14,69 @@ import org.wellcurb.quantity.Units;
 
 /** A column in which nothing stands but names of units: it may say the units of its neighbours. */
 final class UnitColumns {
+  /** Words by which a header says that units stand below it. */
+  private static final Set<String> SAYING =
+      Set.of("unit", "units", "uom", "unite", "unites", "unidad", "unidades", "einheit", "msr");
+
   private UnitColumns() {}
 
-  /** The guesses; those without a unit take that of the one column of units of their dimension. */
+  /** The guesses; those without a unit take that of the nearest column of such units. */
   static List<ColumnGuess> beside(List<ColumnSurvey> columns, List<ColumnGuess> guesses) {
-    @Nullable ColumnSurvey only = null;
-    @Nullable Dimension measures = null;
-    for (ColumnSurvey column : columns) {
-      Dimension dimension = dimension(column);
+    Map<Integer, Dimension> units = new LinkedHashMap<>();
+    for (int i = 0; i < columns.size(); i++) {
+      Dimension dimension = guesses.get(i).entry() == null ? dimension(columns.get(i)) : null;
       if (dimension != null) {
-        if (only != null) {
-          return guesses;
-        }
-        only = column;
-        measures = dimension;
+        units.put(i, dimension);
       }
     }
-    if (only == null) {
+    if (units.isEmpty()) {
       return guesses;
     }
     List<ColumnGuess> all = new ArrayList<>();
-    for (ColumnGuess guess : guesses) {
+    for (int i = 0; i < guesses.size(); i++) {
+      ColumnGuess guess = guesses.get(i);
       Unit unit = guess.unit();
-      boolean takes = unit != null && unit.dimension().equals(measures) && guess.isUnitUnsaid();
-      all.add(takes ? guess.withUnitFrom(only) : guess);
+      int from = unit != null && guess.isUnitUnsaid() ? of(i, unit, columns, units) : -1;
+      all.add(from < 0 ? guess : said(guess, columns.get(from), columns.get(i)));
     }
     return all;
+  }
+
+  private static ColumnGuess said(ColumnGuess guess, ColumnSurvey from, ColumnSurvey column) {
+    ColumnGuess said = guess.withUnitFrom(from);
+    List<String> unknown =
+        from.texts().keySet().stream().filter(text -> named(text).isEmpty()).toList();
+    if (!unknown.isEmpty()) {
+      said = said.withDoubt("no units in " + from.name() + ": " + String.join(", ", unknown));
+    }
+    return isNamedAlike(from, column)
+        ? said
+        : said.withDoubt("that " + from.name() + " names its unit, too, is a guess");
+  }
+
+  /** The column that names the unit of another: by its name, the next one, or the only one. */
+  private static int of(
+      int column, Unit unit, List<ColumnSurvey> columns, Map<Integer, Dimension> units) {
+    List<Integer> fitting =
+        units.keySet().stream()
+            .filter(i -> unit.dimension().equals(units.get(i)))
+            .toList();
+    for (int i : fitting) {
+      if (isNamedAlike(columns.get(i), columns.get(column))) {
+        return i;
+      }
+    }
+    if (fitting.contains(column + 1)) {
+      return column + 1;
+    }
+    return fitting.size() == 1 ? fitting.get(0) : -1;
+  }
+
+  /** True if both names begin with the same word: {@code DEPTH_VAL}, {@code DEPTH_UOM}. */
+  private static boolean isNamedAlike(ColumnSurvey one, ColumnSurvey other) {
+    List<String> a = HeaderWords.of(one.name()).words();
+    List<String> b = HeaderWords.of(other.name()).words();
+    return !a.isEmpty() && !b.isEmpty() && a.get(0).equals(b.get(0));
   }
 
   /** What the texts of a column of units stand for. */
@@ -58,15 +96,24 @@ final class UnitColumns {
     return Units.named(text.toLowerCase(Locale.ROOT)).or(() -> Units.named(text));
   }
 
+  /** What its units measure: all its texts are units, or its name says so and most of them are. */
   private static @Nullable Dimension dimension(ColumnSurvey column) {
+    boolean says = HeaderWords.of(column.name()).words().stream().anyMatch(SAYING::contains);
     @Nullable Dimension found = null;
-    for (String text : column.texts().keySet()) {
-      Unit named = named(text).orElse(null);
-      if (named == null || (found != null && !found.equals(named.dimension()))) {
+    long named = 0;
+    for (Map.Entry<String, Integer> text : column.texts().entrySet()) {
+      Unit unit = named(text.getKey()).orElse(null);
+      if (unit == null && !says) {
         return null;
       }
-      found = named.dimension();
+      if (unit != null) {
+        if (found != null && !found.equals(unit.dimension())) {
+          return null;
+        }
+        found = unit.dimension();
+        named += text.getValue();
+      }
     }
-    return column.texts().size() > 1 ? found : null;
+    return (says && named * 2 >= column.filled()) || column.texts().size() > 1 ? found : null;
   }
 }

@@ -262,6 +262,8 @@ public final class Units {
           "m3/hr",
           "m3/hour",
           "m^3/h",
+          "m^3/hr",
+          "m^3/hour",
           "cu m/h");
   public static final Unit CUBIC_METRE_PER_DAY =
       add(
@@ -272,6 +274,8 @@ public final class Units {
           "m3/day",
           "m^3/d",
           "m^3/day",
+          "kL/d",
+          "kL/day",
           "cu m/day");
   public static final Unit GALLON_PER_DAY =
       add(

@@ -367,4 +367,78 @@ class HeaderSurveyTest {
     assertEquals("Well No", survey.columns().get(0).survey().name());
     assertEquals("Depth (ft)", survey.columns().get(1).survey().name());
   }
+
+  private static List<String> keys(HeaderSurvey survey) {
+    List<String> keys = new java.util.ArrayList<>();
+    for (ColumnGuess guess : survey.columns()) {
+      Entry entry = guess.entry();
+      keys.add(entry == null ? "" : entry.key());
+    }
+    return keys;
+  }
+
+  @Test
+  void partsOfOneValueAreJoined() throws Exception {
+    String text =
+        "Ref\tTD Ft\tTD In\tLat Deg\tLat Min\tLat Sec\tLon Deg\tLon Min\tLon Sec\n"
+            + "A\t120\t6\t44\t30\t0\t-75\t15\t36.0\nB\t99\t\t44\t12\t10\t-75\t1\t2\n";
+    HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.tsv"), text));
+    assertEquals(
+        List.of("record.id", "well.depth", "", "site.latitude", "", "", "site.longitude", "", ""),
+        keys(survey));
+    HeaderMap map = HeaderMaps.parse("draft", MapDraft.of(survey), CATALOGUE);
+    org.wellcurb.record.WellRecord record = Gathered.mapped(map, "t.tsv", text).records.get(0);
+    assertEquals(120.5 * 0.3048, record.lo(CATALOGUE.index("well.depth")), 1e-9);
+    assertEquals(44.5, record.lo(CATALOGUE.index("site.latitude")), 1e-9);
+    assertEquals(-75.26, record.lo(CATALOGUE.index("site.longitude")), 1e-9);
+  }
+
+  @Test
+  void wholeDegreesAloneAreADoubt() throws Exception {
+    assertTrue(column("latitude", "44", "45").doubts().toString().contains("where are the minutes"));
+    assertFalse(column("latitude", "44.5", "45").doubts().toString().contains("minutes"));
+  }
+
+  @Test
+  void eachMeasureMayHaveItsColumnOfUnits() throws Exception {
+    String text =
+        "BORE_ID,DEPTH_VAL,DEPTH_UOM,YIELD_VAL,YIELD_UOM\nA,30,M,2,L/S\nB,30,M,2,KL/D\n"
+            + "C,40,M,2,bucket\n";
+    HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.csv"), text));
+    assertEquals("DEPTH_UOM", survey.columns().get(1).unitFrom(), "of one unit only");
+    assertEquals("YIELD_UOM", survey.columns().get(3).unitFrom());
+    assertTrue(survey.columns().get(3).doubts().toString().contains("no units in YIELD_UOM: bucket"));
+    HeaderMap map = HeaderMaps.parse("draft", MapDraft.of(survey), CATALOGUE);
+    Gathered all = Gathered.mapped(map, "t.csv", text);
+    int flow = CATALOGUE.index("water.yield");
+    assertEquals(0.002, all.records.get(0).lo(flow), 1e-12);
+    assertEquals(2 / 86400.0, all.records.get(1).lo(flow), 1e-12);
+    assertFalse(all.records.get(2).isGiven(flow));
+    assertEquals(30, all.records.get(0).lo(CATALOGUE.index("well.depth")), 1e-12);
+  }
+
+  @Test
+  void whatCouldNotBeReadIsSaidBeforehand() throws Exception {
+    String[] cells = {"31", "near top", "flowing", "near top", "28", "27.5", "40"};
+    String doubts = column("static level ft", cells).doubts().toString();
+    assertTrue(doubts.contains("2 cells are not read as it stands: 'near top'"), doubts);
+    assertFalse(column("flowing artesian", "oui", "non").doubts().toString().contains("choices"));
+  }
+
+  @Test
+  void figuresAreNoChoices() throws Exception {
+    Entry stickup = column("casing stickup ft", "1.5", "1.5", "2").entry();
+    assertNotNull(stickup);
+    assertEquals("well.stickup", stickup.key());
+    Entry relief = column("relief valve psi", "75", "75").entry();
+    assertNotNull(relief);
+    assertEquals("relief.setting", relief.key());
+  }
+
+  @Test
+  void yearsInWordsAreDates() throws Exception {
+    Entry drilled = column("Drilled", "1940's", "Pre 1928", "12-May-04", "3/14/99", "?").entry();
+    assertNotNull(drilled);
+    assertEquals("dates.completed", drilled.key());
+  }
 }

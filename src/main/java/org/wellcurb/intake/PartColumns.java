@@ -1,0 +1,95 @@
+package org.wellcurb.intake;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.record.Entry;
+
+/**
+ * Columns that hold parts of one value: {@code LAT_DEG LAT_MIN LAT_SEC}, {@code TD_FT TD_IN}. The
+ * first alone would be a value that is wrong by the rest.
+ */
+final class PartColumns {
+  private static final Set<String> DEGREES = Set.of("deg", "degrees", "degree", "d");
+  private static final List<Set<String>> BEHIND_DEGREES =
+      List.of(
+          Set.of("min", "minutes", "minute", "mn", "m"),
+          Set.of("sec", "seconds", "second", "s"),
+          Set.of("dir", "hemisphere", "hemi", "ns", "ew"));
+  private static final Set<String> FEET = Set.of("ft", "feet", "foot");
+  private static final Set<String> INCHES = Set.of("in", "inch", "inches");
+
+  private PartColumns() {}
+
+  /** The guesses, parts brought together. */
+  static List<ColumnGuess> joined(List<ColumnGuess> guesses) {
+    List<ColumnGuess> all = new ArrayList<>(guesses);
+    for (int i = 0; i < all.size(); i++) {
+      ColumnGuess guess = all.get(i);
+      @Nullable Entry entry = guess.entry();
+      String last = last(guess);
+      if (entry == null) {
+        continue;
+      }
+      if (isPosition(entry) && DEGREES.contains(last)) {
+        join(all, i, "degrees", BEHIND_DEGREES);
+      } else if (FEET.contains(last)) {
+        join(all, i, "feet and inches", List.of(INCHES));
+      }
+      if (isPosition(entry) && all.get(i).joined().isEmpty() && isWhole(guess.survey())) {
+        all.set(i, all.get(i).withDoubt("whole degrees only: where are the minutes?"));
+      }
+    }
+    return all;
+  }
+
+  private static void join(List<ColumnGuess> all, int first, String how, List<Set<String>> behind) {
+    List<String> names = new ArrayList<>();
+    int at = first + 1;
+    for (Set<String> marks : behind) {
+      if (at < all.size() && isBeside(all.get(first), all.get(at)) && marks.contains(last(all.get(at)))) {
+        names.add(all.get(at).survey().name());
+        all.set(at, all.get(at).joinedTo(all.get(first).survey().name()));
+        at++;
+      }
+    }
+    if (!names.isEmpty()) {
+      all.set(first, all.get(first).withJoined(how, names));
+    }
+  }
+
+  private static boolean isPosition(Entry entry) {
+    return entry.key().endsWith("latitude") || entry.key().endsWith("longitude");
+  }
+
+  private static boolean isWhole(ColumnSurvey column) {
+    double[] numbers = column.numbers();
+    return numbers.length > 1 && Arrays.stream(numbers).allMatch(n -> n == Math.rint(n));
+  }
+
+  /** True if the names differ in their last word only. */
+  private static boolean isBeside(ColumnGuess one, ColumnGuess other) {
+    List<String> a = words(one);
+    List<String> b = words(other);
+    return a.size() == b.size() && a.subList(0, a.size() - 1).equals(b.subList(0, b.size() - 1));
+  }
+
+  private static String last(ColumnGuess guess) {
+    List<String> words = words(guess);
+    return words.size() < 2 ? "" : words.get(words.size() - 1);
+  }
+
+  private static List<String> words(ColumnGuess guess) {
+    String name = guess.survey().name().replaceAll("([a-z])([A-Z])", "$1 $2");
+    List<String> words = new ArrayList<>();
+    for (String word : name.toLowerCase(Locale.ROOT).split("[^\\p{L}\\p{N}]+", -1)) {
+      if (!word.isEmpty()) {
+        words.add(word);
+      }
+    }
+    return words;
+  }
+}

@@ -1,0 +1,87 @@
+package org.wellcurb.intake;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.quantity.DateOrder;
+import org.wellcurb.quantity.UnitSystem;
+import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.CellReader;
+import org.wellcurb.record.CellStyle;
+import org.wellcurb.record.Entry;
+import org.wellcurb.record.Kind;
+import org.wellcurb.record.RecordFiller;
+import org.wellcurb.record.WellRecord;
+
+/** Which cells of a column could not be read if its guess were used as it stands. */
+final class Unread {
+  /** Texts that are named. */
+  private static final int SHOWN = 4;
+
+  private final CellReader reader;
+  private final RecordFiller scratch;
+
+  private Unread(Catalogue catalogue) {
+    reader = new CellReader(catalogue);
+    scratch = new RecordFiller(catalogue);
+  }
+
+  /** The guesses; those of amounts and dates say what could not be read. */
+  static List<ColumnGuess> said(Catalogue catalogue, List<ColumnGuess> guesses) {
+    Unread unread = new Unread(catalogue);
+    List<ColumnGuess> all = new ArrayList<>();
+    guesses.forEach(guess -> all.add(unread.said(guess)));
+    return all;
+  }
+
+  /** True if a text is read as a choice of this entry, or as yes or no. */
+  static boolean reads(Entry entry, String text) {
+    Unread unread = new Unread(Catalogue.standard());
+    return unread.state(entry, text, null, TableMap.STYLE) != WellRecord.UNREADABLE;
+  }
+
+  private byte state(
+      Entry entry, String text, org.wellcurb.quantity.@Nullable Unit unit, CellStyle style) {
+    scratch.clear("", 0);
+    reader.read(scratch, entry.index(), text, unit, UnitSystem.US, style);
+    return (byte) scratch.record().state(entry.index());
+  }
+
+  private ColumnGuess said(ColumnGuess guess) {
+    @Nullable Entry entry = guess.entry();
+    boolean alone = guess.joined().isEmpty() && guess.unitFrom().isEmpty();
+    if (entry == null || !alone || !(entry.kind().isAmount() || entry.kind() == Kind.DATE)) {
+      return guess;
+    }
+    CellStyle style = style(guess);
+    long cells = 0;
+    List<String> shown = new ArrayList<>();
+    for (Map.Entry<String, Integer> text : guess.survey().mostCommon()) {
+      boolean known = guess.unknown().contains(text.getKey());
+      if (!known && state(entry, text.getKey(), guess.unit(), style) == WellRecord.UNREADABLE) {
+        cells += text.getValue();
+        if (shown.size() < SHOWN) {
+          shown.add("'" + text.getKey() + "'");
+        }
+      }
+    }
+    if (cells == 0) {
+      return guess;
+    }
+    String many = cells == 1 ? "1 cell is" : cells + " cells are";
+    return guess.withDoubt(
+        many + " not read as it stands: " + String.join(", ", shown) + (cells > shown.size() ? " ..." : ""));
+  }
+
+  private static CellStyle style(ColumnGuess guess) {
+    DateOrder order =
+        switch (guess.dates()) {
+          case "day first" -> DateOrder.DAY_FIRST;
+          case "month first" -> DateOrder.MONTH_FIRST;
+          default -> DateOrder.ISO_ONLY;
+        };
+    CellStyle style = TableMap.STYLE.withComma(guess.survey().comma()).withDateOrder(order);
+    return guess.pivot() > 0 ? style.withPivotYear(guess.pivot()) : style;
+  }
+}
