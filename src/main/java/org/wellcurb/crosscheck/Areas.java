@@ -4,7 +4,8 @@ import java.io.IOException;
 
 /**
  * Where records are, coarsely: the area whose figures are like theirs, and the place where wells of
- * one street stand. Records without a position have their zone for an area, and no place.
+ * one street stand. Records without a position have their zone for both: they may all stand in one
+ * street.
  */
 final class Areas {
   /** Degrees of an area: some 5 km. */
@@ -26,14 +27,24 @@ final class Areas {
     long[] keys = new long[n];
     for (int i = 0; i < n; i++) {
       keys[i] = key(latitude[i], longitude[i], zone[i]);
-      boolean isPlaced = !Float.isNaN(latitude[i]) && !Float.isNaN(longitude[i]);
-      place[i] = isPlaced ? Long.hashCode(mixed(cell(latitude[i], longitude[i], PLACE))) | 1 : 0;
+      long here = keys[i] < 0 ? keys[i] : cell(latitude[i], longitude[i], PLACE);
+      place[i] = Long.hashCode(mixed(here));
     }
     Distinct areas = new Distinct(keys);
     count = areas.count();
     for (int i = 0; i < n; i++) {
       area[i] = areas.code(key(latitude[i], longitude[i], zone[i]));
     }
+  }
+
+  /**
+   * @param area of each record, less than their count
+   * @param place a mark of the place of each
+   */
+  Areas(int[] area, int[] place, int count) {
+    this.area = area.clone();
+    this.place = place.clone();
+    this.count = count;
   }
 
   static Areas of(SurveyFile survey, int[] zone) throws IOException {
@@ -61,7 +72,7 @@ final class Areas {
     return area[record];
   }
 
-  /** A mark of the place of a record; 0 where it is not known. */
+  /** A mark of the place of a record. */
   int place(int record) {
     return place[record];
   }

@@ -72,7 +72,7 @@ final class FiguresByArea {
       if (written[i] <= 0) {
         written[i] = Float.NaN;
       }
-      if (Float.isNaN(written[i]) || areas.place(i) == 0) {
+      if (Float.isNaN(written[i])) {
         continue;
       }
       long who = Areas.mixed(((long) contractor.of(i) << 32) | (areas.place(i) & 0xFFFFFFFFL));

@@ -11,6 +11,14 @@ final class Habits {
   /** Share of figures that are multiples of a step by which it is told. */
   private static final double OF_STEP = 0.6;
 
+  /** Steps to which some of a contractor's crews may round, though most of its figures are not. */
+  private static final float[] CREW_STEPS = {100, 50, 25, 21, 20, 10};
+
+  /** Fewest multiples of a step, and how many times others' share, by which a crew is told. */
+  private static final int LEAST_OF_CREW = 5;
+
+  private static final double MORE_OF_CREW = 2;
+
   /** How far around a figure others' figures are spread out, at most, and as a share of it. */
   private static final float MOST_AROUND = 10;
 
@@ -93,7 +101,33 @@ final class Habits {
     float around = Math.max(reach, Math.min(MOST_AROUND, Math.abs(figure) * SHARE_AROUND));
     double spreadOut =
         others.sum(figure - around, figure + around) * (isRounded ? step : 1) / (2 * around);
-    return share(Math.max(others.sum(figure - reach, figure + reach), spreadOut));
+    double sum = Math.max(others.sum(figure - reach, figure + reach), spreadOut);
+    for (float each : CREW_STEPS) {
+      if (each > 2 * reach && isMultiple(figure, each) && isStepOfCrew(each, figure)) {
+        sum = Math.max(sum, others.sum(figure - each / 2, figure + each / 2));
+      }
+    }
+    return share(sum);
+  }
+
+  /**
+   * Whether a crew of the contractor rounds to a step, told by figures other than one: far more of
+   * them are multiples than among all others.
+   */
+  private boolean isStepOfCrew(float each, float but) {
+    double ofOwn = multiples(own, each, but, 0);
+    return ofOwn >= LEAST_OF_CREW && ofOwn >= MORE_OF_CREW * multiples(others, each, but, step);
+  }
+
+  /** How many figures, but one, are multiples once they are rounded. */
+  private static double multiples(Figures figures, float of, float but, float rounded) {
+    double sum = 0;
+    for (int i = 0; i < figures.size(); i++) {
+      float figure = figures.figure(i);
+      float seen = rounded > 0 ? (float) Math.rint(figure / rounded) * rounded : figure;
+      sum += seen != but && isMultiple(seen, of) ? figures.count(i) : 0;
+    }
+    return sum;
   }
 
   /** Figures of its own that are multiples of a coarse step. */

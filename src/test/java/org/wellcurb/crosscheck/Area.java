@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.RecordMark;
 import org.wellcurb.record.RecordReader;
@@ -273,6 +274,12 @@ final class Area {
 
   int size() {
     return records.size();
+  }
+
+  /** Changes each form. */
+  Area each(Consumer<Map<String, String>> change) {
+    records.forEach(change);
+    return this;
   }
 
   /** Adds a record as it is done when records are screened. */

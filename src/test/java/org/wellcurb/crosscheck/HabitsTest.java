@@ -2,6 +2,7 @@ package org.wellcurb.crosscheck;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
@@ -11,15 +12,15 @@ import org.junit.jupiter.api.Test;
 
 /** What a contractor writes, beside all others in the same areas. */
 class HabitsTest {
-  private static Habits habits(float[] own, float[] others, boolean isPlaced) {
+  private static Habits habits(float[] own, float[] others, boolean isOnePlace) {
     int n = own.length + others.length;
     float[] written = Arrays.copyOf(own, n);
     System.arraycopy(others, 0, written, own.length, others.length);
     int[] contractor = new int[n];
     Arrays.fill(contractor, own.length, n, 1);
-    float[] at = new float[n];
-    Arrays.fill(at, isPlaced ? 44.005f : Float.NaN);
-    Areas areas = new Areas(at, at, new int[n]);
+    int[] places = new int[n];
+    Arrays.setAll(places, i -> isOnePlace ? 0 : i);
+    Areas areas = new Areas(new int[n], places, 1);
     FiguresByArea all = new FiguresByArea(written, record -> contractor[record], areas);
     int[] records = new int[own.length];
     int count = 0;
@@ -47,6 +48,17 @@ class HabitsTest {
     assertEquals(30, habits(own, figures(50, 20, 1), false).size);
   }
 
+  /** Where wells stand is not known: they may all be of one street. */
+  @Test
+  void recordsWithoutAPositionAreOfOnePlaceAZone() {
+    float[] nowhere = {Float.NaN, Float.NaN, Float.NaN, 44.005f};
+    Areas areas = new Areas(nowhere, nowhere, new int[] {1, 1, 2, 1});
+    assertEquals(areas.place(0), areas.place(1));
+    assertNotEquals(areas.place(0), areas.place(2));
+    assertNotEquals(areas.place(0), areas.place(3));
+    assertEquals(3, areas.count());
+  }
+
   @Test
   void areasWithFewOthersAreNotCompared() {
     assertEquals(0, habits(figures(30, 20, 1), figures(14, 20, 1), false).size);
@@ -70,6 +82,20 @@ class HabitsTest {
     Habits habits = habits(own, figures(100, 20, 1), false);
     assertTrue(habits.othersShare(40) >= 10.0 / 101, "" + habits.othersShare(40));
     assertTrue(habits.othersShare(40) <= 12.0 / 101, "" + habits.othersShare(40));
+  }
+
+  /** One crew of three has rods of 21 feet: its figures are laid beside all within half a rod. */
+  @Test
+  void aCrewThatRoundsToRodsIsMeasuredByThem() {
+    float[] own = figures(30, 20, 2);
+    float[] rods = {42, 63, 63, 63, 63, 63, 84, 84, 84, 105, 105, 42};
+    float[] both = Arrays.copyOf(own, own.length + rods.length);
+    System.arraycopy(rods, 0, both, own.length, rods.length);
+    Habits habits = habits(both, figures(100, 20, 1), false);
+    assertTrue(habits.othersShare(63) >= 21.0 / 101, "" + habits.othersShare(63));
+    Arrays.fill(both, own.length, both.length, 63);
+    habits = habits(both, figures(100, 20, 1), false);
+    assertTrue(habits.othersShare(63) <= 3.0 / 101, "one figure is no step");
   }
 
   @Test
