@@ -10,8 +10,11 @@ import org.wellcurb.record.Kind;
 /**
  * When two forms are nearly the same. What every form has of its own, and who copies one has to
  * change, is three things however many entries tell it: where the well is, when, and by whom. Where
- * two of these differ, nothing else may: honest forms that do and differ a little more are too
- * many.
+ * two of these differ, nothing else may, but on forms on which much is measured: honest forms that
+ * do and differ a little more are too many.
+ *
+ * <p>On forms on which little is measured figures agree by chance. These are said to be alike only
+ * where they are the same: at one place, on one day, in all that they say.
  */
 public final class Alike {
   /** Things that may differ between near copies. */
@@ -22,6 +25,9 @@ public final class Alike {
 
   /** The same where more differs than where, when and by whom. */
   public static final int LEAST_MEASURED_BESIDE = 5;
+
+  /** Measured entries that must agree for one thing to differ beside two of where, when and whom. */
+  public static final int LEAST_MEASURED_OF_MUCH = 10;
 
   /** Measured entries that may differ. */
   public static final int MOST_MEASURED_DIFFERENT = 1;
@@ -54,9 +60,15 @@ public final class Alike {
 
   private final Tells[] tells;
   private final String[] keys;
+  private final int latitude;
+  private final int longitude;
+  private final int completed;
 
   Alike(Catalogue catalogue) {
     int entries = catalogue.size();
+    latitude = catalogue.index("site.latitude");
+    longitude = catalogue.index("site.longitude");
+    completed = catalogue.index("dates.completed");
     tells = new Tells[entries + SurveyRow.BESIDE.size()];
     keys = new String[tells.length];
     for (int i = 0; i < tells.length; i++) {
@@ -119,11 +131,26 @@ public final class Alike {
     }
     int beside = more + measuredDifferent;
     int own = where + when + whom;
-    return beside + own <= MOST_DIFFERENT
-        && (own < 2 || beside == 0)
+    boolean isMuch = beside <= 1 && measured >= LEAST_MEASURED_OF_MUCH;
+    return (isMuch || (beside + own <= MOST_DIFFERENT && (own < 2 || beside == 0)))
         && measuredDifferent <= MOST_MEASURED_DIFFERENT
         && measured >= (beside == 0 ? LEAST_MEASURED : LEAST_MEASURED_BESIDE)
         && equal >= LEAST_EQUAL;
+  }
+
+  /** Whether the records with these marks say the same of one place and day. */
+  boolean isSame(int[] a, int[] b) {
+    int measured = 0;
+    for (int e = 0; e < tells.length; e++) {
+      if (a[e] != b[e] && tells[e] != Tells.WHICH) {
+        return false;
+      }
+      measured += a[e] != 0 && tells[e] == Tells.MEASURED ? 1 : 0;
+    }
+    return a[latitude] != 0
+        && a[longitude] != 0
+        && a[completed] != 0
+        && measured >= SurveyRow.FEW_OF_SAME;
   }
 
   /** The same for wells of one street, which are alike for honest reasons: each entry counts. */

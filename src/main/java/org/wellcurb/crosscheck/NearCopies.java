@@ -13,7 +13,7 @@ import java.util.TreeMap;
  * two records share says nothing, for many positions are section centres.
  *
  * <p>They are found in time that grows with the number of records: near copies agree in all
- * measured entries but those of one of four parts. Records that do so are laid beside a few that
+ * measured entries but those of one of four parts, or in all that they say. Records that do so are laid beside a few that
  * stand next to them, in an order that hangs on their numbers and not on their rows, and are
  * compared entry by entry unless they are known to be of one group.
  */
@@ -26,6 +26,14 @@ final class NearCopies {
 
   /** Pairs that are compared at least, however small the batch. */
   private static final int LEAST_CANDIDATES = 1_000_000;
+
+  /** Columns of hashes in which near copies agree. */
+  private static final int[] HASHES = new int[SurveyRow.GROUP_COUNT + 1];
+
+  static {
+    Arrays.setAll(HASHES, i -> SurveyRow.GROUPS + 4 * i);
+    HASHES[SurveyRow.GROUP_COUNT] = SurveyRow.WHOLE;
+  }
 
   private final SurveyFile survey;
   private final Alike alike;
@@ -49,8 +57,8 @@ final class NearCopies {
     this.alike = alike;
     this.ids = ids;
     int[] order = order();
-    for (int group = 0; group < SurveyRow.GROUP_COUNT; group++) {
-      candidates(survey.ints(SurveyRow.GROUPS + 4 * group), order);
+    for (int hash : HASHES) {
+      candidates(survey.ints(hash), order);
     }
     KeySort.sort(pairs, size);
     before = new int[ids.length];
@@ -135,11 +143,16 @@ final class NearCopies {
         read = first;
       }
       survey.marks(second, b);
-      if (alike.isNear(a, b) && (alike.isNearWithinStreet(a, b) || isFar(first, second))) {
+      if (isAlike(first, second, a, b)) {
         unite(first(first), first(second), a, b);
       }
     }
     pairs = new long[0];
+  }
+
+  private boolean isAlike(int first, int second, int[] a, int[] b) throws IOException {
+    return alike.isSame(a, b)
+        || (alike.isNear(a, b) && (alike.isNearWithinStreet(a, b) || isFar(first, second)));
   }
 
   /** Whether wells are known to stand too far apart to be of one street. */
@@ -196,13 +209,13 @@ final class NearCopies {
     if (isFull) {
       return true;
     }
-    for (int group = 0; group < SurveyRow.GROUP_COUNT; group++) {
+    for (int group = 0; group < HASHES.length; group++) {
       int[] wide = shared.get(group);
       if (wide.length == 0) {
         continue;
       }
       Arrays.sort(wide);
-      int[] hashes = survey.ints(SurveyRow.GROUPS + 4 * group);
+      int[] hashes = survey.ints(HASHES[group]);
       int[] met = new int[wide.length];
       Arrays.fill(met, -1);
       for (int i = 0; i < hashes.length; i++) {

@@ -33,10 +33,11 @@ final class SurveyRow {
   static final int FILE = 68;
   static final int LINE = 72;
   static final int MARKS = 76;
-  static final int YEAR = 80;
-  static final int FLAGS = 82;
-  static final int PACK = 84;
-  static final int HEAD = 86;
+  static final int WHOLE = 80;
+  static final int YEAR = 84;
+  static final int FLAGS = 86;
+  static final int PACK = 88;
+  static final int HEAD = 90;
 
   /** Bytes of the number of marks, and of one mark. */
   static final int MARK_COUNT = 2;
@@ -64,12 +65,16 @@ final class SurveyRow {
   /** Fewest measured entries that make a group worth comparing. */
   private static final int FEW = 3;
 
+  /** Fewest measured entries of a record that may be said to be the same as another. */
+  static final int FEW_OF_SAME = 2;
+
   /** Into which of four parts each measured entry falls; less than 0 for all others. */
   private final byte[] parts;
 
   private final int[] ofPart = new int[GROUP_COUNT];
   private final int[] given = new int[GROUP_COUNT];
   private final byte[] said;
+  private final boolean[] isIdentity;
   private final int[] values;
   private final int latitude;
   private final int longitude;
@@ -83,8 +88,10 @@ final class SurveyRow {
   SurveyRow(Catalogue catalogue, int rules) {
     said = new byte[Told.bytes(rules)];
     parts = new byte[catalogue.size()];
+    isIdentity = new boolean[parts.length];
     int measured = 0;
     for (int i = 0; i < parts.length; i++) {
+      isIdentity[i] = isIdentity(catalogue.entry(i));
       parts[i] = (byte) (isMeasured(catalogue.entry(i)) ? measured++ % GROUP_COUNT : -1);
     }
     values = new int[Field.values().length];
@@ -121,8 +128,10 @@ final class SurveyRow {
   void put(ByteBuffer into, WellRecord record, int[] hashes, int flags) {
     int at = into.position();
     into.putLong(at + ID, RecordMark.of(record.id()));
-    groups(into, at, record, hashes);
+    int measured = groups(into, at, record, hashes);
     boolean placed = isExact(record, latitude) && isExact(record, longitude);
+    boolean isTold = placed && record.isGiven(completed) && measured >= FEW_OF_SAME;
+    into.putInt(at + WHOLE, isTold ? whole(record, hashes) : 0);
     into.putFloat(at + LATITUDE, placed ? (float) record.lo(latitude) : Float.NaN);
     into.putFloat(at + LONGITUDE, placed ? (float) record.lo(longitude) : Float.NaN);
     into.putFloat(at + ELEVATION, exact(record, elevation));
@@ -151,8 +160,10 @@ final class SurveyRow {
   /**
    * Four hashes, each of the measured entries of all parts but one: two records that differ in one
    * of these agree in the hash that leaves out its part.
+   *
+   * @return how many measured entries are given
    */
-  private void groups(ByteBuffer into, int at, WellRecord record, int[] hashes) {
+  private int groups(ByteBuffer into, int at, WellRecord record, int[] hashes) {
     Arrays.fill(ofPart, 0);
     Arrays.fill(given, 0);
     int all = 0;
@@ -171,6 +182,18 @@ final class SurveyRow {
       }
       into.putInt(at + GROUPS + 4 * group, all - given[group] < FEW ? 0 : hash | 1);
     }
+    return all;
+  }
+
+  /** A hash of all entries but those that tell records apart. */
+  private int whole(WellRecord record, int[] hashes) {
+    int hash = 1;
+    for (int i = 0; i < hashes.length; i++) {
+      if (!isIdentity[i] && record.state(i) != WellRecord.UNKNOWN) {
+        hash = (hash * 0x01000193 + hashes[i]) * 0x01000193 + i;
+      }
+    }
+    return hash | 1;
   }
 
   /** Puts the marks of what a record says at the buffer's position. */

@@ -100,6 +100,7 @@ public final class CrosscheckJson {
     json.writeNumberField("records", found.nearCopyRecords());
     json.writeNumberField("mostDifferent", Alike.MOST_DIFFERENT);
     json.writeNumberField("leastMeasured", Alike.LEAST_MEASURED);
+    json.writeNumberField("leastMeasuredOfMuch", Alike.LEAST_MEASURED_OF_MUCH);
     json.writeNumberField("leastEqual", Alike.LEAST_EQUAL);
     json.writeBooleanField("searchCut", found.isCut());
     json.writeArrayFieldStart("shown");

@@ -167,6 +167,59 @@ class NearCopiesTest {
     assertEquals(0, found().nearCopyTotal());
   }
 
+  /** A form of little is said to be alike only where all is the same, place and day too. */
+  @Test
+  void narrowRowsThatSayTheSameAreAlike() throws Exception {
+    String[] row = {
+      "record.id", "N-1", "dates.completed", "2019-04-02", "site.latitude", "44.012345",
+      "site.longitude", "-38.5", "well.depth", "200", "water.static_level", "20"
+    };
+    Map<String, String> first = batch.add(row);
+    copy(first);
+    assertEquals(1, found().nearCopyTotal());
+    assertEquals(5, found().nearCopies().get(0).equal());
+    for (String key : List.of("dates.completed", "site.latitude", "water.static_level")) {
+      batch.records.clear();
+      copy(batch.add(row)).remove(key);
+      assertEquals(0, found().nearCopyTotal(), "one row has no " + key);
+      batch.records.forEach(record -> record.remove(key));
+      assertEquals(0, found().nearCopyTotal(), "no row has " + key);
+    }
+    batch.records.clear();
+    copy(batch.add(row), "water.static_level", "21");
+    assertEquals(0, found().nearCopyTotal());
+  }
+
+  /** With much that agrees, who changes one figure beside where, when and whom is found. */
+  @Test
+  void aFormOfMuchMayDifferInOneThingMore() throws Exception {
+    for (boolean isMuch : new boolean[] {true, false}) {
+      batch.records.clear();
+      Map<String, String> form = form();
+      form.putAll(
+          Map.of(
+              "well.drilled_depth", "231", "grout.bottom", "33", "water.test_rate", "7",
+              "well.screen_top", "201"));
+      if (isMuch) {
+        form.put("grout.top", "1");
+      }
+      Map<String, String> copy =
+          copy(
+              form,
+              "site.latitude",
+              "45.51",
+              "dates.completed",
+              "2001-01-01",
+              "installer.licence",
+              "X-2",
+              "water.static_level",
+              "9");
+      assertEquals(isMuch ? 1 : 0, found().nearCopyTotal(), "one thing more");
+      copy.put("tank.volume", "1");
+      assertEquals(0, found().nearCopyTotal(), "two things more");
+    }
+  }
+
   @Test
   void equalFormsAreOneGroup() throws Exception {
     Map<String, String> form = form();
