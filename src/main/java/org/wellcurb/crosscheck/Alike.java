@@ -13,15 +13,15 @@ import org.wellcurb.record.Kind;
  * two of these differ, nothing else may, but on forms on which much is measured: honest forms that
  * do and differ a little more are too many.
  *
- * <p>On forms on which little is measured figures agree by chance. These are said to be alike only
- * where they are the same: at one place, on one day, in all that they say.
+ * <p>Where little is measured, and written in fives, figures agree by chance: what agrees must be
+ * rare in the batch, as {@link Commonness} has it, or all must be the same, place and day too.
  */
 public final class Alike {
   /** Things that may differ between near copies. */
   public static final int MOST_DIFFERENT = 3;
 
   /** Measured entries that must agree: wells alike on a form differ in these. */
-  public static final int LEAST_MEASURED = 4;
+  public static final int LEAST_MEASURED = 3;
 
   /** The same where more differs than where, when and by whom. */
   public static final int LEAST_MEASURED_BESIDE = 5;
@@ -33,7 +33,7 @@ public final class Alike {
   public static final int MOST_MEASURED_DIFFERENT = 1;
 
   /** Entries that must agree in all. */
-  public static final int LEAST_EQUAL = 8;
+  public static final int LEAST_EQUAL = 6;
 
   private static final Set<String> WHERE =
       Set.of(
@@ -45,6 +45,36 @@ public final class Alike {
           "site.septic_longitude",
           "site.elevation",
           "site.zone");
+
+  /** Records that agree with one by chance; where they are more, two that agree are no copies. */
+  public static final double MOST_BY_CHANCE = 1e-4;
+
+  /** What an entry tells apart from others: nothing that counts. */
+  static final int NOTHING = 0;
+
+  /** Whose work it is. */
+  static final int BY_WHOM = 1;
+
+  /** On what day. */
+  private static final int ON_DAY = 2;
+
+  /** How many such kinds there are: those two, and kinds of measured entries. */
+  static final int SAYINGS = 9;
+
+  /** Measured entries that hang on one another; all others of them tell one thing more. */
+  private static final List<Set<String>> MEASURED =
+      List.of(
+          Set.of("water.static_level"),
+          Set.of("water.pumping_level"),
+          Set.of("water.yield", "water.test_rate", "water.free_flow"),
+          Set.of(
+              "well.casing_depth",
+              "well.outer_casing_depth",
+              "well.liner_top",
+              "well.rock_depth",
+              "grout.top",
+              "grout.bottom"),
+          Set.of("pump.rated_flow", "relief.capacity", "site.sewage_flow"));
 
   private static final Set<String> WHOM = Set.of("driller.licence", "installer.licence");
 
@@ -59,6 +89,7 @@ public final class Alike {
   }
 
   private final Tells[] tells;
+  private final byte[] sayings;
   private final String[] keys;
   private final int latitude;
   private final int longitude;
@@ -71,10 +102,49 @@ public final class Alike {
     completed = catalogue.index("dates.completed");
     tells = new Tells[entries + SurveyRow.BESIDE.size()];
     keys = new String[tells.length];
+    sayings = new byte[tells.length];
     for (int i = 0; i < tells.length; i++) {
       tells[i] = i < entries ? tells(catalogue.entry(i)) : Tells.MORE;
       keys[i] = i < entries ? catalogue.entry(i).key() : SurveyRow.BESIDE.get(i - entries);
+      sayings[i] = (byte) saying(tells[i], keys[i]);
     }
+  }
+
+  private static int saying(Tells tells, String key) {
+    if (tells == Tells.WHOM) {
+      return BY_WHOM;
+    }
+    if (tells != Tells.MEASURED) {
+      return key.equals("dates.completed") ? ON_DAY : NOTHING;
+    }
+    int kind = 0;
+    while (kind < MEASURED.size() && !MEASURED.get(kind).contains(key)) {
+      kind++;
+    }
+    return ON_DAY + 1 + kind;
+  }
+
+  /** The kind of what an entry tells, less than {@link #SAYINGS}. */
+  int saying(int entry) {
+    return sayings[entry];
+  }
+
+  /** A mark of the position; 0 if there is none. */
+  int where(int[] marks) {
+    return marks[latitude] == 0 || marks[longitude] == 0
+        ? 0
+        : (marks[latitude] * 0x01000193 + marks[longitude]) | 1;
+  }
+
+  /** A mark of all that is measured. */
+  int measured(int[] marks) {
+    int mark = 1;
+    for (int e = 0; e < marks.length; e++) {
+      if (tells[e] == Tells.MEASURED && marks[e] != 0) {
+        mark = (mark * 0x01000193 + marks[e]) * 0x01000193 + e;
+      }
+    }
+    return mark;
   }
 
   private static Tells tells(Entry entry) {

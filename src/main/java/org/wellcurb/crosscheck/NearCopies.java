@@ -7,6 +7,7 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.NavigableMap;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Records that are nearly the same under different numbers, put together in groups. A position that
@@ -47,6 +48,8 @@ final class NearCopies {
 
   /** By hash, those that more records share than are laid beside one another. */
   private final List<int[]> shared = new ArrayList<>();
+
+  private @Nullable Commonness commonness;
 
   private long[] pairs = new long[1024];
   private int size;
@@ -152,7 +155,19 @@ final class NearCopies {
 
   private boolean isAlike(int first, int second, int[] a, int[] b) throws IOException {
     return alike.isSame(a, b)
-        || (alike.isNear(a, b) && (alike.isNearWithinStreet(a, b) || isFar(first, second)));
+        || (alike.isNear(a, b)
+            && (alike.isNearWithinStreet(a, b) || isFar(first, second))
+            && commonness().expected(a, b) <= Alike.MOST_BY_CHANCE);
+  }
+
+  /** How common what records say is: counted once it is asked for. */
+  private Commonness commonness() throws IOException {
+    Commonness known = commonness;
+    if (known == null) {
+      known = new Commonness(survey, alike, ids);
+      commonness = known;
+    }
+    return known;
   }
 
   /** Whether wells are known to stand too far apart to be of one street. */

@@ -102,6 +102,7 @@ public final class CrosscheckJson {
     json.writeNumberField("leastMeasured", Alike.LEAST_MEASURED);
     json.writeNumberField("leastMeasuredOfMuch", Alike.LEAST_MEASURED_OF_MUCH);
     json.writeNumberField("leastEqual", Alike.LEAST_EQUAL);
+    JsonText.number(json, "mostByChance", Alike.MOST_BY_CHANCE);
     json.writeBooleanField("searchCut", found.isCut());
     json.writeArrayFieldStart("shown");
     for (Duplicates.NearCopy near : found.nearCopies()) {

@@ -155,6 +155,24 @@ class NearCopiesTest {
     assertEquals(1, found().nearCopyTotal());
   }
 
+  /** Three figures that nobody else writes are no chance; three that many write are. */
+  @Test
+  void rareFiguresTellACopyFromCommonOnes() throws Exception {
+    for (int i = 0; i < 800; i++) {
+      Map<String, String> form = form();
+      form.keySet()
+          .removeAll(List.of("water.pumping_level", "well.casing_depth", "pump.intake_depth"));
+      form.putAll(Map.of("well.depth", "200", "water.static_level", "20"));
+    }
+    copy(batch.records.get(7), "site.latitude", "45.5", "dates.completed", "2001-01-01");
+    assertEquals(0, found().nearCopyTotal());
+    Map<String, String> rare = batch.records.get(9);
+    rare.putAll(
+        Map.of("well.depth", "187.3", "water.static_level", "43.2", "water.yield", "7.35"));
+    copy(rare, "site.latitude", "45.5", "dates.completed", "2001-01-01");
+    assertEquals(1, found().nearCopyTotal());
+  }
+
   /** Three figures agree by chance among many wells: nothing is said of them. */
   @Test
   void formsOfThreeMeasuredEntriesAreNoCopies() throws Exception {

@@ -1,6 +1,7 @@
 package org.wellcurb.crosscheck;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -38,6 +39,27 @@ class UnplacedRegionTest {
     saysNothing(
         record ->
             record.keySet().removeAll(List.of("site.latitude", "site.longitude", "site.zone")));
+  }
+
+  /** Depth, casing, level and yield in fives and tens: among so many wells some agree in all. */
+  @Test
+  void ofFewMeasuredEntriesHoldNoCopies() throws Exception {
+    long seed = 5004;
+    CrossResult result =
+        new Area(seed, 10_000)
+            .each(
+                record ->
+                    record
+                        .keySet()
+                        .removeAll(
+                            List.of(
+                                "well.drilled_depth",
+                                "grout.bottom",
+                                "water.pumping_level",
+                                "water.test_rate",
+                                "pump.intake_depth")))
+            .check(folder);
+    assertTrue(result.duplicates().nearCopyTotal() <= 3, "seed " + seed + ": " + result);
   }
 
   @Test
