@@ -5,14 +5,15 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Evaluation;
 import org.wellcurb.formula.Expr;
+import org.wellcurb.formula.Relation;
 import org.wellcurb.formula.Speech;
 import org.wellcurb.formula.Truth;
 import org.wellcurb.quantity.Unit;
 
 /**
  * Finds the comparison that decided a condition. Of {@code and} it is a part with the truth of the
- * whole, the one nearest to failing; of {@code or} the one nearest to holding; where the parts are
- * of different dimensions, the first.
+ * whole, the one nearest to failing; of {@code or} the one nearest to holding, of those that have a
+ * limit; where the parts are of different dimensions, the first.
  */
 final class DecidingPart {
   private final Evaluation at;
@@ -54,7 +55,7 @@ final class DecidingPart {
   private Deciding among(Expr.Condition whole, List<Expr.Condition> parts, boolean wantsLeast) {
     int truth = at.truth(whole);
     List<Deciding> deciding = new ArrayList<>();
-    for (Expr.Condition part : parts) {
+    for (Expr.Condition part : wantsLeast ? parts : limits(parts)) {
       if (at.truth(part) == truth) {
         deciding.add(of(part));
       }
@@ -72,6 +73,18 @@ final class DecidingPart {
       }
     }
     return best;
+  }
+
+  /**
+   * Of parts any of which would do, those that have a limit to come up to; all, where none has. One
+   * that asks for a figure itself ({@code = 0 psi}) is another way out, and no limit.
+   */
+  private static List<Expr.Condition> limits(List<Expr.Condition> parts) {
+    List<Expr.Condition> limits =
+        parts.stream()
+            .filter(part -> !(part instanceof Expr.Compare e && e.relation() == Relation.EQUAL))
+            .toList();
+    return limits.isEmpty() ? parts : limits;
   }
 
   private static double inSi(Deciding d) {

@@ -30,7 +30,7 @@ public final class FindingSentence {
     String label = capital(subject(deciding));
     @Nullable Unit unit = deciding.unit();
     if (deciding.isDate() || unit != null) {
-      return measured(deciding, label, unit);
+      return measured(finding, label, unit);
     }
     String value = deciding.valueText().isEmpty() ? deciding.written() : deciding.valueText();
     if (value.isEmpty()) {
@@ -73,32 +73,59 @@ public final class FindingSentence {
         : text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
   }
 
-  private String measured(Deciding deciding, String label, @Nullable Unit unit) {
+  private String measured(Finding finding, String label, @Nullable Unit unit) {
+    Deciding deciding = finding.deciding();
+    // Entries that contradict each other have no limit between them.
+    boolean fits = finding.rule().kind() == FindingKind.DISCREPANCY;
+    double margin = Math.abs(deciding.margin());
+    boolean isTidy = isApart(deciding, unit);
+    boolean isWorked = isTidy && !deciding.subject().isEmpty();
     String value =
-        deciding.valueText().isEmpty() ? print(deciding.value(), unit) : deciding.valueText();
+        deciding.valueText().isEmpty()
+            ? print(deciding.value(), unit, isWorked)
+            : deciding.valueText();
     if (Double.isNaN(deciding.value()) && deciding.valueText().isEmpty()) {
       return words.say("finding.blank", label);
     }
     String limit =
-        Double.isNaN(deciding.limit()) ? deciding.limitText() : print(deciding.limit(), unit);
+        Double.isNaN(deciding.limit())
+            ? deciding.limitText()
+            : print(deciding.limit(), unit, isTidy);
     if (limit.isEmpty()) {
       return words.say("finding.is", label, value);
     }
-    double margin = Math.abs(deciding.margin());
     if (!(margin > 0) || Double.isInfinite(margin)) {
-      String key = margin == 0 ? "finding.at" : "finding.is.not";
+      String key =
+          margin == 0
+              ? (fits ? "finding.fits.at" : "finding.at")
+              : (fits ? "finding.fits" : "finding.is.not");
       return words.say(key, label, value, limit);
     }
     boolean below = deciding.value() < deciding.limit();
     if (unit == null) {
-      String days = words.count("days", Math.round(margin));
-      return words.say(below ? "finding.early" : "finding.late", label, value, limit, days);
+      String key =
+          fits
+              ? (below ? "finding.fits.early" : "finding.fits.late")
+              : (below ? "finding.early" : "finding.late");
+      return words.say(key, label, value, limit, words.count("days", Math.round(margin)));
     }
-    String by = amounts.difference(margin, unit);
-    return words.say(below ? "finding.below" : "finding.above", label, value, limit, by);
+    String key =
+        fits
+            ? (below ? "finding.fits.below" : "finding.fits.above")
+            : (below ? "finding.below" : "finding.above");
+    return words.say(key, label, value, limit, amounts.difference(margin, unit));
   }
 
-  private String print(double value, @Nullable Unit unit) {
-    return unit == null ? amounts.day(value) : amounts.amount(value, unit);
+  /** True if what is worked out still differs from its limit where both are rounded for people. */
+  private boolean isApart(Deciding deciding, @Nullable Unit unit) {
+    return unit != null
+        && !amounts.tidy(deciding.value(), unit).equals(amounts.tidy(deciding.limit(), unit));
+  }
+
+  private String print(double value, @Nullable Unit unit, boolean isTidy) {
+    if (unit == null) {
+      return amounts.day(value);
+    }
+    return isTidy ? amounts.tidy(value, unit) : amounts.amount(value, unit);
   }
 }

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BinaryOperator;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Formula;
@@ -20,6 +21,7 @@ import org.wellcurb.report.drawing.Mark;
 import org.wellcurb.report.drawing.Sketch;
 import org.wellcurb.report.words.Amounts;
 import org.wellcurb.report.words.Words;
+import org.wellcurb.rulepack.FindingKind;
 import org.wellcurb.rulepack.PackScope;
 import org.wellcurb.rulepack.Rule;
 import org.wellcurb.screening.Ask;
@@ -47,6 +49,7 @@ final class SheetMaker {
   SheetView sheet(LocalDate asOf) {
     List<FindingView> findings = new FindingViews(result, style, settled).all();
     OutcomeGroups outcomes = new OutcomeGroups(result, findings, words);
+    Sketch sketch = sketch(findings);
     return new SheetView(
         result.record().id(),
         words.say("place", result.record().file(), result.record().row()),
@@ -57,7 +60,8 @@ final class SheetMaker {
         findings,
         asks(),
         result.cautions(),
-        sketch(findings).drawings(),
+        sketch.drawings(),
+        sketch.missing(),
         outcomes.all(),
         result.workings().stream().filter(each -> each.lacking().isEmpty()).toList(),
         nearWorkings(),
@@ -88,20 +92,41 @@ final class SheetMaker {
         limits());
   }
 
-  /** The limit of each entry that a rule compares as it stands, the greatest where several do. */
+  /**
+   * The limit of each entry that a rule compares as it stands: the one that it falls short of; else
+   * the greatest of those that it must reach.
+   */
   private Map<String, Double> limits() {
     Map<String, Double> limits = new LinkedHashMap<>();
     for (RuleResult each : result.results()) {
       @Nullable Deciding deciding = each.explanation().deciding();
-      @Nullable Unit unit = deciding == null ? null : deciding.unit();
-      if (deciding != null
-          && unit != null
-          && deciding.subject().isEmpty()
-          && !Double.isNaN(deciding.limit())) {
-        limits.merge(deciding.entry(), unit.toSi(deciding.limit()), Math::max);
+      if (deciding != null && isToBeReached(deciding)) {
+        limit(deciding, limits, Math::max);
+      }
+    }
+    for (Finding each : result.findings()) {
+      limits.remove(each.deciding().entry());
+    }
+    for (Finding each : result.findings()) {
+      // What contradicts another entry has no limit.
+      if (each.rule().kind() != FindingKind.DISCREPANCY) {
+        limit(each.deciding(), limits, (first, next) -> first);
       }
     }
     return limits;
+  }
+
+  /** True where more is better. */
+  private static boolean isToBeReached(Deciding deciding) {
+    return (deciding.value() - deciding.limit()) * deciding.margin() >= 0;
+  }
+
+  private static void limit(
+      Deciding deciding, Map<String, Double> limits, BinaryOperator<Double> both) {
+    @Nullable Unit unit = deciding.unit();
+    if (unit != null && deciding.subject().isEmpty() && !Double.isNaN(deciding.limit())) {
+      limits.merge(deciding.entry(), unit.toSi(deciding.limit()), both);
+    }
   }
 
   /** Entries that a rule's texts read, in order. */

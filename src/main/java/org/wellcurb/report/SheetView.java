@@ -19,6 +19,7 @@ import org.wellcurb.report.drawing.Drawing;
  * @param asks what to ask for, most useful first
  * @param cautions keys of the cautions that apply
  * @param drawings drawings that the record gives enough for
+ * @param undrawn what is not drawn, and what it takes
  * @param outcomes all outcomes
  * @param workings what the record's numbers imply
  * @param nearWorkings what they would imply if more were given
@@ -37,6 +38,7 @@ public record SheetView(
     List<AskView> asks,
     List<String> cautions,
     List<Drawing> drawings,
+    List<String> undrawn,
     List<OutcomeGroup> outcomes,
     List<WorkingShown> workings,
     List<NearWorking> nearWorkings,

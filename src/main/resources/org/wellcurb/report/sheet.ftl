@@ -45,10 +45,11 @@
 </@l.section>
 </#if>
 
-<#if v.drawings?has_content>
+<#if v.drawings?has_content || v.undrawn?has_content>
 <@l.section id="drawings" title=t("drawings.title")>
-<p>${t("drawings.lead")}</p>
-<div class="drawings"><#list v.drawings as d><@l.drawing d /></#list></div>
+<#if v.drawings?has_content><p>${t("drawings.lead")}</p>
+<div class="drawings"><#list v.drawings as d><@l.drawing d /></#list></div></#if>
+<#list v.undrawn as line><p class="soft">${line}</p></#list>
 </@l.section>
 </#if>
 

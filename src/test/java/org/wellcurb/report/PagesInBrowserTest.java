@@ -20,6 +20,18 @@ import org.wellcurb.report.words.UnitsShown;
 final class PagesInBrowserTest {
   private static final Path FOLDER = Path.of("target", "pages");
   private static final LocalDate AS_OF = LocalDate.of(2026, 1, 1);
+
+  /** Words of drawings that come out smaller than 11 px. */
+  private static final String SMALL =
+      """
+      return [...document.querySelectorAll('svg text')]
+          .filter(t => t.getClientRects().length > 0)
+          .map(t => [t.textContent,
+              parseFloat(getComputedStyle(t).fontSize) * t.ownerSVGElement.getScreenCTM().a])
+          .filter(each => each[1] < 11)
+          .map(each => each.join(' '));
+      """;
+
   private static Browser browser;
 
   @BeforeAll
@@ -90,6 +102,7 @@ final class PagesInBrowserTest {
     browser.width(320);
     assertEquals(0, browser.sideways());
     assertEquals(List.of(), browser.barriers());
+    assertEquals(List.of(), browser.driver().executeScript(SMALL), "too small to read");
     Files.write(FOLDER.resolve(name + "-phone.png"), browser.picture());
     Files.write(FOLDER.resolve(name + ".pdf"), browser.print(8.5, 11));
   }

@@ -13,10 +13,10 @@ import org.wellcurb.rulepack.FindingKind;
  * tell the kinds apart, not colours.
  */
 public final class BatchMap {
-  private static final int WIDTH = 640;
-  private static final int EDGE = 22;
-  private static final int MOST_HEIGHT = 560;
-  private static final int LEAST_HEIGHT = 120;
+  private static final int WIDTH = 372;
+  private static final int EDGE = 13;
+  private static final int MOST_HEIGHT = 326;
+  private static final int LEAST_HEIGHT = 80;
 
   /** Kilometres of one degree of latitude on a sphere of the Earth's mean size. */
   private static final double DEGREE = 111.195;
@@ -87,7 +87,7 @@ public final class BatchMap {
     for (long count : cell.counts()) {
       records += count;
     }
-    return Math.min(11, 3.5 + 2 * Math.log10((double) records));
+    return Math.min(7, 2.6 + 1.3 * Math.log10((double) records));
   }
 
   private static void mark(Svg svg, int kind, double x, double y, double r) {
@@ -100,7 +100,7 @@ public final class BatchMap {
     } else if (kind == FindingKind.ADVISORY.ordinal()) {
       svg.circle("seal", x, y, r * 0.9);
     } else {
-      svg.circle("dot", x, y, 1.6);
+      svg.circle("dot", x, y, 1.3);
     }
   }
 
@@ -115,22 +115,22 @@ public final class BatchMap {
 
   /** A length that can be read off, and the way to the north. */
   private static double ruler(Svg svg, double scale, double height) {
-    double most = 160 / (scale / DEGREE);
+    double most = 100 / (scale / DEGREE);
     double power = Math.pow(10, Math.floor(Math.log10(most)));
     double km = most >= 5 * power ? 5 * power : most >= 2 * power ? 2 * power : power;
     double length = km * scale / DEGREE;
-    double y = height + 22;
-    svg.line("setting", 12, y, 12 + length, y);
+    double y = height + 16;
+    svg.line("setting", 8, y, 8 + length, y);
     String text =
         km >= 1
             ? String.format(Locale.ROOT, "%.0f km", km)
             : String.format(Locale.ROOT, "%.0f m", 1000 * km);
-    svg.text("label", 20 + length, y + 4, text);
-    double x = WIDTH - 20;
+    svg.text("label", 14 + length, y + 4, text);
+    double x = WIDTH - 10;
     svg.line("cut", x, y + 6, x, y - 14);
     svg.path("cut", shape(x, y - 16, 0, 0, 4, 8, -4, 8));
-    svg.text("label", x - 16, y + 4, "N");
-    return height + 34;
+    svg.text("label", x - 18, y + 4, "N");
+    return height + 24;
   }
 
   private static List<Sign> legend(Svg svg, Words words, long[] sums) {

@@ -18,10 +18,10 @@ import org.wellcurb.workings.Working;
 
 /** What a household draws against what the well gives: over a day, and in the busiest period. */
 final class DailyWater {
-  private static final String ID = "water";
-  private static final int WIDTH = 460;
-  private static final int LEFT = 20;
-  private static final int FULL = 400;
+  static final String ID = "water";
+  private static final int WIDTH = 372;
+  private static final int LEFT = 6;
+  private static final int FULL = 360;
   private static final int BAR = 22;
 
   /** More than any house or well (m3): beyond it nothing is drawn. */
@@ -93,7 +93,7 @@ final class DailyWater {
     label(svg, sketch.say("water.need", print(need)));
     bar(svg, "given", 0, supply / most);
     String text = label(svg, sketch.say("water.supply", print(supply)));
-    svg.marks(LEFT + 8 + 6.5 * text.length(), y - 12, marks.at("water.yield"));
+    svg.marks(LEFT + 4 + Lettering.width(text), y - 12, marks.at("water.yield"));
   }
 
   /** What is drawn, and where it comes from: the yield, water in store, nowhere. */
@@ -142,15 +142,23 @@ final class DailyWater {
   }
 
   private String label(Svg svg, String text) {
-    svg.text("label", LEFT, y + 16, text);
     words.add(text);
+    // What is in brackets goes on a line of its own where both are too wide for one.
+    int bracket = text.indexOf(" (");
+    boolean isTwo = bracket > 0 && Lettering.width(text) > WIDTH - LEFT;
+    String last = isTwo ? text.substring(bracket + 1) : text;
+    if (isTwo) {
+      svg.text("label", LEFT, y + 16, text.substring(0, bracket));
+      y += 18;
+    }
+    svg.text("label", LEFT, y + 16, last);
     y += 28;
-    return text;
+    return last;
   }
 
   private String print(double cubicMetres) {
     Unit unit = sketch.system() == UnitSystem.METRIC ? Units.LITRE : Units.US_GALLON;
-    return sketch.number(unit.fromSi(cubicMetres)) + " " + unit.symbol();
+    return sketch.round(unit.fromSi(cubicMetres)) + " " + unit.symbol();
   }
 
   private List<Sign> legend(Svg svg, boolean isPeak) {

@@ -12,17 +12,14 @@ import org.jspecify.annotations.Nullable;
  * settings together). Settings, readings and ratings have rungs of their own shape.
  */
 final class PressureLadder {
-  private static final String ID = "ladder";
-  private static final int WIDTH = 460;
+  static final String ID = "ladder";
+  private static final int WIDTH = 372;
   private static final int TOP = 24;
   private static final int BOTTOM = 420;
-  private static final int AXIS = 62;
-  private static final int RAIL = 84;
-  private static final int OTHER_RAIL = 172;
-  private static final int LABELS = 226;
-  private static final int GAP = 19;
-  private static final int LETTERS = 36;
-  private static final double LETTER_WIDTH = 6.3;
+  private static final int AXIS = 52;
+  private static final int RAIL = 72;
+  private static final int OTHER_RAIL = 136;
+  private static final int LABELS = 174;
 
   /** More than any pipe holds (20 MPa): beyond it nothing is drawn. */
   private static final double MOST = 2e7;
@@ -58,9 +55,10 @@ final class PressureLadder {
     for (String[] each : RUNGS) {
       double value = sketch.value(each[0]);
       if (value >= 0 && value <= MOST) {
-        String text = sketch.say(each[1], sketch.read(each[0]));
+        String text = sketch.say(each[1], sketch.shown(each[0]));
         String said = sketch.say(each[1], sketch.beside(each[0]));
         rungs.add(new Rung(new Tag(each[0], value, text), said, each[2]));
+        limit(each[0], each[1]);
       } else if (!Double.isNaN(value)) {
         left.add(sketch.say("ladder.off", sketch.say(each[1], "").trim()));
       }
@@ -83,6 +81,15 @@ final class PressureLadder {
         legend(svg, ruler),
         inWords(),
         marks.drawn());
+  }
+
+  /** The limit that a setting or a reading falls short of. */
+  private void limit(String key, String words) {
+    double limit = sketch.limit(key);
+    if (sketch.fallsShort(key) && limit >= 0 && limit <= MOST) {
+      String text = sketch.say("ladder.limit", sketch.say(words, sketch.print(limit, key)));
+      rungs.add(new Rung(new Tag(Tag.LIMIT, limit, text), text, "limit"));
+    }
   }
 
   /** From the greatest pressure at the top down to 0. */
@@ -115,34 +122,14 @@ final class PressureLadder {
   }
 
   private double rungs(Svg svg, Ruler ruler, Marks marks) {
-    List<Rung> down = new ArrayList<>(rungs);
-    java.util.Collections.reverse(down);
-    List<Double> wanted = new ArrayList<>();
-    down.forEach(rung -> wanted.add(ruler.y(rung.tag().amount())));
-    double[] at = Spread.apart(wanted, GAP, TOP - 8);
-    for (int i = 0; i < at.length; i++) {
-      Rung rung = down.get(i);
-      double y = wanted.get(i);
+    Labels labels = new Labels(OTHER_RAIL + 9, LABELS, WIDTH - LABELS - 2);
+    for (int i = rungs.size() - 1; i >= 0; i--) {
+      Rung rung = rungs.get(i);
+      double y = ruler.y(rung.tag().amount());
       rung(svg, rung.shape(), y);
-      svg.path(
-          "lead",
-          "M"
-              + (OTHER_RAIL + 8)
-              + " "
-              + Svg.number(y)
-              + "L"
-              + (LABELS - 18)
-              + " "
-              + Svg.number(y)
-              + "L"
-              + (LABELS - 5)
-              + " "
-              + Svg.number(at[i]));
-      String text = Sketch.cut(rung.tag().text(), LETTERS);
-      svg.text("label", LABELS, at[i] + 4, text);
-      svg.marks(LABELS + 4 + LETTER_WIDTH * text.length(), at[i] + 4, marks.at(rung.tag().key()));
+      labels.add(y, rung.tag().text(), marks.at(rung.tag().key()));
     }
-    return Math.max(BOTTOM, at[at.length - 1]) + 20;
+    return Math.max(BOTTOM, labels.draw(svg, TOP - 8)) + 20;
   }
 
   private static void rung(Svg svg, String shape, double y) {
@@ -155,6 +142,7 @@ final class PressureLadder {
         svg.line("reading", RAIL, y, OTHER_RAIL, y);
         svg.circle("reading-dot", (RAIL + OTHER_RAIL) / 2.0, y, 5);
       }
+      case "limit" -> svg.line("limit", OTHER_RAIL - 6, y, OTHER_RAIL + 9, y);
       default -> svg.line("setting", RAIL, y, OTHER_RAIL, y);
     }
   }
@@ -164,7 +152,8 @@ final class PressureLadder {
         new Legend(svg)
             .across("setting", sketch.say("ladder.sign.setting"))
             .sign("reading", sketch.say("ladder.sign.reading"), PressureLadder::reading)
-            .sign("rating", sketch.say("ladder.sign.rating"), PressureLadder::rating);
+            .sign("rating", sketch.say("ladder.sign.rating"), PressureLadder::rating)
+            .across("limit", sketch.say("section.sign.limit"));
     if (ruler.isBroken()) {
       legend.line(sketch.say("ladder.broken", sketch.about(ruler.breakAt(), "pressure.cut_in")));
     }
@@ -192,7 +181,7 @@ final class PressureLadder {
         continue;
       }
       double step = tag.amount() - rungs.get(i - 1).tag().amount();
-      String apart = sketch.number(step / unit) + " " + sketch.unit("pressure.cut_in").symbol();
+      String apart = sketch.round(step / unit) + " " + sketch.unit("pressure.cut_in").symbol();
       lines.add(sketch.say("ladder.step", rungs.get(i).said(), apart));
     }
     return lines;

@@ -7,8 +7,8 @@ import org.wellcurb.record.Layer;
 
 /** The driller's log as a strip of numbered fields; the same material has the same hatching. */
 final class SectionLayers {
-  private static final int LEFT = 70;
-  private static final int STRIP = 42;
+  private static final int LEFT = 51;
+  private static final int STRIP = 30;
   private static final int MOST = 40;
 
   /** Hatchings of our own: what they stand for is said in the legend, by number. */

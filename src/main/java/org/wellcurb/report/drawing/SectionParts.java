@@ -4,12 +4,16 @@ import java.util.List;
 
 /** The built parts of a well in section. Widths stand for which is inside which, not for sizes. */
 final class SectionParts {
-  private static final double CENTRE = 176;
-  private static final double BORE = 42;
-  private static final double OUTER = 36;
-  private static final double CASING = 26;
-  private static final double OPEN = 30;
-  private static final double LINER = 20;
+  private static final double CENTRE = 128;
+  private static final double BORE = 36;
+  private static final double OUTER = 31;
+  private static final double CASING = 23;
+  private static final double OPEN = 27;
+  private static final double LINER = 17;
+  /** Where the ground and the lines from outside begin and end. */
+  private static final double LEFT = 84;
+
+  static final double RIGHT = 168;
   private static final double PIPE = 4;
   private static final int MOST_FITTINGS = 40;
   private static final String VALVE_SIGN = "M7 4h16l-16 10h16z";
@@ -35,8 +39,8 @@ final class SectionParts {
       svg.box("bore", CENTRE - OPEN, ruler.y(Math.max(0, foot)), ruler.y(bottom), 2 * OPEN);
     }
     annulus(svg);
-    svg.line("ground", 114, ground, CENTRE - BORE, ground);
-    svg.line("ground", CENTRE + BORE, ground, 222, ground);
+    svg.line("ground", LEFT, ground, CENTRE - BORE, ground);
+    svg.line("ground", CENTRE + BORE, ground, RIGHT, ground);
     frost(svg);
     water(svg, foot, bottom);
     walls(svg, "casing", "well.outer_casing_depth", OUTER, 0);
@@ -73,7 +77,7 @@ final class SectionParts {
   private void frost(Svg svg) {
     double frost = depths.of("site.frost_depth");
     if (frost > 0) {
-      svg.line("frost", 114, ruler.y(frost), 222, ruler.y(frost));
+      svg.line("frost", LEFT, ruler.y(frost), RIGHT, ruler.y(frost));
     }
   }
 
@@ -148,17 +152,22 @@ final class SectionParts {
     double pitless = depths.of("pitless.depth");
     double start = or(pitless, 0);
     if (pitless > 0) {
-      svg.line("line", 114, ruler.y(pitless), CENTRE - PIPE, ruler.y(pitless));
+      svg.line("line", LEFT, ruler.y(pitless), CENTRE - PIPE, ruler.y(pitless));
     }
     if (!(intake > start)) {
       return;
     }
     double y = ruler.y(intake);
-    svg.box("pipe", CENTRE - PIPE, ruler.y(start), Math.max(ruler.y(start), y - 16), 2 * PIPE);
+    // Of a pump above the ground only the pipe hangs in the well.
+    boolean isBelow = !sketch.is("pump.type", "jet") && !sketch.is("pump.type", "hand");
+    double foot = isBelow ? Math.max(ruler.y(start), y - 16) : y;
+    svg.box("pipe", CENTRE - PIPE, ruler.y(start), foot, 2 * PIPE);
     fittings(svg, "valve", "pump.check_valves", "pump.check_valve_spacing", start, intake);
     fittings(
         svg, "arrester", "pump.torque_arresters", "pump.torque_arrester_spacing", start, intake);
-    svg.box("pump", CENTRE - 9, y - 18, y, 18);
+    if (isBelow) {
+      svg.box("pump", CENTRE - 9, y - 18, y, 18);
+    }
     svg.line("intake", CENTRE - 13, y, CENTRE + 13, y);
     if (sketch.is("pump.type", "submersible")) {
       svg.box("motor", CENTRE - 7, y, y + 16, 14);

@@ -3,7 +3,6 @@ package org.wellcurb.report.drawing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
@@ -14,12 +13,15 @@ import org.wellcurb.record.Entry;
  * that they are spread evenly, and it says so. A bar across a spoke is the limit.
  */
 final class SetbackPlan {
-  private static final String ID = "plan";
-  private static final int WIDTH = 460;
-  private static final int HEIGHT = 400;
-  private static final double X = 230;
-  private static final double Y = 200;
-  private static final double REACH = 155;
+  static final String ID = "plan";
+  private static final int WIDTH = 372;
+  private static final int HEIGHT = 352;
+  private static final double X = 186;
+  private static final double Y = 176;
+  private static final double REACH = 112;
+
+  /** Where the numbers stand. */
+  private static final double SEALS = REACH + 16;
 
   /** More than this many times the middle distance is drawn at the edge. */
   private static final double FAR = 4;
@@ -27,19 +29,17 @@ final class SetbackPlan {
   private record Spoke(String key, double distance, double limit) {}
 
   private final Sketch sketch;
-  private final Map<String, Double> limits;
   private final List<Spoke> spokes = new ArrayList<>();
 
-  SetbackPlan(Sketch sketch, Map<String, Double> limits) {
+  SetbackPlan(Sketch sketch) {
     this.sketch = sketch;
-    this.limits = limits;
   }
 
   @Nullable Drawing drawing() {
     for (Entry entry : sketch.record().catalogue().entries()) {
       double distance = sketch.value(entry.key());
       if (entry.key().startsWith("setback.") && distance >= 0 && distance < 1e9) {
-        double limit = limits.getOrDefault(entry.key(), Double.NaN);
+        double limit = sketch.limit(entry.key());
         spokes.add(new Spoke(entry.key(), distance, limit > 0 ? limit : Double.NaN));
       }
     }
@@ -48,13 +48,14 @@ final class SetbackPlan {
     }
     double most = most();
     Svg svg = new Svg(ID, WIDTH, sketch.say("plan.title"));
-    rings(svg, most);
+    rings(svg, most, false);
     Set<String> keys = new TreeSet<>();
     spokes.forEach(spoke -> keys.add(spoke.key()));
     Marks marks = new Marks(sketch.marks(), keys);
     for (int i = 0; i < spokes.size(); i++) {
       spoke(svg, i, most, marks);
     }
+    rings(svg, most, true);
     svg.circle("casing", X, Y, 7);
     svg.circle("hub", X, Y, 2.5);
     return new Drawing(
@@ -81,15 +82,17 @@ final class SetbackPlan {
     return most;
   }
 
-  private void rings(Svg svg, double most) {
+  /** Rings of equal distance, or what they are; the words stand over the spokes. */
+  private void rings(Svg svg, double most, boolean isWords) {
     Ruler ruler = Ruler.of(0, most, 0, 0, 0, REACH);
     double unit = sketch.unit("setback.septic_tank").factor();
     for (double tick : ruler.ticks(unit)) {
-      if (tick > 0) {
-        svg.circle("ring", X, Y, ruler.y(tick));
+      if (tick > 0 && isWords) {
         String text =
             sketch.number(tick / unit) + " " + sketch.unit("setback.septic_tank").symbol();
-        svg.text("ring-text", X, Y - ruler.y(tick) - 3, text);
+        svg.text("ring-text", X, Y - ruler.y(tick) + 5, text);
+      } else if (tick > 0) {
+        svg.circle("ring", X, Y, ruler.y(tick));
       }
     }
   }
@@ -101,7 +104,7 @@ final class SetbackPlan {
     double dx = Math.cos(angle);
     double dy = Math.sin(angle);
     boolean isFar = spoke.distance() > most;
-    double r = isFar ? REACH + 8 : spoke.distance() / most * REACH;
+    double r = isFar ? REACH : spoke.distance() / most * REACH;
     svg.line("spoke", X, Y, X + r * dx, Y + r * dy);
     if (!Double.isNaN(spoke.limit()) && spoke.limit() <= most) {
       double l = spoke.limit() / most * REACH;
@@ -113,7 +116,7 @@ final class SetbackPlan {
           Y + l * dy - 11 * dx);
     }
     if (isFar) {
-      double cut = REACH - 6;
+      double cut = REACH - 14;
       svg.line(
           "cut",
           X + cut * dx - 6 * dy,
@@ -122,10 +125,24 @@ final class SetbackPlan {
           Y + cut * dy - 6 * dx);
     }
     svg.circle("hub", X + r * dx, Y + r * dy, 3);
-    double shown = Math.max(r + 15, 24);
-    svg.circle("seal", X + shown * dx, Y + shown * dy, 10);
-    svg.text("seal-number", X + shown * dx, Y + shown * dy + 4, String.valueOf(i + 1));
-    svg.marks(X + shown * dx + 13, Y + shown * dy + 5, marks.at(spoke.key()));
+    // Numbers stand in a ring of their own, where they never meet.
+    svg.line("beyond", X + r * dx, Y + r * dy, X + (SEALS - 11) * dx, Y + (SEALS - 11) * dy);
+    double x = X + SEALS * dx;
+    double y = Y + SEALS * dy;
+    svg.circle("seal", x, y, 11);
+    svg.text("seal-number", x, y + 5, String.valueOf(i + 1));
+    letters(svg, x, y, dx, dy, marks.at(spoke.key()));
+  }
+
+  /** Letters of findings at a number: beside it, at the top and the foot over and under it. */
+  private static void letters(
+      Svg svg, double x, double y, double dx, double dy, List<Mark> marks) {
+    double width = Svg.width(marks);
+    if (Math.abs(dy) > 0.75) {
+      svg.marks(Math.min(WIDTH - width, x - width / 2 + 2), y + (dy < 0 ? -16 : 27), marks);
+    } else {
+      svg.marks(dx > 0 ? Math.min(WIDTH - width, x + 13) : Math.max(0, x - 9 - width), y + 5, marks);
+    }
   }
 
   private List<Sign> legend(Svg svg) {
@@ -143,7 +160,7 @@ final class SetbackPlan {
 
   private static void numbered(Svg svg, String number) {
     svg.circle("seal", Legend.WIDTH / 2.0, Legend.MIDDLE, 8.5);
-    svg.text("seal-number", Legend.WIDTH / 2.0, Legend.MIDDLE + 4, number);
+    svg.text("seal-number", Legend.WIDTH / 2.0, Legend.MIDDLE + 5, number);
   }
 
   private static void limit(Svg svg) {

@@ -19,6 +19,14 @@ import org.wellcurb.report.words.Words;
 
 /** What all drawings of one record are made from. */
 public final class Sketch {
+  /** Drawings, each with an entry of the part of the form that it draws, and what it takes. */
+  private static final List<String[]> NEEDED =
+      List.of(
+          new String[] {WellSection.ID, "well.depth", "section.missing"},
+          new String[] {PressureLadder.ID, "pressure.cut_in", "ladder.missing"},
+          new String[] {SetbackPlan.ID, "setback.septic_tank", "plan.missing"},
+          new String[] {DailyWater.ID, "water.yield", "water.missing"});
+
   private final WellRecord record;
   private final Words words;
   private final Amounts amounts;
@@ -56,7 +64,7 @@ public final class Sketch {
         new @Nullable Drawing[] {
           new WellSection(this).drawing(),
           new PressureLadder(this).drawing(),
-          new SetbackPlan(this, limits).drawing(),
+          new SetbackPlan(this).drawing(),
           new DailyWater(this, scope).drawing()
         }) {
       if (drawing != null) {
@@ -64,6 +72,21 @@ public final class Sketch {
       }
     }
     return drawings;
+  }
+
+  /** What is not drawn of what the form has room for, and what it takes. */
+  public List<String> missing() {
+    List<String> missing = new ArrayList<>();
+    List<String> drawn = drawings().stream().map(Drawing::id).toList();
+    for (String[] each : NEEDED) {
+      boolean applies =
+          record.state(entry(each[1]).index()) != WellRecord.NOT_APPLICABLE
+              && !(each[0].equals(DailyWater.ID) && is("well.use", "monitoring"));
+      if (applies && !drawn.contains(each[0])) {
+        missing.add(say(each[2]));
+      }
+    }
+    return missing;
   }
 
   WellRecord record() {
@@ -128,9 +151,34 @@ public final class Sketch {
     return amounts.beside(record, entry(key));
   }
 
-  /** An amount in SI of the kind of an entry, in the unit of the page. */
+  /** The limit in SI that a rule sets to an entry as it stands; NaN where none does. */
+  double limit(String key) {
+    return limits.getOrDefault(key, Double.NaN);
+  }
+
+  /** True if a finding was decided by this entry. */
+  boolean fallsShort(String key) {
+    return marks.stream()
+        .anyMatch(mark -> !mark.entries().isEmpty() && mark.entries().get(0).equals(key));
+  }
+
+  /** An amount in SI of the kind of an entry, in the unit of the page, rounded for people. */
   String print(double si, String likeEntry) {
-    return amounts.si(si, unit(likeEntry));
+    Unit unit = unit(likeEntry);
+    return round(unit.fromSi(si)) + " " + unit.symbol();
+  }
+
+  /**
+   * What an entry was read as: as it was written where that is in the page's unit, else rounded for
+   * people, for a figure brought from another unit has digits that nobody measured.
+   */
+  String shown(String key) {
+    Entry entry = entry(key);
+    @Nullable Unit written = record.unit(entry.index());
+    boolean isExact = record.isGiven(entry.index()) && record.interval(entry.index()).isPoint();
+    return isExact && written != null && !amounts.shown(written).equals(written)
+        ? round(amounts.shown(written).fromSi(value(key))) + " " + amounts.shown(written).symbol()
+        : read(key);
   }
 
   /** The same in two numerals: for a place that the drawing chose and no record says. */
@@ -140,7 +188,7 @@ public final class Sketch {
         new BigDecimal(unit.fromSi(si))
             .round(new MathContext(2, RoundingMode.HALF_UP))
             .doubleValue();
-    return print(unit.toSi(shown), likeEntry);
+    return number(shown) + " " + unit.symbol();
   }
 
   /** The unit of the page for an entry's kind. */
@@ -152,13 +200,20 @@ public final class Sketch {
     return unit;
   }
 
-  /** A text of at most so many letters, with a sign where it was cut. */
-  static String cut(String text, int letters) {
-    return text.length() <= letters ? text : text.substring(0, letters - 1) + "…";
+  /** A number as a person would say it: hundredths below 1, tenths below 100, else whole. */
+  String round(double x) {
+    double size = Math.abs(x);
+    int places = size < 0.995 ? 2 : size < 99.95 ? 1 : 0;
+    double step = Math.pow(10, places);
+    return size < 1e9 ? number(Math.rint(x * step) / step, 9) : number(x);
   }
 
   /** A plain number. */
   String number(double x) {
-    return Numerals.of(x, 4, words.language());
+    return number(x, 4);
+  }
+
+  private String number(double x, int numerals) {
+    return Numerals.of(x, numerals, words.language());
   }
 }

@@ -75,10 +75,26 @@ final class Svg {
   }
 
   Svg text(String kind, double x, double y, String text) {
+    if (text.isEmpty()) {
+      return this;
+    }
     out.append("<text class=\"").append(kind).append('"');
     numbers("x", x, "y", y);
     out.append('>').append(escape(text)).append("</text>");
     return this;
+  }
+
+  /** How wide letters of findings are with the gap before each. */
+  static double width(List<Mark> marks) {
+    double width = 0;
+    for (Mark mark : marks) {
+      width += 4 + markWidth(mark);
+    }
+    return width;
+  }
+
+  private static double markWidth(Mark mark) {
+    return 9 + 9.0 * mark.letter().length();
   }
 
   /**
@@ -87,12 +103,12 @@ final class Svg {
   double marks(double x, double y, List<Mark> marks) {
     double at = x;
     for (Mark mark : marks) {
-      double w = 9 + 9.0 * mark.letter().length();
+      double w = markWidth(mark);
       links.append("<a href=\"#").append(escape(mark.anchor())).append("\" aria-label=\"");
       links.append(escape(mark.letter() + ": " + mark.sentence())).append("\">");
       String was = out.toString();
       out.setLength(0);
-      shape("rect", "mark", "x", at, "y", y - 13, "width", w, "height", 18);
+      shape("rect", "mark", "x", at, "y", y - 14, "width", w, "height", 18);
       text("mark-letter", at + w / 2, y, mark.letter());
       links.append(out).append("</a>");
       out.setLength(0);

@@ -14,14 +14,14 @@ import org.wellcurb.record.Layer;
  */
 final class WellSection {
   static final String ID = "section";
-  static final int WIDTH = 460;
+  static final int WIDTH = 372;
   static final int TOP = 30;
   static final int BOTTOM = 560;
-  private static final int AXIS = 62;
-  private static final int LABELS = 268;
-  private static final int GAP = 19;
-  private static final int LETTERS = 31;
-  private static final double LETTER_WIDTH = 6.3;
+  private static final int AXIS = 46;
+  private static final int LABELS = 196;
+  private static final int LEADS = (int) SectionParts.RIGHT;
+
+  private static final String DRILLED = "well.drilled_depth";
 
   /** Entries with a label, each with the key of its words. */
   private static final List<String[]> LABELLED =
@@ -43,7 +43,13 @@ final class WellSection {
           new String[] {"well.screen_top", "section.screen.top"},
           new String[] {"well.screen_bottom", "section.screen.bottom"},
           new String[] {"well.depth", "section.finished"},
-          new String[] {"well.drilled_depth", "section.drilled"});
+          new String[] {DRILLED, "section.drilled"});
+
+  /** What a rule may hold against a frost that the form does not give. */
+  private static final Set<String> FROST_PROOF = Set.of("pitless.depth", "service_line.burial_depth");
+
+  /** No rule asks for more (m). */
+  private static final double MOST_LIMIT = 400;
 
   private final Sketch sketch;
   private final Depths depths;
@@ -89,16 +95,54 @@ final class WellSection {
       double depth = depths.of(each[0]);
       if (!Double.isNaN(depth)) {
         tag(each[0], depth, each[1]);
+        limit(each[0], each[1]);
       } else if (depths.isOff(each[0])) {
         left.add(sketch.say("section.off", sketch.say(each[1], "").trim()));
       }
     }
+    // The same depth said twice says nothing more, unless a finding stands there.
+    if (depths.of(DRILLED) == depths.of("well.depth") && !isMarked(DRILLED)) {
+      tags.removeIf(tag -> tag.key().equals(DRILLED));
+    }
     tags.sort(Comparator.comparingDouble(Tag::amount));
   }
 
+  private boolean isMarked(String key) {
+    return sketch.marks().stream().anyMatch(mark -> mark.entries().contains(key));
+  }
+
   private void tag(String key, double depth, String words) {
-    double shown = key.equals("well.stickup") ? -depth : depth;
-    tags.add(new Tag(key, depth, sketch.say(words, sketch.print(shown, "well.depth"))));
+    // A depth that was not moved stands as the form has it.
+    boolean isAsGiven = key.equals("well.stickup") || !isMoved(key);
+    String shown = isAsGiven ? sketch.shown(key) : sketch.print(depth, "well.depth");
+    tags.add(new Tag(key, depth, sketch.say(words, shown)));
+  }
+
+  /** The limit where a depth falls short of it, and that of what must lie below the frost. */
+  private void limit(String key, String words) {
+    double limit = sketch.limit(key);
+    boolean isShown = FROST_PROOF.contains(key) || sketch.fallsShort(key);
+    if (!isShown || !(limit > 0 && limit <= MOST_LIMIT) || isMoved(key)) {
+      return;
+    }
+    // One frost stands against both.
+    boolean isBoth =
+        FROST_PROOF.contains(key)
+            && FROST_PROOF.stream().allMatch(each -> sketch.limit(each) == limit && !isMoved(each));
+    String shown = sketch.print(limit, key);
+    String text =
+        isBoth
+            ? sketch.say("section.limit.both", shown)
+            : sketch.say("section.limit", sketch.say(words, shown));
+    Tag tag = new Tag(Tag.LIMIT, limit, text);
+    if (!tags.contains(tag)) {
+      tags.add(tag);
+    }
+  }
+
+  /** True where a depth on the form is not from the ground. */
+  private boolean isMoved(String key) {
+    return depths.shift(sketch.entry(key).datum()) != 0;
   }
 
   private double deepest() {
@@ -147,34 +191,22 @@ final class WellSection {
   }
 
   private double labels(Svg svg, Ruler ruler, Marks marks) {
-    List<Double> wanted = new ArrayList<>();
-    tags.forEach(tag -> wanted.add(ruler.y(tag.amount())));
-    double[] at = Spread.apart(wanted, GAP, TOP - 10);
-    for (int i = 0; i < at.length; i++) {
-      Tag tag = tags.get(i);
+    Labels labels = new Labels(LEADS, LABELS, WIDTH - LABELS - 2);
+    for (Tag tag : tags) {
       double y = ruler.y(tag.amount());
-      svg.path(
-          "lead",
-          "M222 "
-              + Svg.number(y)
-              + "L240 "
-              + Svg.number(y)
-              + "L"
-              + (LABELS - 5)
-              + " "
-              + Svg.number(at[i]));
-      String text = Sketch.cut(tag.text(), LETTERS);
-      svg.text("label", LABELS, at[i] + 4, text);
-      svg.marks(LABELS + 4 + LETTER_WIDTH * text.length(), at[i] + 4, marks.at(tag.key()));
+      if (tag.isLimit()) {
+        svg.line("limit", LEADS - 8, y, LEADS + 4, y);
+      }
+      labels.add(y, tag.text(), marks.at(tag.key()));
     }
-    double last = at.length == 0 ? BOTTOM : at[at.length - 1];
-    return Math.max(BOTTOM, last) + 20;
+    return Math.max(BOTTOM, labels.draw(svg, TOP - 10)) + 20;
   }
 
   private List<Sign> legend(Svg svg, Ruler ruler) {
     Legend legend = new Legend(svg);
     new SectionLayers(sketch, depths).legend(legend);
     SectionParts.legend(legend, sketch);
+    legend.across("limit", sketch.say("section.sign.limit"));
     legend.line(sketch.say("section.scale"));
     if (ruler.isBroken()) {
       legend.line(sketch.say("section.broken", sketch.about(ruler.breakAt(), "well.depth")));
@@ -185,7 +217,7 @@ final class WellSection {
   private List<String> inWords() {
     List<String> lines = new ArrayList<>();
     for (Tag tag : tags) {
-      lines.add(sketch.say("section.words", tag.text(), written(tag.key())));
+      lines.add(tag.isLimit() ? tag.text() : sketch.say("section.words", tag.text(), written(tag.key())));
     }
     return lines;
   }

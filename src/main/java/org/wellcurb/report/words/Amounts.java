@@ -49,10 +49,19 @@ public final class Amounts {
 
   /** An amount of {@code value} of this unit, such as {@code 49.9 ft}; a NaN is words. */
   public String amount(double value, Unit written) {
+    return amount(value, written, Numerals.FULL);
+  }
+
+  /** The same of what was worked out, with the digits that a person can use. */
+  public String tidy(double value, Unit written) {
+    return amount(value, written, Numerals.TIDY);
+  }
+
+  private String amount(double value, Unit written, int digits) {
     if (Double.isNaN(value)) {
       return words.say("amount.unknown");
     }
-    String own = plain(value, written, Numerals.FULL);
+    String own = plain(value, written, digits);
     Unit unit = shown(written);
     return unit.equals(written)
         ? own
@@ -62,18 +71,9 @@ public final class Amounts {
   /** The size of a difference of {@code value} of this unit (without the zero point). */
   public String difference(double value, Unit written) {
     Unit unit = shown(written);
-    if (unit.isReversed() || written.isReversed()) {
-      return plain(value, written, Numerals.TIDY);
-    }
-    return plain(
-        unit.differenceFromSi(value * written.factor()),
-        unit,
-        unit.equals(written) ? Numerals.FULL : Numerals.TIDY);
-  }
-
-  /** An amount in SI, printed in this unit with the digits of a computed figure. */
-  public String si(double si, Unit unit) {
-    return plain(unit.fromSi(si), unit, Numerals.TIDY);
+    return unit.isReversed() || written.isReversed()
+        ? plain(value, written, Numerals.TIDY)
+        : plain(unit.differenceFromSi(value * written.factor()), unit, Numerals.TIDY);
   }
 
   /** A day, such as {@code 2012-05-01}. */

@@ -1,0 +1,50 @@
+package org.wellcurb.report.drawing;
+
+/**
+ * How wide texts of a drawing come out, so that signs stand beside them and none runs past the
+ * edge. Widths are those of the common sans-serif letters, in thousandths of the letters' size;
+ * others are taken as wide as a broad one.
+ */
+final class Lettering {
+  /** Size of labels in a drawing's own lengths, as the style sheet has it. */
+  static final double SIZE = 14;
+
+  /** From the blank to the tilde. */
+  private static final int[] PLAIN = {
+    278, 278, 355, 556, 556, 889, 667, 191, 333, 333, 389, 584, 278, 333, 278, 278, 556, 556, 556,
+    556, 556, 556, 556, 556, 556, 556, 278, 278, 584, 584, 584, 556, 1015, 667, 667, 722, 722, 667,
+    611, 778, 722, 278, 500, 667, 556, 833, 722, 778, 667, 778, 722, 667, 611, 722, 667, 944, 667,
+    667, 611, 278, 278, 278, 469, 556, 333, 556, 556, 500, 556, 556, 278, 556, 556, 222, 222, 500,
+    222, 833, 556, 556, 556, 556, 333, 500, 278, 556, 500, 722, 500, 500, 500, 334, 260, 334, 584
+  };
+
+  /** Accented letters of Latin alphabets are about as wide as these; all else is broad. */
+  private static final int ACCENTED = 600;
+
+  private static final int BROAD = 1000;
+
+  private Lettering() {}
+
+  /** Width of a label. */
+  static double width(String text) {
+    long sum = 0;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      sum += c >= ' ' && c <= '~' ? PLAIN[c - ' '] : c < 0x250 ? ACCENTED : BROAD;
+    }
+    return sum * SIZE / 1000;
+  }
+
+  /** The text, or as much of its beginning as fits, with a sign where it was cut. */
+  static String cut(String text, double most) {
+    if (width(text) <= most) {
+      return text;
+    }
+    int end = text.length() - 1;
+    while (end > 0 && width(text.substring(0, end) + "…") > most) {
+      end--;
+    }
+    boolean isSplit = end > 0 && Character.isHighSurrogate(text.charAt(end - 1));
+    return text.substring(0, isSplit ? end - 1 : end) + "…";
+  }
+}

@@ -1,0 +1,256 @@
+package org.wellcurb.report.drawing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.wellcurb.quantity.Units.FOOT;
+import static org.wellcurb.quantity.Units.METRE;
+import static org.wellcurb.quantity.Units.PSI_UNIT;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.wellcurb.quantity.Unit;
+import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.Entry;
+import org.wellcurb.record.WellRecord;
+import org.wellcurb.report.Form;
+import org.wellcurb.report.words.Amounts;
+import org.wellcurb.report.words.Language;
+import org.wellcurb.report.words.UnitsShown;
+import org.wellcurb.report.words.Words;
+import org.wellcurb.rulepack.Pack;
+import org.wellcurb.rulepack.PackLoader;
+import org.wellcurb.rulepack.PackScope;
+
+/** What drawings say can be read: no label over another, none past the edge, figures for people. */
+final class DrawingsTest {
+  private static final int WIDTH = 372;
+  private static Pack pack;
+
+  @BeforeAll
+  static void load() throws Exception {
+    pack = PackLoader.load("common-practice");
+  }
+
+  private static final Pattern LABEL =
+      Pattern.compile("<text class=\"label\" x=\"([-0-9.]+)\" y=\"([-0-9.]+)\">([^<]*)</text>");
+  private static final Pattern MARK =
+      Pattern.compile(
+          "<rect class=\"mark\" x=\"([-0-9.]+)\" y=\"([-0-9.]+)\" width=\"([0-9.]+)\"");
+  private static final Pattern SEAL =
+      Pattern.compile("<circle class=\"seal\" cx=\"([-0-9.]+)\" cy=\"([-0-9.]+)\" r=\"11\"");
+
+  private record Box(double left, double top, double right, double bottom, String what) {
+    boolean meets(Box other) {
+      return left < other.right - 0.2
+          && other.left < right - 0.2
+          && top < other.bottom - 0.2
+          && other.top < bottom - 0.2;
+    }
+  }
+
+  private static Sketch sketch(
+      WellRecord record,
+      Language language,
+      UnitsShown units,
+      List<Mark> marks,
+      Map<String, Double> limits) {
+    Words words = Words.in(language);
+    return new Sketch(
+        record,
+        new PackScope(pack.tables(), pack.figures()),
+        words,
+        new Amounts(words, units),
+        marks,
+        limits);
+  }
+
+  private static Sketch plain(WellRecord record) {
+    return sketch(record, Language.EN, UnitsShown.AS_WRITTEN, List.of(), Map.of());
+  }
+
+  private static String svg(Sketch sketch, String id) {
+    return sketch.drawings().stream()
+        .filter(drawing -> drawing.id().equals(id))
+        .map(Drawing::svg)
+        .findFirst()
+        .orElse("");
+  }
+
+  private static List<Box> boxes(String svg) {
+    List<Box> boxes = new ArrayList<>();
+    Matcher label = LABEL.matcher(svg);
+    while (label.find()) {
+      double x = Double.parseDouble(label.group(1));
+      double y = Double.parseDouble(label.group(2));
+      String text = label.group(3).replace("&#39;", "'").replace("&gt;", ">");
+      boxes.add(new Box(x, y - 11, x + Lettering.width(text), y + 3, text));
+    }
+    Matcher mark = MARK.matcher(svg);
+    while (mark.find()) {
+      double x = Double.parseDouble(mark.group(1));
+      double y = Double.parseDouble(mark.group(2));
+      boxes.add(new Box(x, y, x + Double.parseDouble(mark.group(3)), y + 18, "a letter"));
+    }
+    Matcher seal = SEAL.matcher(svg);
+    while (seal.find()) {
+      double x = Double.parseDouble(seal.group(1));
+      double y = Double.parseDouble(seal.group(2));
+      boxes.add(new Box(x - 8, y - 8, x + 8, y + 8, "a number"));
+    }
+    return boxes;
+  }
+
+  @ParameterizedTest
+  @EnumSource(UnitsShown.class)
+  void noLabelStandsOverAnotherOrPastTheEdge(UnitsShown units) {
+    for (long seed = 1; seed <= 120; seed++) {
+      Random random = new Random(seed);
+      List<Mark> marks = new ArrayList<>();
+      WellRecord record = any(random, marks);
+      Language language = seed % 2 == 0 ? Language.EN : Language.FR;
+      for (Drawing drawing : sketch(record, language, units, marks, Map.of()).drawings()) {
+        List<Box> boxes = boxes(drawing.svg());
+        for (int i = 0; i < boxes.size(); i++) {
+          Box a = boxes.get(i);
+          String where = "seed " + seed + ", " + drawing.id() + ": " + a.what();
+          assertTrue(a.right() <= WIDTH + 0.5 && a.left() >= -0.5, where + " past the edge");
+          for (Box b : boxes.subList(i + 1, boxes.size())) {
+            assertFalse(a.meets(b), where + " and " + b.what());
+          }
+        }
+      }
+    }
+  }
+
+  /** A form with some of the entries that are drawn, anywhere, and findings on some of them. */
+  private static WellRecord any(Random random, List<Mark> marks) {
+    Form form = new Form("FW-1");
+    double deep = random.nextInt(3) == 0 ? 2000 : 100;
+    for (Entry entry : Catalogue.standard().entries()) {
+      boolean isDepth = entry.key().matches("(well|grout|water|pitless|pump|site)\\..*") ;
+      boolean isPressure = entry.key().matches("(tank|pressure|relief|drop_pipe|service_line)\\..*");
+      boolean isDistance = entry.key().startsWith("setback.");
+      Unit unit = entry.unit(org.wellcurb.quantity.UnitSystem.US);
+      if (unit == null || random.nextInt(3) == 0) {
+        continue;
+      }
+      if ((isDepth || isDistance) && unit.equals(FOOT)) {
+        form.amount(entry.key(), Math.round(random.nextDouble() * deep * 10) / 10.0, FOOT);
+      } else if (isPressure && unit.equals(PSI_UNIT)) {
+        form.amount(entry.key(), 30 + random.nextInt(40), PSI_UNIT);
+      } else {
+        continue;
+      }
+      // At most two letters stand at a place of the plan.
+      int many = isDistance ? random.nextInt(3) : random.nextInt(6);
+      for (int i = 0; i < (random.nextInt(4) == 0 ? many : 0); i++) {
+        String letter = String.valueOf((char) ('A' + marks.size() % 26));
+        marks.add(new Mark(letter, "finding-" + letter, "Short", List.of(entry.key())));
+      }
+    }
+    return form.record();
+  }
+
+  @Test
+  void figuresFromAnotherUnitAreRoundedAndWrittenOnesAreNot() {
+    Form form =
+        new Form("FW-1")
+            .amount("well.depth", 305.25, FOOT)
+            .amount("well.stickup", 2, FOOT)
+            .amount("water.static_level", 31, FOOT)
+            .amount("pressure.cut_in", 40, PSI_UNIT)
+            .amount("pressure.cut_out", 74.75, PSI_UNIT);
+    WellRecord record = form.record();
+    Sketch metric = sketch(record, Language.EN, UnitsShown.METRIC, List.of(), Map.of());
+    assertTrue(svg(metric, "section").contains(">Casing top 0.61 m up<"));
+    assertTrue(svg(metric, "section").contains(">Static level 9.4 m<"));
+    assertTrue(svg(metric, "section").contains(">Finished bottom 93 m<"));
+    assertTrue(svg(metric, "ladder").contains(">Cut-in 276 kPa<"));
+    assertTrue(svg(plain(record), "section").contains(">Finished bottom 305.25 ft<"));
+    assertTrue(svg(plain(record), "ladder").contains(">Cut-out 74.75 psi<"));
+  }
+
+  @Test
+  void aLimitThatOnlyARuleKnowsIsDrawn() {
+    WellRecord record =
+        new Form("FW-1")
+            .amount("well.depth", 60, METRE)
+            .amount("pitless.depth", 1.2, METRE)
+            .amount("service_line.burial_depth", 1.5, METRE)
+            .record();
+    Map<String, Double> both = Map.of("pitless.depth", 1.8, "service_line.burial_depth", 1.8);
+    String svg =
+        svg(sketch(record, Language.EN, UnitsShown.AS_WRITTEN, List.of(), both), "section");
+    assertTrue(svg.contains(">Limit: Pitless, line 1.8 m<"), svg);
+    assertTrue(svg.contains("class=\"limit\""), svg);
+    Map<String, Double> one = Map.of("pitless.depth", 1.8, "well.depth", 10.0);
+    svg = svg(sketch(record, Language.EN, UnitsShown.AS_WRITTEN, List.of(), one), "section");
+    assertTrue(svg.contains(">Limit: Pitless 1.8 m<"), svg);
+    assertFalse(svg.contains("Limit: Finished"), "the depth does not fall short");
+    assertFalse(svg(plain(record), "section").contains("limit"));
+  }
+
+  @Test
+  void aSettingThatFallsShortHasItsLimitBesideIt() {
+    WellRecord record =
+        new Form("FW-1")
+            .amount("pressure.cut_out", 60, PSI_UNIT)
+            .amount("relief.setting", 65, PSI_UNIT)
+            .record();
+    Mark mark = new Mark("A", "finding-a", "Short", List.of("relief.setting"));
+    Map<String, Double> limits = Map.of("relief.setting", PSI_UNIT.toSi(70));
+    Drawing ladder =
+        sketch(record, Language.EN, UnitsShown.AS_WRITTEN, List.of(mark), limits)
+            .drawings()
+            .get(0);
+    assertTrue(ladder.svg().contains(">Limit: Relief opens 70 psi<"), ladder.svg());
+    assertEquals(List.of(mark), ladder.marks());
+  }
+
+  @Test
+  void aPumpAboveTheGroundIsNotDrawnInTheWell() {
+    for (String type : List.of("submersible", "jet")) {
+      WellRecord record =
+          new Form("FW-1")
+              .amount("well.depth", 30, FOOT)
+              .amount("pump.intake_depth", 20, FOOT)
+              .text("pump.type", type)
+              .record();
+      boolean isDrawn = svg(plain(record), "section").contains("class=\"pump\"");
+      assertEquals(type.equals("submersible"), isDrawn);
+    }
+  }
+
+  @Test
+  void whatIsNotDrawnIsSaidWithWhatItTakes() {
+    WellRecord depth = new Form("FW-1").amount("well.depth", 30, FOOT).record();
+    assertEquals(3, plain(depth).missing().size());
+    assertTrue(plain(depth).missing().get(0).contains("two pressures"));
+    WellRecord none =
+        new Form("FW-1")
+            .amount("well.depth", 30, FOOT)
+            .notApplicable("pressure.cut_in")
+            .notApplicable("setback.septic_tank")
+            .notApplicable("water.yield")
+            .record();
+    assertEquals(List.of(), plain(none).missing());
+  }
+
+  @Test
+  void aTextIsCutWhereItDoesNotFit() {
+    assertEquals("Rock 31 ft", Lettering.cut("Rock 31 ft", 100));
+    String cut = Lettering.cut("W".repeat(40), 100);
+    assertTrue(Lettering.width(cut) <= 100 && cut.endsWith("…"), cut);
+    assertTrue(Lettering.width(cut.replace("…", "WW…")) > 100, cut);
+    assertEquals("…", Lettering.cut("\uD83D\uDE80\uD83D\uDE80", 30));
+  }
+}
