@@ -37,12 +37,18 @@ final class Opening {
     }
   }
 
+  /** Reads the templates of the pages that ship while packs are read. */
+  static void readAhead(ScreenRequest request) {
+    if (request.notices().template() == null) {
+      Pages.readAhead();
+    }
+  }
+
   /** What makes the notices: an office's own template, tried, or the form that ships. */
   static NoticePages notices(ScreenRequest request) throws RunFailure {
     Path template = request.notices().template();
     try {
       if (template == null) {
-        Pages.readAhead();
         return new Pages(request.style());
       }
       return new OfficeNotice(template, request.style());

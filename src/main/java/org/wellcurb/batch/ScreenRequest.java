@@ -100,6 +100,25 @@ public record ScreenRequest(
         InputStream.nullInputStream());
   }
 
+  /** The same, with pages in this style. */
+  ScreenRequest styled(PageStyle other) {
+    return new ScreenRequest(
+        records,
+        packs,
+        out,
+        asOf,
+        sheets,
+        mostSheets,
+        outcomes,
+        positionAccuracy,
+        other,
+        workers,
+        standardInput,
+        headers,
+        notices,
+        looks);
+  }
+
   /** The same, read by this header map. */
   public ScreenRequest withHeaders(Path map) {
     return new ScreenRequest(

@@ -45,8 +45,10 @@ public final class ScreenRun {
    */
   public ScreenSummary run() throws RunFailure {
     HeaderMap headers = Opening.headers(request.headers());
-    NoticePages notices = Opening.notices(request);
+    Opening.readAhead(request);
     List<Pack> packs = Opening.packs(request.packs());
+    ScreenRequest styled = request.styled(request.style().about(packs));
+    NoticePages notices = Opening.notices(styled);
     Bars bars = new Bars();
     LookOptions looks = request.looks();
     Answers answers = Answers.load(looks.answers(), Catalogue.standard());
@@ -60,7 +62,7 @@ public final class ScreenRun {
           Opening.inputs(request.records(), request.out(), request.headers(), sources, hashes);
       Plan plan =
           new Plan(
-              request,
+              styled,
               packs,
               new PackChoice(packs, Catalogue.standard()),
               answers,

@@ -2,8 +2,10 @@ package org.wellcurb.cli;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.wellcurb.report.Pages;
+import org.wellcurb.rulepack.Pack;
 import org.wellcurb.rulepack.PackLoader;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -32,7 +34,8 @@ final class RulebookCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    String page = new Pages(style.style()).rulebook(PackLoader.load(pack));
+    Pack loaded = PackLoader.load(pack);
+    String page = new Pages(style.style().about(List.of(loaded))).rulebook(loaded);
     WholeFile.write(out, page.getBytes(StandardCharsets.UTF_8));
     return ExitCode.DONE;
   }

@@ -34,7 +34,8 @@ public final class Desk implements AutoCloseable {
   private final Answers answers;
   private final String page;
 
-  private Desk(HttpServer server, List<Pack> packs, LocalDate asOf, PageStyle style) {
+  private Desk(HttpServer server, List<Pack> packs, LocalDate asOf, PageStyle plain) {
+    PageStyle style = plain.about(packs);
     this.server = server;
     String token = token();
     guard = new Guard(server.getAddress().getPort(), token);

@@ -21,12 +21,14 @@ final class CrossMaker {
 
   private final CrossView view;
   private final CrossResult result;
+  private final PageStyle style;
   private final Words words;
   private final Amounts amounts;
   private final boolean isMetric;
 
   CrossMaker(CrossView view, PageStyle style) {
     this.view = view;
+    this.style = style;
     result = view.result();
     words = Words.in(style.language());
     amounts = new Amounts(words, style.units());
@@ -174,7 +176,7 @@ final class CrossMaker {
     for (RuleCount rule : first(near)) {
       sentences.add(
           words.say(
-              "cross.hair.line", rule.title(), rule.near(), rule.share().hits(), rule.pack()));
+              "cross.hair.line", style.own(rule.title()), rule.near(), rule.share().hits(), rule.pack()));
     }
     add(parts, "cross.hair", "cross.hair.lead", sentences, near.size());
   }

@@ -13,10 +13,12 @@ import org.wellcurb.screening.Finding;
  * What is wrong, in one plain sentence: the entry, what it has, what was asked for, by how much.
  */
 public final class FindingSentence {
+  private final PageStyle style;
   private final Words words;
   private final Amounts amounts;
 
   public FindingSentence(PageStyle style) {
+    this.style = style;
     words = Words.in(style.language());
     amounts = new Amounts(words, style.units());
   }
@@ -25,7 +27,7 @@ public final class FindingSentence {
   public String of(Finding finding) {
     Deciding deciding = finding.deciding();
     if (deciding.entry().isEmpty() && deciding.subject().isEmpty()) {
-      return words.say("finding.plain", new RuleWords(words).title(finding.rule()));
+      return words.say("finding.plain", style.own(new RuleWords(words).title(finding.rule())));
     }
     String label = capital(subject(deciding));
     @Nullable Unit unit = deciding.unit();

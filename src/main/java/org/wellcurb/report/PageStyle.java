@@ -1,21 +1,53 @@
 package org.wellcurb.report;
 
+import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.wellcurb.formula.Speech;
 import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.report.words.Language;
 import org.wellcurb.report.words.UnitsShown;
 import org.wellcurb.report.words.Words;
+import org.wellcurb.rulepack.Pack;
 
 /**
  * How pages are written.
  *
- * @param language language of the pages' own words (packs keep theirs)
+ * @param language language of the pages' own words
  * @param units units that amounts are printed in
+ * @param packTexts texts of packs in that language, by the pack's own words, as far as packs have it
  */
-public record PageStyle(Language language, UnitsShown units) {
+public record PageStyle(Language language, UnitsShown units, Map<String, String> packTexts) {
   /** English, each amount as it was written. */
   public static final PageStyle PLAIN = new PageStyle(Language.EN, UnitsShown.AS_WRITTEN);
+
+  public PageStyle {
+    packTexts = Map.copyOf(packTexts);
+  }
+
+  /** A style that knows no pack. */
+  public PageStyle(Language language, UnitsShown units) {
+    this(language, units, Map.of());
+  }
+
+  /** The same for pages about these packs, whose texts it says in its language where they can. */
+  public PageStyle about(List<Pack> packs) {
+    if (language != Language.FR) {
+      return this;
+    }
+    Map<String, String> texts = new HashMap<>();
+    for (Pack pack : packs) {
+      pack.files().forEach(file -> texts.putAll(file.french()));
+    }
+    return new PageStyle(language, units, texts);
+  }
+
+  /** A text of a pack in the language of the pages, or as the pack has it. */
+  public String own(String text) {
+    String own = packTexts.getOrDefault(text, Words.in(language).said(text));
+    return own.isEmpty() ? text : own;
+  }
 
   /** How rules and sums are put into words for these pages. */
   public Speech speech() {

@@ -11,14 +11,20 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
 
 /**
  * The bytes of a pack file.
  *
  * @param text its text, without a byte order mark
  * @param sha256 hash of its bytes, in lower-case hexadecimal
+ * @param french what its texts are in French
  */
-record PackBytes(String text, String sha256) {
+record PackBytes(String text, String sha256, Map<String, String> french) {
+  PackBytes {
+    french = Map.copyOf(french);
+  }
+
   /** Greatest size of a pack file in bytes. */
   static final int MOST = 4 << 20;
 
@@ -47,7 +53,10 @@ record PackBytes(String text, String sha256) {
             .onUnmappableCharacter(CodingErrorAction.REPORT);
     try {
       String text = decoder.decode(ByteBuffer.wrap(bytes)).toString();
-      return new PackBytes(text.startsWith("\uFEFF") ? text.substring(1) : text, sha256(bytes));
+      return new PackBytes(
+          text.startsWith("\uFEFF") ? text.substring(1) : text,
+          sha256(bytes),
+          FrenchTexts.beside(found));
     } catch (CharacterCodingException e) {
       throw refuse(found, notUtf8(bytes), "save it as UTF-8");
     }

@@ -41,6 +41,15 @@ final class PackFinder {
       return path == null ? "ships " + name : path.toAbsolutePath().normalize().toString();
     }
 
+    /** A file beside the pack's own; null where there is none. */
+    @Nullable InputStream beside(String file) throws IOException {
+      if (path == null) {
+        return PackFinder.class.getResourceAsStream(SHIPPED + name + "/" + file);
+      }
+      Path other = path.resolveSibling(file);
+      return Files.exists(other) ? Files.newInputStream(other) : null;
+    }
+
     InputStream open() throws IOException {
       if (path != null) {
         return Files.newInputStream(path);

@@ -100,7 +100,7 @@ final class PackReader {
     inherited.refuseDisputes(problems);
     inherited.ruleIds.addAll(rules.ids());
     inherited.ancestors.add(id);
-    inherited.files.add(new PackFile(id, bytes.sha256(), problems.text().text()));
+    inherited.files.add(new PackFile(id, bytes.sha256(), problems.text().text(), bytes.french()));
     Pack pack =
         new Pack(
             id,

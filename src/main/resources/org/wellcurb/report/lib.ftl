@@ -28,8 +28,8 @@
 </html>
 </#macro>
 
-<#-- Words of a pack or of a computed sentence, which are not translated. -->
-<#macro own text><#if lang == "en">${text}<#else><span lang="en">${text}</span></#if></#macro>
+<#-- Words of a pack or of a computed sentence: in the language of the page where they are there. -->
+<#macro own text><#if lang == "en">${text}<#else><#local said = o(text)><#if said?has_content>${said}<#else><span lang="en">${text}</span></#if></#if></#macro>
 
 <#-- Where a sum comes from: the words for what has no text, or was not read in one, are ours. -->
 <#macro origin text>

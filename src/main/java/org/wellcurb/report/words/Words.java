@@ -12,16 +12,18 @@ import java.util.Objects;
 import java.util.PropertyResourceBundle;
 import java.util.Set;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 
 /**
- * The words of pages in one language, from the bundles {@code words}, {@code labels} and {@code
- * drawings}. Both languages have every key; a key that no bundle has is a mistake of the program.
+ * The words of pages in one language, from the bundles {@code words}, {@code labels}, {@code
+ * drawings} and {@code said}. Both languages have every key; a key that no bundle has is a mistake of the program.
  */
 public final class Words {
   private static final Map<Language, Words> ALL = load();
 
   private final Language language;
   private final Map<String, String> texts = new HashMap<>();
+  private @Nullable Said said;
 
   private Words(Language language) {
     this.language = language;
@@ -70,6 +72,14 @@ public final class Words {
     return say(key + (one ? ".one" : ".many"), arguments);
   }
 
+  /**
+   * What a reader of files or packs says in English, in this language; empty where this language
+   * is English, or has no words for it.
+   */
+  public String said(String english) {
+    return said == null ? "" : said.in(english);
+  }
+
   /** What pages call an entry. A key that the catalogue lacks is given back as it is. */
   public String entry(String key) {
     return texts.getOrDefault("entry." + key, key);
@@ -103,7 +113,12 @@ public final class Words {
       words.read("words" + suffix + ".properties");
       words.read("labels" + suffix + ".properties");
       words.read("drawings" + suffix + ".properties");
+      words.read("said" + suffix + ".properties");
       all.put(language, words);
+    }
+    Words english = Objects.requireNonNull(all.get(Language.EN));
+    for (Words words : all.values()) {
+      words.said = words.language == Language.EN ? null : new Said(english, words);
     }
     return all;
   }

@@ -63,7 +63,7 @@ final class WordsTest {
   void noKeyStandsTwice() throws IOException {
     List<String> twice = new ArrayList<>();
     Path folder = Path.of("src/main/resources/org/wellcurb/report");
-    for (String bundle : List.of("words", "labels", "drawings")) {
+    for (String bundle : List.of("words", "labels", "drawings", "said")) {
       for (String end : List.of(".properties", "_fr.properties")) {
         Set<String> seen = new TreeSet<>();
         for (String line : Files.readAllLines(folder.resolve(bundle + end))) {
@@ -224,12 +224,55 @@ final class WordsTest {
             "note.",
             "doubt.",
             "caution.",
-            "first.");
+            "first.",
+            "said.");
     for (String key : EN.keys()) {
       String stem = key.replaceAll("\\.(one|many)$", "");
       boolean named = all.indexOf("\"" + stem + "\"") >= 0;
       assertTrue(named || byValue.stream().anyMatch(key::startsWith), key + " is never said");
     }
+  }
+
+  /** What a reader says otherwise by now would stand in English on a French page. */
+  @Test
+  void whatReadersSayIsFoundInTheProgram() throws IOException {
+    StringBuilder all = new StringBuilder();
+    for (String room : List.of("intake", "batch", "rulepack")) {
+      try (Stream<Path> files = Files.walk(Path.of("src/main/java/org/wellcurb", room))) {
+        for (Path file : files.filter(each -> each.toString().endsWith(".java")).toList()) {
+          all.append(Files.readString(file, StandardCharsets.UTF_8));
+        }
+      }
+    }
+    String program = all.toString().replaceAll("\"\\s*\\+\\s*\"", "").toLowerCase(Locale.ROOT);
+    List<String> gone = new ArrayList<>();
+    for (String key : EN.keys()) {
+      if (key.startsWith("said.") && !key.startsWith("said.format.") && !key.startsWith("said.wanted.")) {
+        for (String piece : EN.say(key).split("\\{[0-9]}|[;:,.()] ?| at line ")) {
+          if (piece.length() > 9 && !program.contains(piece.strip().toLowerCase(Locale.ROOT))) {
+            gone.add(key + ": " + piece);
+          }
+        }
+      }
+    }
+    assertEquals(List.of(), gone);
+  }
+
+  @Test
+  void whatAReaderSaysIsSaidInFrench() {
+    assertEquals("a 9 cellules, l'en-tête en a 22", FR.said("has 9 cells, the header has 22"));
+    assertEquals("CSV, virgule, UTF-8", FR.said("CSV, comma, UTF-8"));
+    assertEquals(
+        "Mis de côté en entier : est vide.", FR.said("Set aside whole: is empty."));
+    assertEquals(
+        "Colonne x : l'unité furlong est inconnue.",
+        FR.said("Column x: the unit furlong is not known."));
+    assertEquals(
+        "Profondeur finie n'est pas écarté comme sans objet",
+        FR.said("well.depth is not written off as not applicable"));
+    assertEquals("", FR.said("something else"));
+    assertEquals("", FR.said("is empty ".repeat(1000)));
+    assertEquals("", EN.said("is empty"));
   }
 
   @Test
