@@ -137,8 +137,12 @@ final class Compiler {
 
   private AmountNode arithmetic(Expr.Arithmetic e) {
     AmountNode sum = new AmountNodes.Sum(e.sign(), amount(e.a()), amount(e.b()), scaleOfB(e));
-    boolean isDate = e.a().dimension().equals(Dimension.DATE);
-    return isDate && !addsTime(e) ? new AmountNodes.Days(sum) : sum;
+    return isDaysBetween(e) ? new AmountNodes.Days(sum) : sum;
+  }
+
+  /** True of what dates count in days, and other amounts in seconds. */
+  static boolean isDaysBetween(Expr.Arithmetic e) {
+    return e.a().dimension().equals(Dimension.DATE) && !addsTime(e);
   }
 
   /** What the second operand is multiplied by: dates count days, and times seconds. */

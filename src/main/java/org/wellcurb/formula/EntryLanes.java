@@ -1,11 +1,13 @@
 package org.wellcurb.formula;
 
 import org.wellcurb.quantity.UnitSystem;
-import org.wellcurb.record.Entry;
 import org.wellcurb.record.WellRecord;
 
-/** What the records side by side hold of one entry, gathered as far as it is asked for. */
-final class EntryLanes extends LaneWork {
+/**
+ * What the records side by side hold of one entry. It is filled as each record is taken, record by
+ * record: then a record is read once from end to end, and the rules read columns.
+ */
+final class EntryLanes {
   private final int entry;
 
   /** Values in SI as written, not brought to ground. */
@@ -14,52 +16,51 @@ final class EntryLanes extends LaneWork {
   final double[] hi = new double[Lanes.MOST];
 
   private long given;
+  private long exact;
   private long notApplicable;
   private long us;
   private long metric;
 
-  EntryLanes(Entry entry) {
-    this.entry = entry.index();
+  EntryLanes(int entry) {
+    this.entry = entry;
   }
 
-  @Override
-  void compute(Lanes lanes, long mask) {
-    for (long left = mask; left != 0; left &= left - 1) {
-      int lane = Long.numberOfTrailingZeros(left);
-      gather(lanes.frame(lane), lane);
-    }
-  }
-
-  @Override
+  /** Forgets all records. */
   void forget() {
     given = 0;
+    exact = 0;
     notApplicable = 0;
     us = 0;
     metric = 0;
   }
 
-  private void gather(Frame frame, int lane) {
-    WellRecord record = frame.record();
-    long bit = 1L << lane;
+  /** Takes what the record of a frame holds, which counts as the frame says. */
+  void take(Frame frame, WellRecord record, int lane) {
     byte state = frame.state(entry);
-    lo[lane] = record.lo(entry);
-    hi[lane] = record.hi(entry);
+    double least = record.lo(entry);
+    double most = record.hi(entry);
+    lo[lane] = least;
+    hi[lane] = most;
     if (state == WellRecord.GIVEN) {
+      long bit = 1L << lane;
       given |= bit;
+      exact |= least == most ? bit : 0;
       UnitSystem system = record.system(entry);
-      if (system == UnitSystem.US) {
-        us |= bit;
-      } else if (system == UnitSystem.METRIC) {
-        metric |= bit;
-      }
+      us |= system == UnitSystem.US ? bit : 0;
+      metric |= system == UnitSystem.METRIC ? bit : 0;
     } else if (state == WellRecord.NOT_APPLICABLE) {
-      notApplicable |= bit;
+      notApplicable |= 1L << lane;
     }
   }
 
   /** Records that give it. */
   long given() {
     return given;
+  }
+
+  /** Records that give it, and not as a range. */
+  long exact() {
+    return exact;
   }
 
   /** Records on which it counts as n/a. */

@@ -81,10 +81,15 @@ final class LaneAmounts {
     @Override
     void compute(Lanes lanes, long mask) {
       EntryLanes of = lanes.entry(entry);
-      of.need(lanes, mask);
+      if (!isMovable) {
+        System.arraycopy(of.lo, 0, lo, 0, lo.length);
+        System.arraycopy(of.hi, 0, hi, 0, hi.length);
+        putVoid(mask & of.notApplicable());
+        return;
+      }
       for (long left = mask; left != 0; left &= left - 1) {
         int lane = Long.numberOfTrailingZeros(left);
-        double shift = isMovable ? lanes.frame(lane).shift[datum] : 0;
+        double shift = lanes.frame(lane).shift[datum];
         lo[lane] = shift == 0 ? of.lo[lane] : Intervals.sum(of.lo[lane], -shift);
         hi[lane] = shift == 0 ? of.hi[lane] : Intervals.sum(of.hi[lane], -shift);
       }
@@ -120,6 +125,83 @@ final class LaneAmounts {
         hi[lane] = Double.isNaN(to) ? Double.POSITIVE_INFINITY : to;
       }
       putVoid(mask & (a.isVoid() | b.isVoid()));
+    }
+  }
+
+  /** Product or quotient. */
+  static final class Product extends AmountLanes {
+    private final boolean isQuotient;
+    private final AmountLanes a;
+    private final AmountLanes b;
+
+    Product(boolean isQuotient, AmountLanes a, AmountLanes b) {
+      this.isQuotient = isQuotient;
+      this.a = a;
+      this.b = b;
+    }
+
+    @Override
+    void compute(Lanes lanes, long mask) {
+      a.need(lanes, mask);
+      b.need(lanes, mask);
+      for (long left = mask; left != 0; left &= left - 1) {
+        int lane = Long.numberOfTrailingZeros(left);
+        Frame f = lanes.frame(lane);
+        f.lo[0] = a.lo[lane];
+        f.hi[0] = a.hi[lane];
+        f.lo[1] = b.lo[lane];
+        f.hi[1] = b.hi[lane];
+        if (isQuotient) {
+          Intervals.divide(f, 0, 1);
+        } else {
+          Intervals.multiply(f, 0, 1);
+        }
+        lo[lane] = f.lo[0];
+        hi[lane] = f.hi[0];
+      }
+      putVoid(mask & (a.isVoid() | b.isVoid()));
+    }
+  }
+
+  /** Days between two dates, in seconds. */
+  static final class Days extends AmountLanes {
+    private final AmountLanes difference;
+
+    Days(AmountLanes difference) {
+      this.difference = difference;
+    }
+
+    @Override
+    void compute(Lanes lanes, long mask) {
+      difference.need(lanes, mask);
+      for (long left = mask; left != 0; left &= left - 1) {
+        int lane = Long.numberOfTrailingZeros(left);
+        lo[lane] = difference.lo[lane] * 86400;
+        hi[lane] = difference.hi[lane] * 86400;
+      }
+      putVoid(mask & difference.isVoid());
+    }
+  }
+
+  /** An amount without its sign. */
+  static final class Size extends AmountLanes {
+    private final AmountLanes a;
+
+    Size(AmountLanes a) {
+      this.a = a;
+    }
+
+    @Override
+    void compute(Lanes lanes, long mask) {
+      a.need(lanes, mask);
+      for (long left = mask; left != 0; left &= left - 1) {
+        int lane = Long.numberOfTrailingZeros(left);
+        double least = Math.abs(a.lo[lane]);
+        double most = Math.abs(a.hi[lane]);
+        hi[lane] = Math.max(least, most);
+        lo[lane] = a.lo[lane] <= 0 && a.hi[lane] >= 0 ? 0 : Math.min(least, most);
+      }
+      putVoid(mask & a.isVoid());
     }
   }
 

@@ -5,7 +5,6 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import org.wellcurb.quantity.Dimension;
 import org.wellcurb.record.Entry;
 
 /**
@@ -23,6 +22,7 @@ public final class LaneCompiler {
   private int place;
 
   private Compiler alone;
+  private Scope scope;
 
   /** What equal parts have in common: those with workings go by the figures of their scope. */
   private record Shared(int scope, Expr expr) {}
@@ -35,7 +35,8 @@ public final class LaneCompiler {
   public TruthLanes condition(Formula formula) {
     scopes.putIfAbsent(formula.scope(), scopes.size() + 1);
     place = java.util.Objects.requireNonNull(scopes.get(formula.scope()));
-    alone = new Compiler(formula.scope());
+    scope = formula.scope();
+    alone = new Compiler(scope);
     return truth(formula.tree());
   }
 
@@ -130,18 +131,27 @@ public final class LaneCompiler {
     } else if (a instanceof Expr.Extreme e) {
       return new LaneAmounts.LeastOrGreatest(
           e.isGreatest(), e.of().stream().map(this::amount).toArray(AmountLanes[]::new));
-    } else if (a instanceof Expr.Arithmetic e && isPlainSum(e)) {
-      return new LaneAmounts.Sum(
-          e.sign() == '+', amount(e.a()), amount(e.b()), Compiler.scaleOfB(e));
+    } else if (a instanceof Expr.Arithmetic e) {
+      return arithmetic(e);
+    } else if (a instanceof Expr.Absolute e) {
+      return new LaneAmounts.Size(amount(e.a()));
     }
-    return new LaneAmounts.EachAlone(alone.amount(a));
+    AmountNode node = alone.amount(a);
+    if (a instanceof Expr.WorkingAmount e
+        && node instanceof WorkingNode one
+        && WorkingLanes.canTake(e.working())) {
+      return new WorkingLanes(e.working(), scope, one);
+    }
+    return new LaneAmounts.EachAlone(node);
   }
 
-  /** Sums and differences, but for the days between two dates. */
-  private static boolean isPlainSum(Expr.Arithmetic e) {
-    boolean isSum = e.sign() == '+' || e.sign() == '-';
-    boolean isDaysBetween =
-        e.a().dimension().equals(Dimension.DATE) && e.b().dimension().equals(Dimension.DATE);
-    return isSum && !isDaysBetween;
+  private AmountLanes arithmetic(Expr.Arithmetic e) {
+    AmountLanes a = amount(e.a());
+    AmountLanes b = amount(e.b());
+    if (e.sign() != '+' && e.sign() != '-') {
+      return new LaneAmounts.Product(e.sign() != '*', a, b);
+    }
+    AmountLanes sum = new LaneAmounts.Sum(e.sign() == '+', a, b, Compiler.scaleOfB(e));
+    return Compiler.isDaysBetween(e) ? new LaneAmounts.Days(sum) : sum;
   }
 }

@@ -44,7 +44,6 @@ final class LaneTruths {
     @Override
     void compute(Lanes lanes, long mask) {
       EntryLanes of = lanes.entry(entry);
-      of.need(lanes, mask);
       put(mask & of.given(), mask & ~of.given() & ~of.notApplicable(), mask & of.notApplicable());
     }
   }
@@ -65,7 +64,6 @@ final class LaneTruths {
     @Override
     void compute(Lanes lanes, long mask) {
       EntryLanes of = lanes.entry(entry);
-      of.need(lanes, mask);
       long given = mask & of.given();
       long isIn = 0;
       for (long left = given; left != 0; left &= left - 1) {

@@ -1,6 +1,7 @@
 package org.wellcurb.formula;
 
 import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.WellRecord;
 
 /**
  * Up to 64 records judged side by side: a frame for each, and the columns of what they hold. A set
@@ -23,7 +24,7 @@ public final class Lanes {
     }
     entries = new EntryLanes[catalogue.size()];
     for (int i = 0; i < entries.length; i++) {
-      entries[i] = new EntryLanes(catalogue.entry(i));
+      entries[i] = new EntryLanes(i);
     }
   }
 
@@ -32,9 +33,21 @@ public final class Lanes {
     return frames[lane];
   }
 
-  /** To be called when the frames hold other records: what was computed is forgotten. */
-  public void reload() {
+  /** Forgets all records, and what was computed of them. */
+  public void clear() {
     load++;
+    for (EntryLanes entry : entries) {
+      entry.forget();
+    }
+  }
+
+  /** Takes the record that a frame holds, once its frame says how each entry counts. */
+  public void take(int lane) {
+    Frame frame = frames[lane];
+    WellRecord record = frame.record();
+    for (EntryLanes entry : entries) {
+      entry.take(frame, record, lane);
+    }
   }
 
   /** Number of the load at hand, by which what was computed of an earlier one is known. */

@@ -82,7 +82,11 @@ final class WorkingNode extends AmountNode {
       s.lo[entries.length + i] = figures[i];
       s.hi[entries.length + i] = figures[i];
     }
-    if (over != null && !isExact) {
+    if (isExact) {
+      exact(s.x, f.lo, f.hi, at);
+      return;
+    }
+    if (over != null) {
       over.over(s.lo, s.hi, s.ends);
       if (!Double.isNaN(s.ends[0]) && !Double.isNaN(s.ends[1])) {
         f.lo[at] = s.ends[0];
@@ -96,6 +100,15 @@ final class WorkingNode extends AmountNode {
       f.lo[at] = Double.NEGATIVE_INFINITY;
       f.hi[at] = Double.POSITIVE_INFINITY;
     }
+  }
+
+  /** Works it out at one point, all inputs and figures, and puts it into place {@code at}. */
+  void exact(double[] x, double[] lo, double[] hi, int at) {
+    double least = function.at(x);
+    double most = greatest == function ? least : greatest.at(x);
+    boolean isKnown = !Double.isNaN(least) && !Double.isNaN(most);
+    lo[at] = isKnown ? settled(least) : Double.NEGATIVE_INFINITY;
+    hi[at] = isKnown ? settled(most) : Double.POSITIVE_INFINITY;
   }
 
   /** The least and greatest value of an input, NaN in both where it is not given. */

@@ -62,7 +62,7 @@ public final class LaneJudge {
 
   /** Forgets all records. */
   public void clear() {
-    lanes.reload();
+    lanes.clear();
     allDays.forEach(DayLanes::clear);
     isRepair = 0;
     hasSeveralWays = 0;
@@ -72,6 +72,7 @@ public final class LaneJudge {
   public void take(int lane, WellRecord record) {
     Judge judge = judges[lane];
     judge.take(record);
+    lanes.take(lane);
     long bit = 1L << lane;
     isRepair |= judge.isRepair() ? bit : 0;
     if (judge.shifts().count() > 1) {
