@@ -44,6 +44,11 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
   private static final int MEETS = Outcome.MEETS.ordinal();
   private static final int CANNOT_TELL = Outcome.CANNOT_TELL.ordinal();
 
+  /** Bits that one outcome has in a number that counts all of them. */
+  private static final int COUNTER_BITS = 12;
+
+  private static final int MOST_AT_ONCE = (1 << COUNTER_BITS) - 1;
+
   private final Plan plan;
   private final Stop stop;
   private final Answering answering;
@@ -249,8 +254,10 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
   private void count(byte[] judged, byte[] kindOf) {
     Arrays.fill(outcomes, 0);
     Arrays.fill(kinds, 0);
-    for (int i = 0; i < judged.length; i++) {
-      outcomes[judged[i]]++;
+    for (int from = 0; from < judged.length; from += MOST_AT_ONCE) {
+      countOutcomes(judged, from, Math.min(judged.length, from + MOST_AT_ONCE));
+    }
+    for (int i = 0; i < judged.length && outcomes[FALLS_SHORT] > 0; i++) {
       if (judged[i] == FALLS_SHORT) {
         kinds[kindOf[i]]++;
       }
@@ -260,6 +267,17 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     }
     for (int i = 0; i < kinds.length; i++) {
       result.kinds[i] += kinds[i];
+    }
+  }
+
+  /** Counts in the bits of one number: counters in memory would wait for one another. */
+  private void countOutcomes(byte[] judged, int from, int to) {
+    long sums = 0;
+    for (int i = from; i < to; i++) {
+      sums += 1L << (COUNTER_BITS * judged[i]);
+    }
+    for (int i = 0; i < outcomes.length; i++) {
+      outcomes[i] += (int) (sums >>> (COUNTER_BITS * i)) & MOST_AT_ONCE;
     }
   }
 

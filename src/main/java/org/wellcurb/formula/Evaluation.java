@@ -2,10 +2,13 @@ package org.wellcurb.formula;
 
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Interval;
 import org.wellcurb.quantity.UnitSystem;
+import org.wellcurb.record.Entry;
 import org.wellcurb.record.WellRecord;
+import org.wellcurb.workings.Working;
 
 /**
  * The parts of a formula evaluated one by one on the record in a frame, for explaining. Slower than
@@ -18,6 +21,12 @@ public final class Evaluation {
   private final Scope scope;
   private final IdentityHashMap<Expr, TruthNode> truths = new IdentityHashMap<>();
   private final IdentityHashMap<Expr, AmountNode> amounts = new IdentityHashMap<>();
+
+  /** What formulas read, which is the same on every record. */
+  private final IdentityHashMap<Expr, Set<Entry>> reads = new IdentityHashMap<>();
+
+  private final IdentityHashMap<Expr, int[]> units = new IdentityHashMap<>();
+  private final IdentityHashMap<Working, List<Entry>> inputs = new IdentityHashMap<>();
 
   public Evaluation(Frame frame, Scope scope) {
     this.frame = frame;
@@ -38,9 +47,35 @@ public final class Evaluation {
 
   /** The truth of a part, one of {@link Truth}. */
   public int truth(Expr.Condition condition) {
-    return truths
-        .computeIfAbsent(condition, c -> new Compiler(scope).truth(condition))
-        .eval(frame, SLOT);
+    TruthNode node = truths.get(condition);
+    if (node == null) {
+      node = new Compiler(scope).truth(condition);
+      truths.put(condition, node);
+    }
+    return node.eval(frame, SLOT);
+  }
+
+  /** The entries that a part reads, in order of first mention; not to be changed. */
+  public Set<Entry> reads(Expr part) {
+    Set<Entry> known = reads.get(part);
+    if (known == null) {
+      known = Reads.of(part, scope.catalogue());
+      reads.put(part, known);
+    }
+    return known;
+  }
+
+  /** The entries of a working's inputs, in its order. */
+  public List<Entry> inputs(Working working) {
+    List<Entry> known = inputs.get(working);
+    if (known == null) {
+      known =
+          working.inputs().stream()
+              .map(input -> scope.catalogue().entry(scope.catalogue().index(input.key())))
+              .toList();
+      inputs.put(working, known);
+    }
+    return known;
   }
 
   /**
@@ -49,7 +84,11 @@ public final class Evaluation {
    * @param written the unit system that picks the side of dual limits, as {@link #written} gives it
    */
   public @Nullable Interval amount(Expr.Amount amount, @Nullable UnitSystem written) {
-    AmountNode node = amounts.computeIfAbsent(amount, a -> new Compiler(scope).amount(amount));
+    AmountNode node = amounts.get(amount);
+    if (node == null) {
+      node = new Compiler(scope).amount(amount);
+      amounts.put(amount, node);
+    }
     @Nullable UnitSystem outer = frame.written;
     frame.written = written;
     node.eval(frame, SLOT);
@@ -61,7 +100,12 @@ public final class Evaluation {
    * The unit system that all given amounts of a comparison were written in; null if two, or none.
    */
   public @Nullable UnitSystem written(Expr.Condition comparison) {
-    return Written.common(frame, Written.amounts(Parts.of(comparison), scope.catalogue()));
+    int[] known = units.get(comparison);
+    if (known == null) {
+      known = Written.amounts(Parts.of(comparison), scope.catalogue());
+      units.put(comparison, known);
+    }
+    return Written.common(frame, known);
   }
 
   /** True if the comparison holds only by the slack of rounding. */

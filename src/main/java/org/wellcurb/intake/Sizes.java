@@ -21,26 +21,38 @@ final class Sizes {
   private int last;
   private long full = SHORTEST;
 
+  /** The stretch at hand. */
+  private double sum;
+
+  private long count;
+
   /** Adds a figure above zero. Its logarithm is taken from its bits, to within 0.09. */
   void add(double figure) {
     long bits = Double.doubleToRawLongBits(figure);
     put((bits >> 52) - 1023 + (bits & 0xFFFFFFFFFFFFFL) * 0x1p-52, 1);
   }
 
-  private void put(double sum, long count) {
-    sums[last] += sum;
-    counts[last] += count;
-    if (counts[last] >= full && ++last == MOST) {
-      halve();
+  private void put(double more, long figures) {
+    sum += more;
+    count += figures;
+    if (count >= full) {
+      sums[last] = sum;
+      counts[last] = count;
+      sum = 0;
+      count = 0;
+      if (++last == MOST) {
+        halve();
+      }
     }
   }
 
   /** Adds the figures of later rows. */
   void add(Sizes later) {
-    for (int i = 0; i < MOST; i++) {
-      if (later.counts[i] > 0) {
-        put(later.sums[i], later.counts[i]);
-      }
+    for (int i = 0; i < later.last; i++) {
+      put(later.sums[i], later.counts[i]);
+    }
+    if (later.count > 0) {
+      put(later.sum, later.count);
     }
   }
 
@@ -60,10 +72,13 @@ final class Sizes {
    * left of the step and what is right of it keep apart, and differ less among themselves.
    */
   boolean changeByFeet() {
-    int n = counts[Math.min(last, MOST - 1)] > SHORTEST / 2 ? last + 1 : last;
+    int n = count > SHORTEST / 2 ? last + 1 : last;
     double[] means = new double[n];
-    for (int i = 0; i < n; i++) {
+    for (int i = 0; i < last; i++) {
       means[i] = sums[i] / counts[i];
+    }
+    if (n > last) {
+      means[last] = sum / count;
     }
     for (int at = 2; at <= n - 2; at++) {
       if (isStep(means, at)) {

@@ -30,6 +30,7 @@ public final class Explainer {
   private final Speech speech;
   private final Remarks remarks;
   private final WorkingWords words;
+  private final DecidingPart deciding;
 
   public Explainer(Judge judge, Scope scope, Speech speech) {
     this.judge = judge;
@@ -37,6 +38,7 @@ public final class Explainer {
     at = new Evaluation(judge.frame(), scope);
     remarks = new Remarks(judge, at, speech);
     words = new WorkingWords(speech, at);
+    deciding = new DecidingPart(at, speech);
   }
 
   /** The explanation of an outcome that {@link Judge#outcome} gave for this rule on this record. */
@@ -67,7 +69,7 @@ public final class Explainer {
         require == null ? "" : Sentence.withNumbers(require.tree(), speech, at),
         require == null || outcome == Outcome.NOT_APPLICABLE
             ? null
-            : new DecidingPart(at, speech).of(require.tree()),
+            : deciding.of(require.tree()),
         workings(rule, text),
         needs.stream().map(Entry::key).toList(),
         said,
@@ -84,7 +86,7 @@ public final class Explainer {
     DatedText text = pick(rule, texts, outcome);
     judge.atWayThatGives(rule, text, outcome);
     @Nullable Formula require = text.require();
-    return require == null ? null : new DecidingPart(at, speech).of(require.tree());
+    return require == null ? null : deciding.of(require.tree());
   }
 
   /** The place of the text that gives the outcome among the rule's; of the last where none does. */

@@ -1,5 +1,6 @@
 package org.wellcurb.judgement;
 
+import java.util.IdentityHashMap;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Set;
@@ -7,7 +8,6 @@ import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Evaluation;
 import org.wellcurb.formula.Expr;
 import org.wellcurb.formula.Near;
-import org.wellcurb.formula.Reads;
 import org.wellcurb.formula.Relation;
 import org.wellcurb.formula.Sentence;
 import org.wellcurb.formula.Speech;
@@ -25,6 +25,9 @@ import org.wellcurb.record.Entry;
 final class Margins {
   private final Evaluation at;
   private final Speech speech;
+
+  /** What was compared, in words, which are the same on every record. */
+  private final IdentityHashMap<Expr, String> named = new IdentityHashMap<>();
 
   Margins(Evaluation at, Speech speech) {
     this.at = at;
@@ -52,7 +55,7 @@ final class Margins {
   }
 
   private @Nullable Entry first(Expr expr) {
-    Iterator<Entry> reads = Reads.of(expr, at.scope().catalogue()).iterator();
+    Iterator<Entry> reads = at.reads(expr).iterator();
     return reads.hasNext() ? reads.next() : null;
   }
 
@@ -89,7 +92,7 @@ final class Margins {
     @Nullable UnitSystem written = at.written(whole);
     @Nullable Interval v = at.amount(subject, written);
     @Nullable Interval l = at.amount(limit, written);
-    Set<Entry> reads = Reads.of(subject, at.scope().catalogue());
+    Set<Entry> reads = at.reads(subject);
     String key = reads.isEmpty() ? "" : reads.iterator().next().key();
     String text = reads.isEmpty() ? "" : at.record().written(reads.iterator().next().index());
     if (v == null || l == null) {
@@ -127,7 +130,15 @@ final class Margins {
 
   /** What was compared, where it is more than an entry. */
   private String named(Expr.Amount subject) {
-    return subject instanceof Expr.EntryAmount ? "" : Sentence.of(subject, speech);
+    if (subject instanceof Expr.EntryAmount) {
+      return "";
+    }
+    String said = named.get(subject);
+    if (said == null) {
+      said = Sentence.of(subject, speech);
+      named.put(subject, said);
+    }
+    return said;
   }
 
   private Deciding date(

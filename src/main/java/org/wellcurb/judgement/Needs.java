@@ -1,11 +1,11 @@
 package org.wellcurb.judgement;
 
 import java.util.Collection;
+import java.util.List;
 import org.wellcurb.formula.Evaluation;
 import org.wellcurb.formula.Expr;
 import org.wellcurb.formula.Parts;
 import org.wellcurb.formula.Truth;
-import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
 import org.wellcurb.record.WellRecord;
 import org.wellcurb.workings.Input;
@@ -60,9 +60,10 @@ final class Needs {
   }
 
   private void working(Expr.WorkingAmount w) {
-    Catalogue catalogue = at.scope().catalogue();
-    for (Input input : w.working().inputs()) {
-      Entry entry = catalogue.entry(catalogue.index(input.key()));
+    List<Entry> entries = at.inputs(w.working());
+    for (int i = 0; i < entries.size(); i++) {
+      Input input = w.working().inputs().get(i);
+      Entry entry = entries.get(i);
       boolean isGiven = at.frame().state(entry.index()) == WellRecord.GIVEN;
       if (input.need() != Input.Need.OPTIONAL || isGiven) {
         entry(entry, true);

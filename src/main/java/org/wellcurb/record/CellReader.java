@@ -97,6 +97,10 @@ public final class CellReader {
       into.written(entry, source, start, end);
       return true;
     }
+    if (reading.kind() == Kind.TEXT && readName(into, reading, source, start, end, style)) {
+      into.written(entry, source, start, end);
+      return true;
+    }
     String whole = new String(source, start, end - start, StandardCharsets.UTF_8);
     String text = CellText.trim(whole);
     if (text.isEmpty()) {
@@ -113,6 +117,11 @@ public final class CellReader {
       amounts.put(source, start, end, salt(reading, bare, style), made);
     }
     return made != null || reading.kind() == Kind.TEXT;
+  }
+
+  /** True if it is a level of water, whose words and zeros are read with regard to others. */
+  boolean isLevel(int entry) {
+    return entries[entry].isWaterLevel();
   }
 
   /** True if a cell of this entry is read without regard to others of its record. */
@@ -153,6 +162,28 @@ public final class CellReader {
           bare != null
               && PlainAmount.read(into, reading, number, source, from, to, bare, style, zeros);
     };
+  }
+
+  /** Text of plain letters and figures, which most names and numbers are; false if it is not. */
+  private boolean readName(
+      RecordFiller into,
+      EntryReading reading,
+      byte[] source,
+      int from,
+      int to,
+      CellStyle style) {
+    if (!style.sentinels().isEmpty()) {
+      return false;
+    }
+    @Nullable String folded = CellText.foldPlain(source, from, to);
+    // What begins with a letter was looked up already.
+    boolean isFigure = source[from] <= '9' && !reading.isIdentity();
+    if (folded == null
+        || (isFigure && words.noValue(reading, source, from, to) != WordTable.NONE)) {
+      return false;
+    }
+    into.text(reading.index(), folded);
+    return true;
   }
 
   /** True if a bare 0 in this entry is taken for a blank, see {@link DoubtedZeros}. */

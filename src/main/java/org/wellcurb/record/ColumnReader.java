@@ -18,18 +18,19 @@ public final class ColumnReader {
   private static final VarHandle LONG =
       MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.LITTLE_ENDIAN);
   private static final int LONGEST = 2 * Long.BYTES;
-  private static final int SLOT_BITS = 8;
+  private static final int SLOT_BITS = 10;
 
   /** What a miss takes from the trust in a column, a cell found again giving one. */
   private static final int MISS = 2;
 
-  private static final int TRUST = 2048;
+  private static final int TRUST = 4096;
 
   private final CellReader cells;
   private final int entry;
   private final @Nullable Unit unit;
   private final CellStyle style;
-  private final @Nullable KeptCell[][] kept = new @Nullable KeptCell[UnitSystem.values().length][];
+  private final boolean isLevel;
+  private @Nullable KeptCell[][] kept = new @Nullable KeptCell[UnitSystem.values().length][];
   private int trust;
 
   /**
@@ -41,7 +42,8 @@ public final class ColumnReader {
     this.entry = entry;
     this.unit = unit;
     this.style = style;
-    trust = cells.isOfItself(entry) ? TRUST : 0;
+    isLevel = cells.isLevel(entry);
+    trust = cells.isOfItself(entry) || isLevel ? TRUST : 0;
   }
 
   /**
@@ -78,8 +80,19 @@ public final class ColumnReader {
       return;
     }
     trust -= MISS;
-    if (cells.read(into, entry, source, from, to, unit, recordSystem, style)) {
+    boolean mayKeep = cells.read(into, entry, source, from, to, unit, recordSystem, style);
+    if (trust <= 0) {
+      kept = new @Nullable KeptCell[UnitSystem.values().length][];
+    } else if (mayKeep && (!isLevel || isFigure(into.record()))) {
       slots[slot] = into.keep(entry, head, tail, from);
     }
+  }
+
+  /** True of a level that is a figure below the ground: words and zeros hang on other entries. */
+  private boolean isFigure(WellRecord record) {
+    return record.isGiven(entry)
+        && record.lo(entry) > 0
+        && record.lo(entry) == record.hi(entry)
+        && record.noteId(entry) == 0;
   }
 }

@@ -13,12 +13,20 @@ public final class NameFold {
 
   /** The form that is compared; never shown. Empty for a name of blanks only. */
   public static String of(String name) {
-    return isFolded(name) ? name : folded(name);
+    if (isFolded(name)) {
+      return name;
+    }
+    return isPlain(name) ? name.toLowerCase(Locale.ROOT) : folded(name);
   }
 
   /** True if both are one name. */
   public static boolean same(String one, String other) {
-    return one.equals(other) || of(one).equals(of(other));
+    if (one.equals(other)) {
+      return true;
+    }
+    return isPlain(one) && isPlain(other)
+        ? one.equalsIgnoreCase(other)
+        : of(one).equals(of(other));
   }
 
   /** True of what is all ASCII, without capitals, without blanks: most names, once folded. */
@@ -26,6 +34,17 @@ public final class NameFold {
     for (int i = 0; i < name.length(); i++) {
       char c = name.charAt(i);
       if (c <= ' ' || c >= 0x7F || (c >= 'A' && c <= 'Z')) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** True of what is all ASCII without blanks: only the case of its letters may differ. */
+  private static boolean isPlain(String name) {
+    for (int i = 0; i < name.length(); i++) {
+      char c = name.charAt(i);
+      if (c <= ' ' || c >= 0x7F) {
         return false;
       }
     }

@@ -27,9 +27,16 @@ final class PossibleReadings {
   private final Speech speech;
   private final SlipTrial trial;
 
+  /** The entries of which a range is plausible. */
+  private final Entry[] ranged;
+
   PossibleReadings(Pack pack, LocalDate asOf, Speech speech) {
     this.speech = speech;
     trial = new SlipTrial(pack, asOf);
+    ranged =
+        catalogue.entries().stream()
+            .filter(entry -> !entry.plausible().isAll())
+            .toArray(Entry[]::new);
   }
 
   /**
@@ -38,13 +45,14 @@ final class PossibleReadings {
    * @param outcomes as judged: of rules of one subject, all that broke
    */
   @Nullable PossibleReading of(WellRecord record, byte[] outcomes) {
-    trial.from(record, outcomes);
+    trial.from(outcomes);
     List<Integer> broken = trial.brokenRelations();
     List<Entry> outOfRange = outOfRange(record);
     int faults = broken.size() + outOfRange.size();
     if (faults == 0) {
       return null;
     }
+    trial.on(record);
     List<Slip> tried = new ArrayList<>();
     for (Entry suspect : suspects(record, broken, outOfRange)) {
       tried.addAll(Slips.of(record, suspect));
@@ -128,7 +136,7 @@ final class PossibleReadings {
 
   private List<Entry> outOfRange(WellRecord record) {
     List<Entry> out = new ArrayList<>();
-    for (Entry entry : catalogue.entries()) {
+    for (Entry entry : ranged) {
       if (SlipTrial.isOutOfRange(record, entry)) {
         out.add(entry);
       }

@@ -22,43 +22,64 @@ final class SlipTrial {
   private final WhatIf whatIf = new WhatIf(catalogue);
   private final Judge judge;
   private final RuleProgram[] programs;
-  private final boolean[] isRelation;
 
   /** What each rule is found under: its subject, or itself. */
   private final String[] subjects;
 
   private final List<Set<Entry>> reads = new ArrayList<>();
+
+  /** By entry: the rules that read it, in the pack's order. */
+  private final int[][] readers;
+
+  private final int[] relations;
   private byte[] outcomes = new byte[0];
 
   SlipTrial(Pack pack, LocalDate asOf) {
     judge = new Judge(catalogue, asOf, pack.mustApply());
     programs = new RuleProgram[pack.rules().size()];
-    isRelation = new boolean[programs.length];
+    List<Integer> discrepancies = new ArrayList<>();
+    List<List<Integer>> rulesOf = new ArrayList<>();
+    catalogue.entries().forEach(entry -> rulesOf.add(new ArrayList<>()));
     subjects = new String[programs.length];
     for (int k = 0; k < programs.length; k++) {
       Rule rule = pack.rules().get(k);
       programs[k] = rule.program();
-      isRelation[k] = rule.kind() == FindingKind.DISCREPANCY;
+      if (rule.kind() == FindingKind.DISCREPANCY) {
+        discrepancies.add(k);
+      }
       subjects[k] = rule.subject().isEmpty() ? "rule " + rule.id() : "subject " + rule.subject();
       reads.add(programs[k].reads());
+      for (Entry entry : programs[k].reads()) {
+        rulesOf.get(entry.index()).add(k);
+      }
     }
+    relations = array(discrepancies);
+    readers = rulesOf.stream().map(SlipTrial::array).toArray(int[][]::new);
+  }
+
+  private static int[] array(List<Integer> places) {
+    return places.stream().mapToInt(Integer::intValue).toArray();
   }
 
   /**
-   * Starts from this record.
+   * Starts from a record of which only this is known so far.
    *
    * @param judged as judged: of rules of one subject, all that broke; not changed while in use
    */
-  void from(WellRecord record, byte[] judged) {
-    whatIf.from(record);
+  void from(byte[] judged) {
     outcomes = judged;
+  }
+
+  /** Starts from the record of which these outcomes are, to try slips on it. */
+  void on(WellRecord record) {
+    whatIf.from(record);
   }
 
   /** The relations that the record breaks: places in the pack. */
   List<Integer> brokenRelations() {
     List<Integer> broken = new ArrayList<>();
-    for (int k = 0; k < programs.length; k++) {
-      if (isRelation[k] && isBroken(k)) {
+    for (int k : relations) {
+      if (isBroken(k)) {
         broken.add(k);
       }
     }
@@ -79,18 +100,19 @@ final class SlipTrial {
    */
   int rulesAtStake(Slip slip) {
     Set<String> found = new HashSet<>();
-    for (int k = 0; k < programs.length; k++) {
-      if (isBroken(k) && isTouched(k, slip)) {
-        found.add(subjects[k]);
-      }
+    addBroken(readers[slip.entry()], found);
+    if (slip.other() >= 0) {
+      addBroken(readers[slip.other()], found);
     }
     return found.size();
   }
 
-  private boolean isTouched(int rule, Slip slip) {
-    Set<Entry> read = reads.get(rule);
-    return read.contains(catalogue.entry(slip.entry()))
-        || (slip.other() >= 0 && read.contains(catalogue.entry(slip.other())));
+  private void addBroken(int[] rules, Set<String> found) {
+    for (int k : rules) {
+      if (isBroken(k)) {
+        found.add(subjects[k]);
+      }
+    }
   }
 
   /**
@@ -100,22 +122,50 @@ final class SlipTrial {
   boolean mends(Slip slip, List<Entry> outOfRange) {
     apply(slip);
     WellRecord trial = whatIf.record();
-    boolean mends = outOfRange.stream().noneMatch(entry -> isOutOfRange(trial, entry));
-    mends = mends && !isOutOfRange(trial, catalogue.entry(slip.entry()));
-    mends = mends && (slip.other() < 0 || !isOutOfRange(trial, catalogue.entry(slip.other())));
+    boolean mends = isInRange(trial, slip, outOfRange);
     if (mends) {
       judge.take(trial);
-      for (int k = 0; mends && k < programs.length; k++) {
-        boolean isWaived = outcomes[k] == Outcome.WAIVED.ordinal();
-        boolean isAtStake = isTouched(k, slip) ? !isWaived : isRelation[k] && isBroken(k);
-        mends = !isAtStake || judge.outcome(programs[k]) != Outcome.FALLS_SHORT.ordinal();
-      }
+      mends =
+          holdsAll(readers[slip.entry()])
+              && (slip.other() < 0 || holdsAll(readers[slip.other()]))
+              && mendsRelations();
     }
     whatIf.restore(slip.entry());
     if (slip.other() >= 0) {
       whatIf.restore(slip.other());
     }
     return mends;
+  }
+
+  private boolean isInRange(WellRecord trial, Slip slip, List<Entry> outOfRange) {
+    for (Entry entry : outOfRange) {
+      if (isOutOfRange(trial, entry)) {
+        return false;
+      }
+    }
+    return !isOutOfRange(trial, catalogue.entry(slip.entry()))
+        && (slip.other() < 0 || !isOutOfRange(trial, catalogue.entry(slip.other())));
+  }
+
+  /** True if the trial falls short of none of these rules, but for those that are waived. */
+  private boolean holdsAll(int[] rules) {
+    for (int k : rules) {
+      boolean isWaived = outcomes[k] == Outcome.WAIVED.ordinal();
+      if (!isWaived && judge.outcome(programs[k]) == Outcome.FALLS_SHORT.ordinal()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** True if the trial breaks none of the relations that were broken. */
+  private boolean mendsRelations() {
+    for (int k : relations) {
+      if (isBroken(k) && judge.outcome(programs[k]) == Outcome.FALLS_SHORT.ordinal()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private void apply(Slip slip) {

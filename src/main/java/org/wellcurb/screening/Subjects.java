@@ -18,9 +18,18 @@ import org.wellcurb.rulepack.Rule;
 final class Subjects {
   private static final int NOBODY = -1;
 
+  /** How grave each outcome is, by its ordinal. */
+  private static final int[] SEVERITY = new int[Outcome.values().length];
+
+  static {
+    SEVERITY[Outcome.MEETS.ordinal()] = 1;
+    SEVERITY[Outcome.CANNOT_TELL.ordinal()] = 2;
+    SEVERITY[Outcome.FALLS_SHORT.ordinal()] = 3;
+  }
+
   private final Pack pack;
   private final Map<String, Integer> byId = new HashMap<>();
-  private final List<int[]> groups = new ArrayList<>();
+  private final int[][] groups;
   private final int[] standsFor;
 
   /** Place of each rule's pack among those it builds on, which come first. */
@@ -39,9 +48,11 @@ final class Subjects {
         bySubject.computeIfAbsent(rule.subject(), s -> new ArrayList<>()).add(i);
       }
     }
-    bySubject.values().stream()
-        .filter(group -> group.size() > 1)
-        .forEach(group -> groups.add(group.stream().mapToInt(i -> i).toArray()));
+    groups =
+        bySubject.values().stream()
+            .filter(group -> group.size() > 1)
+            .map(group -> group.stream().mapToInt(i -> i).toArray())
+            .toArray(int[][]::new);
   }
 
   /** Place of a rule in the pack; -1 if it has none of this id. */
@@ -54,44 +65,41 @@ final class Subjects {
    * others, and of one pack's the first.
    */
   void settle(byte[] outcomes) {
-    if (groups.isEmpty()) {
+    if (groups.length == 0) {
       return;
     }
     java.util.Arrays.fill(standsFor, NOBODY);
     for (int[] group : groups) {
       int worst = group[0];
+      int speaking = 0;
       for (int i : group) {
-        int more = severity(outcomes[i]) - severity(outcomes[worst]);
+        int severity = SEVERITY[outcomes[i]];
+        speaking += severity > 0 ? 1 : 0;
+        int more = severity - SEVERITY[outcomes[worst]];
         if (more > 0 || (more == 0 && packOrder[i] > packOrder[worst])) {
           worst = i;
         }
       }
-      for (int i : group) {
-        boolean isSilent =
-            outcomes[i] == Outcome.NOT_APPLICABLE.ordinal()
-                || outcomes[i] == Outcome.WAIVED.ordinal();
-        if (i != worst && !isSilent) {
-          outcomes[i] = (byte) Outcome.NOT_APPLICABLE.ordinal();
-          standsFor[i] = worst;
-        }
+      if (speaking > 1) {
+        silence(group, worst, outcomes);
       }
     }
   }
 
-  private static int severity(byte outcome) {
-    return switch (Outcome.at(outcome)) {
-      case FALLS_SHORT -> 3;
-      case CANNOT_TELL -> 2;
-      case MEETS -> 1;
-      default -> 0;
-    };
+  private void silence(int[] group, int worst, byte[] outcomes) {
+    for (int i : group) {
+      if (i != worst && SEVERITY[outcomes[i]] > 0) {
+        outcomes[i] = (byte) Outcome.NOT_APPLICABLE.ordinal();
+        standsFor[i] = worst;
+      }
+    }
   }
 
   /**
    * Id of the rule that stands in this one's place on the record settled last; empty if none does.
    */
   String standsFor(int rule) {
-    return groups.isEmpty() || standsFor[rule] == NOBODY
+    return groups.length == 0 || standsFor[rule] == NOBODY
         ? ""
         : pack.rules().get(standsFor[rule]).id();
   }
