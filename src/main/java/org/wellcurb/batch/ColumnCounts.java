@@ -53,8 +53,7 @@ final class ColumnCounts {
     }
     Entry entry = column.entry();
     // Depths of layers and distances fill no entry of their own; all are lengths.
-    Unit us =
-        entry == null ? Units.named("ft").orElse(null) : entry.unit(UnitSystem.US);
+    Unit us = entry == null ? Units.named("ft").orElse(null) : entry.unit(UnitSystem.US);
     if (us == null) {
       return doubts;
     }

@@ -83,7 +83,8 @@ public final class RehearseRun {
       if (merged.inputs.filesSetAside() == inputs.inputs().size()) {
         throw RunFailure.noInput(merged.inputs.firstFileSetAside() + "; nothing was written");
       }
-      String page = new Pages(request.style().about(packs)).rehearsal(view(before, after, pairs, merged));
+      String page =
+          new Pages(request.style().about(packs)).rehearsal(view(before, after, pairs, merged));
       Files.write(folder.resolve(Outputs.INDEX), page.getBytes(StandardCharsets.UTF_8));
       RunJson.write(
           Files.newOutputStream(folder.resolve(Outputs.RUN_JSON)),

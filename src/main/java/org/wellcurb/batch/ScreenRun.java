@@ -111,7 +111,8 @@ public final class ScreenRun {
       settled.know(repeated);
       return repeated;
     } catch (IOException e) {
-      throw RunFailure.noInput("the records cannot be read: " + Folders.reason(e) + "; nothing was written");
+      throw RunFailure.noInput(
+          "the records cannot be read: " + Folders.reason(e) + "; nothing was written");
     }
   }
 

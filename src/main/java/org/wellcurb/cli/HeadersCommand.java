@@ -58,7 +58,8 @@ final class HeadersCommand implements Callable<Integer> {
       throw RunFailure.noInput(String.valueOf(e.getMessage()));
     }
     if (surveys.isEmpty()) {
-      throw RunFailure.noInput(passedOver.isEmpty() ? file + ": holds no table" : passedOver.get(0));
+      throw RunFailure.noInput(
+          passedOver.isEmpty() ? file + ": holds no table" : passedOver.get(0));
     }
     PrintWriter print = spec.commandLine().getOut();
     for (HeaderSurvey survey : surveys) {
@@ -82,7 +83,8 @@ final class HeadersCommand implements Callable<Integer> {
         }
       }
       if (!others.isEmpty()) {
-        print.println("not drafted: " + String.join(", ", others) + "; \"joins\" of a map joins them");
+        print.println(
+            "not drafted: " + String.join(", ", others) + "; \"joins\" of a map joins them");
       }
     } else {
       print.println("--out MAP.json drafts a map of this, to be read and mended");

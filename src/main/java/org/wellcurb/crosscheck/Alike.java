@@ -26,7 +26,9 @@ public final class Alike {
   /** The same where more differs than where, when and by whom. */
   public static final int LEAST_MEASURED_BESIDE = 5;
 
-  /** Measured entries that must agree for one thing to differ beside two of where, when and whom. */
+  /**
+   * Measured entries that must agree for one thing to differ beside two of where, when and whom.
+   */
   public static final int LEAST_MEASURED_OF_MUCH = 10;
 
   /** Measured entries that may differ. */

@@ -8,9 +8,9 @@ import java.util.Arrays;
  * copies: figures are heaped on fives, and among many wells some agree in all of them.
  *
  * <p>Counted are records of a sample that hangs on their numbers and not on their rows; those that
- * are the same in all that is measured count as one, for copies make nothing common. Of entries that
- * hang on one another, such as the depth of a well and of its pump, the rarest tells most. Not for
- * several threads.
+ * are the same in all that is measured count as one, for copies make nothing common. Of entries
+ * that hang on one another, such as the depth of a well and of its pump, the rarest tells most. Not
+ * for several threads.
  */
 final class Commonness {
   /** Records that are counted, at most: some more than half of so many. */

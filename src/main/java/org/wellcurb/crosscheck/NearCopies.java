@@ -14,9 +14,9 @@ import org.jspecify.annotations.Nullable;
  * two records share says nothing, for many positions are section centres.
  *
  * <p>They are found in time that grows with the number of records: near copies agree in all
- * measured entries but those of one of four parts, or in all that they say. Records that do so are laid beside a few that
- * stand next to them, in an order that hangs on their numbers and not on their rows, and are
- * compared entry by entry unless they are known to be of one group.
+ * measured entries but those of one of four parts, or in all that they say. Records that do so are
+ * laid beside a few that stand next to them, in an order that hangs on their numbers and not on
+ * their rows, and are compared entry by entry unless they are known to be of one group.
  */
 final class NearCopies {
   /** Records beside which each is laid. */

@@ -98,8 +98,8 @@ final class CompareLanes extends TruthLanes {
     failing = areFalse;
   }
 
-  private void less(AmountLanes less, AmountLanes more, long mask) {
-    atLeast(less, more, mask);
+  private void less(AmountLanes one, AmountLanes other, long mask) {
+    atLeast(one, other, mask);
     long turned = holding;
     holding = failing;
     failing = turned;
@@ -118,8 +118,7 @@ final class CompareLanes extends TruthLanes {
   private void turn(Lanes lanes) {
     for (long left = failing; left != 0; left &= left - 1) {
       int lane = Long.numberOfTrailingZeros(left);
-      int truth =
-          alone.turned(lanes.frame(lane), a.lo[lane], a.hi[lane], b.lo[lane], b.hi[lane]);
+      int truth = alone.turned(lanes.frame(lane), a.lo[lane], a.hi[lane], b.lo[lane], b.hi[lane]);
       if (truth != Truth.FALSE) {
         failing &= ~(1L << lane);
         holding |= (truth == Truth.TRUE ? 1L : 0) << lane;

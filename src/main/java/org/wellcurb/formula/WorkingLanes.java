@@ -43,8 +43,7 @@ final class WorkingLanes extends AmountLanes {
   /** True if all that it reads are values of entries, as columns hold them. */
   static boolean canTake(Working working) {
     return working.inputs().stream()
-        .allMatch(
-            input -> input.take() == Input.Take.VALUE || input.take() == Input.Take.SIZE);
+        .allMatch(input -> input.take() == Input.Take.VALUE || input.take() == Input.Take.SIZE);
   }
 
   @Override

@@ -20,8 +20,10 @@ import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
 import org.wellcurb.quantity.Bounds;
 
-/** Files that hold other files. One level only: an archive in an archive is passed over,
- * a packed text in it is not. */
+/**
+ * Files that hold other files. One level only: an archive in an archive is passed over, a packed
+ * text in it is not.
+ */
 final class Archive {
   private Archive() {}
 

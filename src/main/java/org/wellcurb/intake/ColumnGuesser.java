@@ -247,7 +247,18 @@ final class ColumnGuesser {
       choices(entry, column, words, unknown, doubts);
     }
     return new ColumnGuess(
-        column, entry, unit, "", "", List.of(), dates, pivot, unknown, words, why.toString(), doubts);
+        column,
+        entry,
+        unit,
+        "",
+        "",
+        List.of(),
+        dates,
+        pivot,
+        unknown,
+        words,
+        why.toString(),
+        doubts);
   }
 
   /** Two-digit years are of the hundred years from this one on. */

@@ -224,7 +224,8 @@ final class HeaderFinder {
     }
     List<String> above = rows.get(header.last - 1).cells;
     @Nullable List<String> grouped = HeaderLines.grouped(above, rows.get(header.last).cells);
-    boolean whole = grouped != null && grouped.stream().noneMatch(c -> HeaderKey.strip(c).isEmpty());
+    boolean whole =
+        grouped != null && grouped.stream().noneMatch(c -> HeaderKey.strip(c).isEmpty());
     return grouped != null && whole ? new Header(header.last - 1, header.last, grouped, 0) : header;
   }
 

@@ -62,8 +62,7 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
 
   /** Words that say nothing by themselves. */
   private static final Set<String> EMPTY =
-      Set.of(
-          "of", "the", "in", "at", "is", "de", "du", "la", "below", "bgl", "bgs", "btoc", "toc");
+      Set.of("of", "the", "in", "at", "is", "de", "du", "la", "below", "bgl", "bgs", "btoc", "toc");
 
   /** Units that are that in the midst of a header, too: {@code SWL ft below TOC}. */
   private static final Set<String> INSIDE = Set.of("ft", "feet", "psi", "kpa", "gpm", "lpm", "mm");

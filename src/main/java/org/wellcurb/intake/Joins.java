@@ -64,7 +64,9 @@ final class Joins {
       throws IOException {
     try (InputStream in = input.opener().open()) {
       Sampled text = Sampled.of(input, in, join.table());
-      TableOpening opening = new TableOpening(catalogue, join.table(), text, saysUnits(catalogue, map), List.of(join.id()));
+      TableOpening opening =
+          new TableOpening(
+              catalogue, join.table(), text, saysUnits(catalogue, map), List.of(join.id()));
       if (!opening.problem().isEmpty()) {
         throw new IntakeException(input.file() + ": " + opening.problem());
       }

@@ -174,7 +174,8 @@ final class MapReader {
       return null;
     }
     String between = node.path(node.has("split") ? "split" : "with").asText(" ");
-    return new MappedColumns(names, combine, between, unitFrom(node, at, targets.get(0).entry()), targets);
+    return new MappedColumns(
+        names, combine, between, unitFrom(node, at, targets.get(0).entry()), targets);
   }
 
   private static void add(List<Target> targets, @Nullable Target target) {

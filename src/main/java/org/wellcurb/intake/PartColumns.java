@@ -50,7 +50,9 @@ final class PartColumns {
     List<String> names = new ArrayList<>();
     int at = first + 1;
     for (Set<String> marks : behind) {
-      if (at < all.size() && isBeside(all.get(first), all.get(at)) && marks.contains(last(all.get(at)))) {
+      if (at < all.size()
+          && isBeside(all.get(first), all.get(at))
+          && marks.contains(last(all.get(at)))) {
         names.add(all.get(at).survey().name());
         all.set(at, all.get(at).joinedTo(all.get(first).survey().name()));
         at++;

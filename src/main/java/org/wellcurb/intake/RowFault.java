@@ -20,8 +20,21 @@ final class RowFault {
   /** What stands before a sum, in the languages of the pages and some others. */
   private static final Set<String> TOTALS =
       Set.of(
-          "total", "totals", "grand total", "subtotal", "sub-total", "sum", "total général",
-          "sous-total", "somme", "summe", "gesamt", "gesamtsumme", "suma", "totale", "totaal");
+          "total",
+          "totals",
+          "grand total",
+          "subtotal",
+          "sub-total",
+          "sum",
+          "total général",
+          "sous-total",
+          "somme",
+          "summe",
+          "gesamt",
+          "gesamtsumme",
+          "suma",
+          "totale",
+          "totaal");
 
   private static final Set<String> COUNTED = Set.of("wells", "records", "rows", "count", "number");
   static final String TEXT_AFTER_QUOTE =
@@ -105,9 +118,7 @@ final class RowFault {
     if (remark != null) {
       return remark;
     }
-    return again
-        ? Fault.row(HEADER_AGAIN)
-        : isTotal(view.trimmed(first)) ? Fault.row(TOTAL) : null;
+    return again ? Fault.row(HEADER_AGAIN) : isTotal(view.trimmed(first)) ? Fault.row(TOTAL) : null;
   }
 
   static String cellCount(int cells, int columns) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import org.wellcurb.quantity.Interval;
 import org.wellcurb.quantity.Note;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.UnitSystem;
@@ -196,8 +195,7 @@ final class RowListsReader {
     }
   }
 
-  private void distance(
-      ColumnPlan.SetbackPlan setback, int entry, RowView row, UnitSystem system) {
+  private void distance(ColumnPlan.SetbackPlan setback, int entry, RowView row, UnitSystem system) {
     String text = row.trimmed(setback.distance());
     read(scratch, entry, text, setback.unit(), row, system, setback.style());
   }

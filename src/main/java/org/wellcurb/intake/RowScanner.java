@@ -9,8 +9,9 @@ import org.wellcurb.quantity.Bounds;
  * <p>A quote opens a cell only where the cell begins; elsewhere it is a character ({@code 6"}). A
  * doubled quote within a quoted cell is a quote. After the closing quote only blanks may come
  * before the delimiter or the line end. Where that does not hold, or the row does not end within
- * {@link Bounds#ROW}, or it runs over lines that are rows of their own, only the first physical line of the row is taken and reading resumes at the
- * next: one stray quote costs one line, not the file.
+ * {@link Bounds#ROW}, or it runs over lines that are rows of their own, only the first physical
+ * line of the row is taken and reading resumes at the next: one stray quote costs one line, not the
+ * file.
  *
  * <p>So the lines after a bad one are looked at again, and rows that are all bad in the same way
  * would cost the square of their length. That is why the places where the last failed row opened

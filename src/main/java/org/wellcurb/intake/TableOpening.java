@@ -32,11 +32,7 @@ final class TableOpening {
    * @param keys its columns that say which records its rows belong to
    */
   TableOpening(
-      Catalogue catalogue,
-      TableMap map,
-      Sampled text,
-      boolean saysUnits,
-      List<ColumnName> keys) {
+      Catalogue catalogue, TableMap map, Sampled text, boolean saysUnits, List<ColumnName> keys) {
     this(catalogue, map, List.of(), saysUnits, keys, text);
   }
 

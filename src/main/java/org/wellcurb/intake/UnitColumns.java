@@ -58,9 +58,7 @@ final class UnitColumns {
   private static int of(
       int column, Unit unit, List<ColumnSurvey> columns, Map<Integer, Dimension> units) {
     List<Integer> fitting =
-        units.keySet().stream()
-            .filter(i -> unit.dimension().equals(units.get(i)))
-            .toList();
+        units.keySet().stream().filter(i -> unit.dimension().equals(units.get(i))).toList();
     for (int i : fitting) {
       if (isNamedAlike(columns.get(i), columns.get(column))) {
         return i;

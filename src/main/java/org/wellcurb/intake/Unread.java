@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.DateOrder;
+import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.CellReader;
@@ -41,11 +42,10 @@ final class Unread {
     return unread.state(entry, text, null, TableMap.STYLE) != WellRecord.UNREADABLE;
   }
 
-  private byte state(
-      Entry entry, String text, org.wellcurb.quantity.@Nullable Unit unit, CellStyle style) {
+  private byte state(Entry entry, String text, @Nullable Unit unit, CellStyle style) {
     scratch.clear("", 0);
     reader.read(scratch, entry.index(), text, unit, UnitSystem.US, style);
-    return (byte) scratch.record().state(entry.index());
+    return scratch.record().state(entry.index());
   }
 
   private ColumnGuess said(ColumnGuess guess) {
@@ -71,7 +71,10 @@ final class Unread {
     }
     String many = cells == 1 ? "1 cell is" : cells + " cells are";
     return guess.withDoubt(
-        many + " not read as it stands: " + String.join(", ", shown) + (cells > shown.size() ? " ..." : ""));
+        many
+            + " not read as it stands: "
+            + String.join(", ", shown)
+            + (cells > shown.size() ? " ..." : ""));
   }
 
   private static CellStyle style(ColumnGuess guess) {

@@ -31,8 +31,8 @@ public final class DatedText {
   }
 
   /**
-   * @param knownFrom the edition in which it was read, where the day since when it has been in force
-   *     was not; null where that day is known, or where there is none
+   * @param knownFrom the edition in which it was read, where the day since when it has been in
+   *     force was not; null where that day is known, or where there is none
    */
   public DatedText(
       @Nullable LocalDate from,

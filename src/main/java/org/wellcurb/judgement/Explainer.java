@@ -67,9 +67,7 @@ public final class Explainer {
         require == null ? "" : Sentence.of(require.tree(), speech),
         condition(rule, text),
         require == null ? "" : Sentence.withNumbers(require.tree(), speech, at),
-        require == null || outcome == Outcome.NOT_APPLICABLE
-            ? null
-            : deciding.of(require.tree()),
+        require == null || outcome == Outcome.NOT_APPLICABLE ? null : deciding.of(require.tree()),
         workings(rule, text),
         needs.stream().map(Entry::key).toList(),
         said,

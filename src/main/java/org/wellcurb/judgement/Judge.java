@@ -300,7 +300,8 @@ public final class Judge {
 
   /**
    * The first day that may decide, where it lies before the edition in which the text was read and
-   * the text's own first day was not; minus infinity where no day is given; NaN where neither is so.
+   * the text's own first day was not; minus infinity where no day is given; NaN where neither is
+   * so.
    */
   double dayBefore(RuleProgram rule, DatedText text) {
     @Nullable LocalDate known = text.knownFrom();

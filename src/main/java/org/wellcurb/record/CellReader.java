@@ -166,12 +166,7 @@ public final class CellReader {
 
   /** Text of plain letters and figures, which most names and numbers are; false if it is not. */
   private boolean readName(
-      RecordFiller into,
-      EntryReading reading,
-      byte[] source,
-      int from,
-      int to,
-      CellStyle style) {
+      RecordFiller into, EntryReading reading, byte[] source, int from, int to, CellStyle style) {
     if (!style.sentinels().isEmpty()) {
       return false;
     }

@@ -33,7 +33,8 @@ final class CellText {
    */
   static @Nullable String foldPlain(byte[] source, int from, int to) {
     byte first = source[from];
-    boolean isName = (first >= '0' && first <= '9') || ((first | 0x20) >= 'a' && (first | 0x20) <= 'z');
+    boolean isName =
+        (first >= '0' && first <= '9') || ((first | 0x20) >= 'a' && (first | 0x20) <= 'z');
     if (!isName) {
       return null;
     }

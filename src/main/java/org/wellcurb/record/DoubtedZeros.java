@@ -10,9 +10,9 @@ import org.wellcurb.quantity.Unit;
  * zero with its unit behind it ({@code 0 ft}) is a figure that somebody wrote, and counts.
  *
  * <p>Doubted are: amounts whose plausible range begins above zero, the foot of what was put into
- * the hole, distances to sources of contamination, positions, sizes of wire (where it would be 1/0, which
- * nobody writes so by itself), and water levels. A level of 0 counts
- * where the record says that the well flows, whichever of the two is read first.
+ * the hole, distances to sources of contamination, positions, sizes of wire (where it would be 1/0,
+ * which nobody writes so by itself), and water levels. A level of 0 counts where the record says
+ * that the well flows, whichever of the two is read first.
  */
 final class DoubtedZeros {
   private static final Set<String> OTHERS =

@@ -24,7 +24,7 @@ public final class NameFold {
     if (one.equals(other)) {
       return true;
     }
-    return isPlain(one) && isPlain(other)
+    return (isPlain(one) && isPlain(other))
         ? one.equalsIgnoreCase(other)
         : of(one).equals(of(other));
   }

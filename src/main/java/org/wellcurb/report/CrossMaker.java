@@ -176,7 +176,11 @@ final class CrossMaker {
     for (RuleCount rule : first(near)) {
       sentences.add(
           words.say(
-              "cross.hair.line", style.own(rule.title()), rule.near(), rule.share().hits(), rule.pack()));
+              "cross.hair.line",
+              style.own(rule.title()),
+              rule.near(),
+              rule.share().hits(),
+              rule.pack()));
     }
     add(parts, "cross.hair", "cross.hair.lead", sentences, near.size());
   }

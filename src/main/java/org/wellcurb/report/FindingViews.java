@@ -82,7 +82,15 @@ final class FindingViews {
       }
     }
     return new Explanation(
-        Outcome.FALLS_SHORT, "", "", "", finding.deciding(), List.of(), List.of(), List.of(), finding.text());
+        Outcome.FALLS_SHORT,
+        "",
+        "",
+        "",
+        finding.deciding(),
+        List.of(),
+        List.of(),
+        List.of(),
+        finding.text());
   }
 
   /** Said where half of the last written place is as much as the margin. */

@@ -118,7 +118,8 @@ final class IndexMaker {
   private List<Drawing> maps() {
     List<Drawing> maps = new ArrayList<>();
     for (int i = 0; i < batch.tallies().size(); i++) {
-      String pack = batch.tallies().size() == 1 ? "" : style.own(batch.tallies().get(i).pack().title());
+      String pack =
+          batch.tallies().size() == 1 ? "" : style.own(batch.tallies().get(i).pack().title());
       @Nullable Drawing map = BatchMap.of("map-" + (i + 1), pack, batch.maps().of(i), words);
       if (map != null) {
         maps.add(map);
@@ -143,7 +144,9 @@ final class IndexMaker {
       steps.add(words.count("batch.first.finding", batch.withFindings(), batch.screened()));
     }
     if (!rules.isEmpty() && rules.get(0).fallsShort() > 1) {
-      steps.add(words.count("batch.first.rule", rules.get(0).fallsShort(), style.own(rules.get(0).title())));
+      steps.add(
+          words.count(
+              "batch.first.rule", rules.get(0).fallsShort(), style.own(rules.get(0).title())));
     }
     if (!batch.asks().isEmpty()) {
       AskLine ask = batch.asks().get(0);

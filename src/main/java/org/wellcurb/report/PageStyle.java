@@ -16,7 +16,8 @@ import org.wellcurb.rulepack.Pack;
  *
  * @param language language of the pages' own words
  * @param units units that amounts are printed in
- * @param packTexts texts of packs in that language, by the pack's own words, as far as packs have it
+ * @param packTexts texts of packs in that language, by the pack's own words, as far as packs have
+ *     it
  */
 public record PageStyle(Language language, UnitsShown units, Map<String, String> packTexts) {
   /** English, each amount as it was written. */

@@ -52,9 +52,7 @@ public record RehearsalPage(
         view,
         PackLine.of(view.before()),
         PackLine.of(view.after()),
-        view.rules().stream()
-            .map(each -> change(view, each, new RuleTexts(words), words))
-            .toList(),
+        view.rules().stream().map(each -> change(view, each, new RuleTexts(words), words)).toList(),
         view.changes().stream()
             .map(
                 each ->

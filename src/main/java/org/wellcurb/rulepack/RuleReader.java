@@ -88,9 +88,7 @@ final class RuleReader {
   private static @Nullable List<TextsReader.Text> inOrder(@Nullable List<TextsReader.Text> says) {
     return says == null
         ? null
-        : says.stream()
-            .sorted(Comparator.comparingDouble(text -> text.text().firstDay()))
-            .toList();
+        : says.stream().sorted(Comparator.comparingDouble(text -> text.text().firstDay())).toList();
   }
 
   /**
@@ -105,9 +103,7 @@ final class RuleReader {
             && source.basis() == Source.Basis.PUBLISHED
             && kind != FindingKind.ADVISORY
             && !(judgedBy instanceof JudgedBy.AsOf);
-    return isUnread
-        ? new DatedText(null, null, text.when(), text.require(), pack.edition())
-        : text;
+    return isUnread ? new DatedText(null, null, text.when(), text.require(), pack.edition()) : text;
   }
 
   private static Source later(Source rule, @Nullable Source text) {

@@ -67,8 +67,7 @@ final class Draft {
   }
 
   /** A value on the way of which only the least and the greatest are known. */
-  Draft step(
-      String step, Unit us, Unit metric, Working.Function least, Working.Function greatest) {
+  Draft step(String step, Unit us, Unit metric, Working.Function least, Working.Function greatest) {
     steps.add(new Draft(step, us, metric, step).greatest(greatest));
     stepFunctions.add(least);
     return this;

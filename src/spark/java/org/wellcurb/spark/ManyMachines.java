@@ -15,8 +15,8 @@ import org.wellcurb.rulepack.PackLoader;
 
 /**
  * Screens records where they lie, on as many machines as Apache Spark is given, and writes the
- * {@code rules.csv} that one machine would have written: a screening is a function of pack, date and
- * record, and its counts add up in any order.
+ * {@code rules.csv} that one machine would have written: a screening is a function of pack, date
+ * and record, and its counts add up in any order.
  *
  * <p>A file of JSON lines ({@code .ndjson}, {@code .jsonl}) is cut anywhere between lines; of a
  * folder, each file is one task.

@@ -65,8 +65,19 @@ class ManyMachinesTest {
   private void assertSameAsPlainRun(String records, long setAside) throws Exception {
     Path out = dir.resolve("out");
     String[] command = {
-      "screen", records, "--rules", TASK.pack(), "--as-of", TASK.asOf().toString(),
-      "--sheets", "none", "--notices", "none", "--quiet", "--out", out.toString()
+      "screen",
+      records,
+      "--rules",
+      TASK.pack(),
+      "--as-of",
+      TASK.asOf().toString(),
+      "--sheets",
+      "none",
+      "--notices",
+      "none",
+      "--quiet",
+      "--out",
+      out.toString()
     };
     assertEquals(0, Main.run(command, sink(), System.err));
     Counts counts = ManyMachines.counts(spark, TASK, records);

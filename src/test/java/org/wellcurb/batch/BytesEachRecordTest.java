@@ -18,8 +18,8 @@ import org.wellcurb.report.Cap;
 import org.wellcurb.rulepack.Pack;
 
 /**
- * How many bytes a bulk run makes for a record, counted, not timed: a figure that is nearly the same
- * on every machine. An object made for each cell or each rule would be seen at once.
+ * How many bytes a bulk run makes for a record, counted, not timed: a figure that is nearly the
+ * same on every machine. An object made for each cell or each rule would be seen at once.
  */
 class BytesEachRecordTest {
   private static final int RECORDS = 4_000;
@@ -40,8 +40,7 @@ class BytesEachRecordTest {
     Path file = dir.resolve("wells.csv");
     BigFile.write(1, RECORDS, file);
     ScreenRequest request =
-        Runs.request(dir.resolve("out"), List.of("fenwick-county"), file)
-            .with(NoticeOptions.NONE);
+        Runs.request(dir.resolve("out"), List.of("fenwick-county"), file).with(NoticeOptions.NONE);
     request = Runs.withSheets(request, SheetsFor.NONE, 0);
     List<Pack> packs = Opening.packs(request.packs());
     Plan plan = plan(request, packs);
@@ -78,8 +77,7 @@ class BytesEachRecordTest {
   private static long screen(Path file, PartWork work, PartResult result) throws Exception {
     Sources sources = new Sources(Catalogue.standard());
     Inputs inputs =
-        sources.prepare(
-            Inputs.of(List.of(file.toString()), java.io.InputStream.nullInputStream()));
+        sources.prepare(Inputs.of(List.of(file.toString()), java.io.InputStream.nullInputStream()));
     long screened = 0;
     try (RecordParts parts = new RecordParts(inputs.inputs(), sources, new Stop())) {
       for (Part part = parts.next(); part != null; part = parts.next()) {

@@ -54,7 +54,8 @@ class JoinedTablesTest {
   }
 
   private JsonNode run() throws Exception {
-    return run(MAP, write("wells.csv", WELLS), write("layers.csv", LAYERS), write("dist.csv", DISTANCES));
+    return run(
+        MAP, write("wells.csv", WELLS), write("layers.csv", LAYERS), write("dist.csv", DISTANCES));
   }
 
   private static JsonNode column(JsonNode run, int input, String name) {
@@ -171,7 +172,11 @@ class JoinedTablesTest {
   void aColumnThatIsLackingJoinsNothing() throws Exception {
     String wells = WELLS.replace("KEY", "SCHLUESSEL");
     JsonNode run =
-        run(MAP, write("wells.csv", wells), write("layers.csv", LAYERS.replace("k1", "A")), write("dist.csv", DISTANCES));
+        run(
+            MAP,
+            write("wells.csv", wells),
+            write("layers.csv", LAYERS.replace("k1", "A")),
+            write("dist.csv", DISTANCES));
     assertEquals(10, run.at("/inputs/1/setAside").asInt(), "never by another column");
     assertTrue(run.at("/inputs/0/notes").toString().contains("names KEY, which the file lacks"));
   }
@@ -181,7 +186,10 @@ class JoinedTablesTest {
     Path zip = dir.resolve("all.zip");
     try (OutputStream file = Files.newOutputStream(zip);
         ZipOutputStream out = new ZipOutputStream(file)) {
-      for (String[] member : new String[][] {{"wells.csv", WELLS}, {"in/layers.csv", LAYERS}, {"dist.csv", DISTANCES}}) {
+      for (String[] member :
+          new String[][] {
+            {"wells.csv", WELLS}, {"in/layers.csv", LAYERS}, {"dist.csv", DISTANCES}
+          }) {
         out.putNextEntry(new ZipEntry(member[0]));
         out.write(member[1].getBytes(StandardCharsets.UTF_8));
         out.closeEntry();
@@ -190,12 +198,15 @@ class JoinedTablesTest {
     JsonNode run = run(MAP, zip);
     List<String> files = new ArrayList<>();
     run.at("/inputs").forEach(input -> files.add(input.path("file").asText()));
-    assertEquals(Arrays.asList("all.zip!wells.csv", "all.zip!dist.csv", "all.zip!in/layers.csv"), files);
+    assertEquals(
+        Arrays.asList("all.zip!wells.csv", "all.zip!dist.csv", "all.zip!in/layers.csv"), files);
     String aside = Files.readString(dir.resolve("out/set-aside/layers.csv"));
-    String mended = aside.replace("k9", "k3").replace("\n;0", "\nk3;0").replace("k3;1;2\n", "k3;1;2;m;loam;\n");
+    String mended =
+        aside.replace("k9", "k3").replace("\n;0", "\nk3;0").replace("k3;1;2\n", "k3;1;2;m;loam;\n");
     Path again = write("again/layers.csv", mended);
     JsonNode second = run(MAP, write("wells.csv", WELLS), again, write("dist.csv", DISTANCES));
-    assertEquals(0, second.at("/inputs/1/setAside").asInt() + second.at("/inputs/2/setAside").asInt());
+    assertEquals(
+        0, second.at("/inputs/1/setAside").asInt() + second.at("/inputs/2/setAside").asInt());
     assertTrue(page("sheets/C.html").contains("loam"), page("sheets/C.html"));
   }
 }

@@ -57,7 +57,8 @@ class ReadingDoubtsTest {
     assertEquals("{nines={\"doubt\":\"nines\",\"cells\":3,\"of\":\"999 (3)\"}}", "" + found);
     assertTrue(page().contains("3 cells hold nines only (999 (3))"));
     assertEquals(Map.of(), doubts("well.depth [ft]", 60, i -> i == 7 ? "999" : "21" + i % 7));
-    assertEquals(Map.of(), doubts("pump.rated_flow [gpm]", 60, i -> i % 20 == 0 ? "99" : "1" + i % 7));
+    assertEquals(
+        Map.of(), doubts("pump.rated_flow [gpm]", 60, i -> i % 20 == 0 ? "99" : "1" + i % 7));
   }
 
   @Test

@@ -95,8 +95,7 @@ class SoakTest {
             2,
             in);
     RunFailure failure =
-        assertThrows(
-            RunFailure.class, () -> new ScreenRun(request, Progress.SILENT, stop).run());
+        assertThrows(RunFailure.class, () -> new ScreenRun(request, Progress.SILENT, stop).run());
     return failure.line().substring(0, failure.line().indexOf(':'));
   }
 

@@ -14,9 +14,9 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
- * A process that takes all the file handles that it may have but a few, runs the program with those,
- * and says what came of it, for none free, one, two and so on. What the program's classes need is
- * loaded before.
+ * A process that takes all the file handles that it may have but a few, runs the program with
+ * those, and says what came of it, for none free, one, two and so on. What the program's classes
+ * need is loaded before.
  */
 final class OutOfHandles {
   /** Free handles that are surely enough. */
@@ -72,8 +72,17 @@ final class OutOfHandles {
 
   private static Ran screen(String in, String out) {
     return Ran.with(
-        "screen", in, "--rules", "fenwick-county", "--as-of", "2026-01-01", "--workers", "2",
-        "--outcomes", "--out", out);
+        "screen",
+        in,
+        "--rules",
+        "fenwick-county",
+        "--as-of",
+        "2026-01-01",
+        "--workers",
+        "2",
+        "--outcomes",
+        "--out",
+        out);
   }
 
   private void take(int free) throws IOException {

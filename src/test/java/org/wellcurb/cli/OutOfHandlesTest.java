@@ -19,8 +19,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.wellcurb.bench.BigFile;
 
 /**
- * However few files a process may open: there is the whole report or one line that says why not, and
- * the earlier report stands. Never a report that lacks what could not be opened.
+ * However few files a process may open: there is the whole report or one line that says why not,
+ * and the earlier report stands. Never a report that lacks what could not be opened.
  */
 class OutOfHandlesTest {
   private static final Pattern LINE =
@@ -54,7 +54,11 @@ class OutOfHandlesTest {
       if (!isWhole) {
         hasFailed = true;
         assertTrue(matcher.group(2).matches("[23]"), line);
-        assertTrue(matcher.group(4).matches(".*(too many files are open|Too many open files|cannot be read).*"), line);
+        assertTrue(
+            matcher
+                .group(4)
+                .matches(".*(too many files are open|Too many open files|cannot be read).*"),
+            line);
         assertTrue(!matcher.group(4).contains("|"), line);
       }
     }

@@ -167,8 +167,7 @@ class NearCopiesTest {
     copy(batch.records.get(7), "site.latitude", "45.5", "dates.completed", "2001-01-01");
     assertEquals(0, found().nearCopyTotal());
     Map<String, String> rare = batch.records.get(9);
-    rare.putAll(
-        Map.of("well.depth", "187.3", "water.static_level", "43.2", "water.yield", "7.35"));
+    rare.putAll(Map.of("well.depth", "187.3", "water.static_level", "43.2", "water.yield", "7.35"));
     copy(rare, "site.latitude", "45.5", "dates.completed", "2001-01-01");
     assertEquals(1, found().nearCopyTotal());
   }
@@ -216,8 +215,14 @@ class NearCopiesTest {
       Map<String, String> form = form();
       form.putAll(
           Map.of(
-              "well.drilled_depth", "231", "grout.bottom", "33", "water.test_rate", "7",
-              "well.screen_top", "201"));
+              "well.drilled_depth",
+              "231",
+              "grout.bottom",
+              "33",
+              "water.test_rate",
+              "7",
+              "well.screen_top",
+              "201"));
       if (isMuch) {
         form.put("grout.top", "1");
       }

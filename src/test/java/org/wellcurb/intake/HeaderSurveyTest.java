@@ -326,7 +326,8 @@ class HeaderSurveyTest {
   void whatMeansUnknownIsSeenThoughItStandsOnce(String header, String text) throws Exception {
     String[] cells = {text, "6", "6.5", "7"};
     String[] dates = {text, "2004-05-06", "2004-05-07", "2004-05-08"};
-    assertEquals(List.of(text), column(header, header.startsWith("date") ? dates : cells).unknown());
+    assertEquals(
+        List.of(text), column(header, header.startsWith("date") ? dates : cells).unknown());
   }
 
   @Test
@@ -395,7 +396,8 @@ class HeaderSurveyTest {
 
   @Test
   void wholeDegreesAloneAreADoubt() throws Exception {
-    assertTrue(column("latitude", "44", "45").doubts().toString().contains("where are the minutes"));
+    assertTrue(
+        column("latitude", "44", "45").doubts().toString().contains("where are the minutes"));
     assertFalse(column("latitude", "44.5", "45").doubts().toString().contains("minutes"));
   }
 
@@ -407,7 +409,8 @@ class HeaderSurveyTest {
     HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.csv"), text));
     assertEquals("DEPTH_UOM", survey.columns().get(1).unitFrom(), "of one unit only");
     assertEquals("YIELD_UOM", survey.columns().get(3).unitFrom());
-    assertTrue(survey.columns().get(3).doubts().toString().contains("no units in YIELD_UOM: bucket"));
+    assertTrue(
+        survey.columns().get(3).doubts().toString().contains("no units in YIELD_UOM: bucket"));
     HeaderMap map = HeaderMaps.parse("draft", MapDraft.of(survey), CATALOGUE);
     Gathered all = Gathered.mapped(map, "t.csv", text);
     int flow = CATALOGUE.index("water.yield");

@@ -114,7 +114,8 @@ final class FrenchTextsTest {
 
   private Path pack() throws IOException {
     Path pack = Files.createDirectories(dir.resolve("mine"));
-    String text = Files.readString(Path.of("src/main/resources/org/wellcurb/rulepack/starting-pack.json"));
+    String text =
+        Files.readString(Path.of("src/main/resources/org/wellcurb/rulepack/starting-pack.json"));
     Files.writeString(pack.resolve("pack.json"), text.replace("NAME", "mine"));
     return pack;
   }

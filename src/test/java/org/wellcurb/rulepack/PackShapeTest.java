@@ -15,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -45,7 +46,7 @@ class PackShapeTest {
       assertNotNull(root);
       PackReader reader = new PackReader(problems);
       reader.builtOn(root);
-      reader.read(root, new PackBytes(text, ""), new Inheritance(), List.of(), true);
+      reader.read(root, new PackBytes(text, "", Map.of()), new Inheritance(), List.of(), true);
       boolean isRefused = !PackSchema.errors(PackSchema.node(root)).isEmpty();
       refused += isRefused ? 1 : 0;
       String hint = "seed " + seed + ", number " + i + "\n" + text;

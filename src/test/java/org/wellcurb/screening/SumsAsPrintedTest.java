@@ -110,17 +110,19 @@ class SumsAsPrintedTest {
     WorkingShown size = shown(form, "casing_outside_diameter", french());
     assertEquals("6 in, nominal, acier: 6,625 in", size.withNumbers());
     WorkingShown power = shown(form, "least_power", french());
-    assertTrue(power.withNumbers().startsWith("1000 kg/m3 x 9,80665 m/s2 x 7 gpm"), power::withNumbers);
+    assertTrue(
+        power.withNumbers().startsWith("1000 kg/m3 x 9,80665 m/s2 x 7 gpm"), power::withNumbers);
   }
 
-  /** What stands between the places of a formula: signs, figures, units, and words of the bundle. */
+  /**
+   * What stands between the places of a formula: signs, figures, units, and words of the bundle.
+   */
   @Test
   void everyWordOfAFormulaIsPutIntoFrench() {
     Set<String> alike = Set.of("max", "min", "ln", "pi");
     Pattern word = Pattern.compile("up to|[a-z]{2,}+(?![/\\d])");
     Set<String> lacking = new TreeSet<>();
-    ResourceBundle french =
-        ResourceBundle.getBundle("org.wellcurb.formula.phrases", Locale.FRENCH);
+    ResourceBundle french = ResourceBundle.getBundle("org.wellcurb.formula.phrases", Locale.FRENCH);
     for (Working working : WorkingCatalogue.standard().workings()) {
       word.matcher(working.formula().replaceAll("\\{[^}]*}", "#"))
           .results()

@@ -72,8 +72,7 @@ class ShortestLineTest {
     "1e-7, 0, -1e-7, 1e-7",
   })
   void theEdgesAreThoseOfTheLibrary(double lat1, double lon1, double lat2, double lon2) {
-    assertEquals(
-        library(lat1, lon1, lat2, lon2), Geodesy.distance(lat1, lon1, lat2, lon2), 2e-4);
+    assertEquals(library(lat1, lon1, lat2, lon2), Geodesy.distance(lat1, lon1, lat2, lon2), 2e-4);
   }
 
   @Test

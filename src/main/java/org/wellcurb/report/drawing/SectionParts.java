@@ -10,6 +10,7 @@ final class SectionParts {
   private static final double CASING = 23;
   private static final double OPEN = 27;
   private static final double LINER = 17;
+
   /** Where the ground and the lines from outside begin and end. */
   private static final double LEFT = 84;
 

@@ -135,13 +135,13 @@ final class SetbackPlan {
   }
 
   /** Letters of findings at a number: beside it, at the top and the foot over and under it. */
-  private static void letters(
-      Svg svg, double x, double y, double dx, double dy, List<Mark> marks) {
+  private static void letters(Svg svg, double x, double y, double dx, double dy, List<Mark> marks) {
     double width = Svg.width(marks);
     if (Math.abs(dy) > 0.75) {
       svg.marks(Math.min(WIDTH - width, x - width / 2 + 2), y + (dy < 0 ? -16 : 27), marks);
     } else {
-      svg.marks(dx > 0 ? Math.min(WIDTH - width, x + 13) : Math.max(0, x - 9 - width), y + 5, marks);
+      svg.marks(
+          dx > 0 ? Math.min(WIDTH - width, x + 13) : Math.max(0, x - 9 - width), y + 5, marks);
     }
   }
 

@@ -46,7 +46,8 @@ final class WellSection {
           new String[] {DRILLED, "section.drilled"});
 
   /** What a rule may hold against a frost that the form does not give. */
-  private static final Set<String> FROST_PROOF = Set.of("pitless.depth", "service_line.burial_depth");
+  private static final Set<String> FROST_PROOF =
+      Set.of("pitless.depth", "service_line.burial_depth");
 
   /** No rule asks for more (m). */
   private static final double MOST_LIMIT = 400;
@@ -217,7 +218,8 @@ final class WellSection {
   private List<String> inWords() {
     List<String> lines = new ArrayList<>();
     for (Tag tag : tags) {
-      lines.add(tag.isLimit() ? tag.text() : sketch.say("section.words", tag.text(), written(tag.key())));
+      lines.add(
+          tag.isLimit() ? tag.text() : sketch.say("section.words", tag.text(), written(tag.key())));
     }
     return lines;
   }

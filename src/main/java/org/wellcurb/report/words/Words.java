@@ -16,7 +16,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The words of pages in one language, from the bundles {@code words}, {@code labels}, {@code
- * drawings} and {@code said}. Both languages have every key; a key that no bundle has is a mistake of the program.
+ * drawings} and {@code said}. Both languages have every key; a key that no bundle has is a mistake
+ * of the program.
  */
 public final class Words {
   private static final Map<Language, Words> ALL = load();
@@ -73,8 +74,8 @@ public final class Words {
   }
 
   /**
-   * What a reader of files or packs says in English, in this language; empty where this language
-   * is English, or has no words for it.
+   * What a reader of files or packs says in English, in this language; empty where this language is
+   * English, or has no words for it.
    */
   public String said(String english) {
     return said == null ? "" : said.in(english);

@@ -43,8 +43,7 @@ final class DrawingsTest {
   private static final Pattern LABEL =
       Pattern.compile("<text class=\"label\" x=\"([-0-9.]+)\" y=\"([-0-9.]+)\">([^<]*)</text>");
   private static final Pattern MARK =
-      Pattern.compile(
-          "<rect class=\"mark\" x=\"([-0-9.]+)\" y=\"([-0-9.]+)\" width=\"([0-9.]+)\"");
+      Pattern.compile("<rect class=\"mark\" x=\"([-0-9.]+)\" y=\"([-0-9.]+)\" width=\"([0-9.]+)\"");
   private static final Pattern SEAL =
       Pattern.compile("<circle class=\"seal\" cx=\"([-0-9.]+)\" cy=\"([-0-9.]+)\" r=\"11\"");
 
@@ -136,8 +135,9 @@ final class DrawingsTest {
     Form form = new Form("FW-1");
     double deep = random.nextInt(3) == 0 ? 2000 : 100;
     for (Entry entry : Catalogue.standard().entries()) {
-      boolean isDepth = entry.key().matches("(well|grout|water|pitless|pump|site)\\..*") ;
-      boolean isPressure = entry.key().matches("(tank|pressure|relief|drop_pipe|service_line)\\..*");
+      boolean isDepth = entry.key().matches("(well|grout|water|pitless|pump|site)\\..*");
+      boolean isPressure =
+          entry.key().matches("(tank|pressure|relief|drop_pipe|service_line)\\..*");
       boolean isDistance = entry.key().startsWith("setback.");
       Unit unit = entry.unit(org.wellcurb.quantity.UnitSystem.US);
       if (unit == null || random.nextInt(3) == 0) {
@@ -209,9 +209,7 @@ final class DrawingsTest {
     Mark mark = new Mark("A", "finding-a", "Short", List.of("relief.setting"));
     Map<String, Double> limits = Map.of("relief.setting", PSI_UNIT.toSi(70));
     Drawing ladder =
-        sketch(record, Language.EN, UnitsShown.AS_WRITTEN, List.of(mark), limits)
-            .drawings()
-            .get(0);
+        sketch(record, Language.EN, UnitsShown.AS_WRITTEN, List.of(mark), limits).drawings().get(0);
     assertTrue(ladder.svg().contains(">Limit: Relief opens 70 psi<"), ladder.svg());
     assertEquals(List.of(mark), ladder.marks());
   }

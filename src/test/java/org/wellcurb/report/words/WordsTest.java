@@ -247,7 +247,9 @@ final class WordsTest {
     String program = all.toString().replaceAll("\"\\s*\\+\\s*\"", "").toLowerCase(Locale.ROOT);
     List<String> gone = new ArrayList<>();
     for (String key : EN.keys()) {
-      if (key.startsWith("said.") && !key.startsWith("said.format.") && !key.startsWith("said.wanted.")) {
+      if (key.startsWith("said.")
+          && !key.startsWith("said.format.")
+          && !key.startsWith("said.wanted.")) {
         for (String piece : EN.say(key).split("\\{[0-9]}|[;:,.()] ?| at line ")) {
           if (piece.length() > 9 && !program.contains(piece.strip().toLowerCase(Locale.ROOT))) {
             gone.add(key + ": " + piece);
@@ -262,8 +264,7 @@ final class WordsTest {
   void whatAReaderSaysIsSaidInFrench() {
     assertEquals("a 9 cellules, l'en-tête en a 22", FR.said("has 9 cells, the header has 22"));
     assertEquals("CSV, virgule, UTF-8", FR.said("CSV, comma, UTF-8"));
-    assertEquals(
-        "Mis de côté en entier : est vide.", FR.said("Set aside whole: is empty."));
+    assertEquals("Mis de côté en entier : est vide.", FR.said("Set aside whole: is empty."));
     assertEquals(
         "Colonne x : l'unité furlong est inconnue.",
         FR.said("Column x: the unit furlong is not known."));

@@ -35,8 +35,9 @@ class PublishedTableTest {
     for (JsonNode pack : PublishedTable.packs()) {
       for (JsonNode rule : pack.path("rules")) {
         JsonNode source = pack.path("sources").path(rule.path("source").asText());
-        String note = (source.path("edition").asText("") + source.path("note").asText(""))
-            .toLowerCase(Locale.ROOT);
+        String note =
+            (source.path("edition").asText("") + source.path("note").asText(""))
+                .toLowerCase(Locale.ROOT);
         boolean isDoubtful =
             note.contains("unofficial")
                 || note.contains("second-hand")
