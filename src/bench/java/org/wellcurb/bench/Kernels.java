@@ -68,7 +68,8 @@ public class Kernels {
   public void make() throws Exception {
     SplittableRandom random = new SplittableRandom(1);
     for (int i = 0; i < NUMBERS; i++) {
-      String text = random.nextInt(2_000) + (random.nextInt(3) == 0 ? "." + random.nextInt(99) : "");
+      String text =
+          random.nextInt(2_000) + (random.nextInt(3) == 0 ? "." + random.nextInt(99) : "");
       numberTexts[i] = text;
       numbers[i] = text.getBytes(StandardCharsets.US_ASCII);
     }
@@ -126,8 +127,7 @@ public class Kernels {
     filler.clear("wells.csv", 2);
     for (int i = 0; i < entries.length; i++) {
       byte[] cell = row.get(i);
-      cells.read(
-          filler, entries[i], cell, 0, cell.length, null, UnitSystem.US, CellStyle.PLAIN);
+      cells.read(filler, entries[i], cell, 0, cell.length, null, UnitSystem.US, CellStyle.PLAIN);
     }
     return filler.record();
   }

@@ -11,8 +11,8 @@ import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
 
 /**
- * Packs of any number of rules, all unlike, which few records fall short of: so that what grows with
- * the pack is the judging, not the findings.
+ * Packs of any number of rules, all unlike, which few records fall short of: so that what grows
+ * with the pack is the judging, not the findings.
  */
 final class RulePile {
   private static final String[] FORMS = {

@@ -48,7 +48,8 @@ public final class SideBySide {
       SideBySide bench =
           new SideBySide(Long.parseLong(arguments[0]), Integer.parseInt(arguments[1]), folder);
       System.out.printf("%-46s %8s %8s %8s  %s%n", "", "min", "median", "max", "aim");
-      for (String part : parts.isEmpty() ? List.of("table", "json", "rules", "one", "heap") : parts) {
+      for (String part :
+          parts.isEmpty() ? List.of("table", "json", "rules", "one", "heap") : parts) {
         bench.part(part);
       }
     } finally {
@@ -107,8 +108,13 @@ public final class SideBySide {
         figures.add(PYTHON, Timed.seconds(python, Map.of()));
       }
     }
-    System.out.println(records + " records, " + Files.size(file) + " bytes, " + many
-        + " comparisons a record by each peer");
+    System.out.println(
+        records
+            + " records, "
+            + Files.size(file)
+            + " bytes, "
+            + many
+            + " comparisons a record by each peer");
     for (String seconds : List.of(BARE, SCREEN, NO_CROSS, SQL, PYTHON)) {
       figures.print(seconds, "");
     }
