@@ -30,6 +30,8 @@ final class Compiler {
       return new TruthNodes.Fixed(e.value());
     } else if (c instanceof Expr.Known e) {
       return new TruthNodes.IsKnown(e.entry().index());
+    } else if (c instanceof Expr.IsApplicable e) {
+      return new TruthNodes.IsApplicable(e.entry().index());
     } else if (c instanceof Expr.Applies e) {
       return new TruthNodes.DoesApply(e.entry().index());
     } else if (c instanceof Expr.IsOneOf e) {

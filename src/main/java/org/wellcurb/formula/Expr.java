@@ -141,6 +141,9 @@ public sealed interface Expr {
   /** Whether anything could be read of an entry. */
   record Known(Entry entry) implements Condition {}
 
+  /** Whether an entry is not n/a, blank or not: false where it is, and never void. */
+  record IsApplicable(Entry entry) implements Condition {}
+
   /** Whether an entry is said not to apply although it must (made by {@code mustApply} only). */
   record Applies(Entry entry) implements Condition {}
 

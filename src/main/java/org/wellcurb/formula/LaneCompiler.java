@@ -69,6 +69,8 @@ public final class LaneCompiler {
       return new LaneTruths.Fixed(e.value());
     } else if (c instanceof Expr.Known e) {
       return new LaneTruths.IsKnown(e.entry().index());
+    } else if (c instanceof Expr.IsApplicable e) {
+      return new LaneTruths.IsApplicable(e.entry().index());
     } else if (c instanceof Expr.IsOneOf e && e.word() instanceof Expr.EntryWord of) {
       return of.entry().choices().isEmpty()
           ? new LaneTruths.EachAlone(alone.truth(c))

@@ -48,6 +48,21 @@ final class LaneTruths {
     }
   }
 
+  static final class IsApplicable extends TruthLanes {
+    private final int entry;
+
+    IsApplicable(int entry) {
+      this.entry = entry;
+    }
+
+    @Override
+    void compute(Lanes lanes, long mask) {
+      EntryLanes of = lanes.entry(entry);
+      of.need(lanes, mask);
+      put(mask & ~of.notApplicable(), mask & of.notApplicable(), 0);
+    }
+  }
+
   /** A choice among some, or a yes-no, the choices as bits. */
   static final class ChoiceIn extends TruthLanes {
     private final int entry;

@@ -12,6 +12,7 @@ import org.wellcurb.quantity.Dimension;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.quantity.Units;
+import org.wellcurb.record.Entry;
 
 /**
  * Reads a condition by recursive descent, resolving names and checking dimensions as it goes.
@@ -27,7 +28,7 @@ import org.wellcurb.quantity.Units;
  *             | word, ( "is" | "is", "not" ), ( text | number | word )
  *             | word, ( "is" | "is", "not" ), "one", "of", ( text | number ), { ",", ( text | number ) }
  *             | entry, [ ( "is" | "is", "not" | "=" | "&lt;&gt;" ), ( "yes" | "no" ) ]
- *             | "known", "(", entry, ")" | "yes" | "no" | "(", condition, ")" ;
+ *             | "known", "(", entry, ")" | "applies", "(", entry, { ",", entry }, ")" | "yes" | "no" | "(", condition, ")" ;
  * relation    = "=" | "&lt;&gt;" | "&lt;" | "&lt;=" | "&gt;" | "&gt;=" ;
  * sum         = product, { ( "+" | "-" ), product } ;
  * product     = factor, { ( "*" | "/" ), factor } ;
@@ -379,6 +380,25 @@ final class Parser {
     }
   }
 
+  /** Each of the entries that stand in the brackets. */
+  private Part applies(Token token) throws FormulaException {
+    expect("(");
+    List<Expr.Condition> all = new ArrayList<>();
+    do {
+      all.add(new Expr.IsApplicable(entryWithin("applies")));
+    } while (take(","));
+    return new Part(all.size() == 1 ? all.get(0) : new Expr.And(all), token, expect(")"));
+  }
+
+  private Entry entryWithin(String word) throws FormulaException {
+    Token name = peek();
+    if (name.kind() != Kind.NAME) {
+      throw error(name, "an entry must stand here", "write one, such as " + word + "(well.tag)");
+    }
+    next();
+    return names.entry(name);
+  }
+
   private Part named() throws FormulaException {
     Token token = next();
     switch (token.text()) {
@@ -390,14 +410,11 @@ final class Parser {
       case "known":
         {
           expect("(");
-          Token entry = peek();
-          if (entry.kind() != Kind.NAME) {
-            throw error(entry, "an entry must stand here", "write one, such as known(well.tag)");
-          }
-          next();
-          Token close = expect(")");
-          return new Part(new Expr.Known(names.entry(entry)), token, close);
+          Entry entry = entryWithin("known");
+          return new Part(new Expr.Known(entry), token, expect(")"));
         }
+      case "applies":
+        return applies(token);
       case "table":
         {
           expect("(");

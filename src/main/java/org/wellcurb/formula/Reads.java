@@ -29,6 +29,8 @@ public final class Reads {
       entries.add(e.entry());
     } else if (expr instanceof Expr.YesNo e) {
       entries.add(e.entry());
+    } else if (expr instanceof Expr.IsApplicable e) {
+      entries.add(e.entry());
     } else if (expr instanceof Expr.Known e) {
       entries.add(e.entry());
     } else if (expr instanceof Expr.Applies e) {

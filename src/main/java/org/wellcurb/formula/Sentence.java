@@ -51,6 +51,8 @@ public final class Sentence {
       return speech.phrase(e.value() ? "always" : "never");
     } else if (c instanceof Expr.Known e) {
       return speech.phrase("known", word(e.entry()));
+    } else if (c instanceof Expr.IsApplicable e) {
+      return speech.phrase("applies", word(e.entry()));
     } else if (c instanceof Expr.Applies e) {
       return speech.phrase("applies", speech.label(e.entry()));
     } else if (c instanceof Expr.IsOneOf e) {

@@ -76,6 +76,19 @@ final class TruthNodes {
     }
   }
 
+  static final class IsApplicable extends TruthNode {
+    private final int entry;
+
+    IsApplicable(int entry) {
+      this.entry = entry;
+    }
+
+    @Override
+    int eval(Frame f, int at) {
+      return Truth.of(f.state(entry) != WellRecord.NOT_APPLICABLE);
+    }
+  }
+
   /** False where the form says n/a of an entry that must apply and that it covers. */
   static final class DoesApply extends TruthNode {
     private final int entry;

@@ -44,6 +44,8 @@ final class Margins {
       return greatest.margin() < least.margin() || Double.isNaN(least.margin()) ? greatest : least;
     } else if (c instanceof Expr.YesNo e) {
       return words(e.entry(), e.expected() ? "yes" : "no");
+    } else if (c instanceof Expr.IsApplicable e) {
+      return words(e.entry(), "");
     } else if (c instanceof Expr.Known e) {
       return words(e.entry(), Wanted.GIVEN);
     } else if (c instanceof Expr.Applies e) {

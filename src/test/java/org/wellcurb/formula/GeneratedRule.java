@@ -47,6 +47,11 @@ final class GeneratedRule {
       case 3:
         {
           int i = random.nextInt(LENGTHS.length);
+          if (random.nextInt(3) == 0) {
+            return new Twice(
+                "applies(" + LENGTHS[i] + ")",
+                String.format(Locale.ROOT, "CASE WHEN e%d_na THEN 0 ELSE 2 END", i));
+          }
           return new Twice(
               "known(" + LENGTHS[i] + ")",
               String.format(

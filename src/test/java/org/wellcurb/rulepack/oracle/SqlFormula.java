@@ -44,6 +44,8 @@ final class SqlFormula {
     } else if (c instanceof Expr.Known e) {
       String name = column(e.entry());
       return new SqlTruth("(" + name + "_s = 1)", isNotApplicable(name));
+    } else if (c instanceof Expr.IsApplicable e) {
+      return new SqlTruth("(NOT " + isNotApplicable(column(e.entry())) + ")", "FALSE");
     } else if (c instanceof Expr.IsOneOf e) {
       return isOneOf(e);
     } else if (c instanceof Expr.Not e) {
