@@ -15,6 +15,10 @@ import org.wellcurb.quantity.Units;
 
 /** What stands in one column of a table, counted cell by cell. */
 public final class ColumnSurvey {
+  /** A day whose month is named and whose year has two digits: {@code 12-May-04}. */
+  private static final Pattern NAMED_MONTH =
+      Pattern.compile("^\\d{1,2}[-. /]*\\p{L}{3,}\\.?[-. ,/]+\\d\\d$");
+
   private static final Pattern UNSURE = Pattern.compile("[-\u2212]?[1-9]\\d{0,2},\\d{3}");
   private static final Pattern THOUSANDS =
       Pattern.compile("[-\u2212]?\\d{1,3}(,\\d{3})+(\\.\\d+)?");
@@ -71,6 +75,7 @@ public final class ColumnSurvey {
       number(isNegative(text) ? -plain.value() : plain.value());
     } else if (!date(text)) {
       amount(text);
+      years += NAMED_MONTH.matcher(text).find() ? 1 : 0;
     }
   }
 

@@ -1,10 +1,13 @@
 package org.wellcurb.intake;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.DateOrder;
+import org.wellcurb.quantity.Note;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.record.Catalogue;
@@ -19,6 +22,10 @@ import org.wellcurb.record.WellRecord;
 final class Unread {
   /** Texts that are named. */
   private static final int SHOWN = 4;
+
+  private static final Set<Note> UNSURE =
+      EnumSet.of(
+          Note.AMBIGUOUS_DATE, Note.AMBIGUOUS_COMMA, Note.AMBIGUOUS_BLANK, Note.AMBIGUOUS_SIGN);
 
   private final CellReader reader;
   private final RecordFiller scratch;
@@ -42,10 +49,18 @@ final class Unread {
     return unread.state(entry, text, null, TableMap.STYLE) != WellRecord.UNREADABLE;
   }
 
-  private byte state(Entry entry, String text, @Nullable Unit unit, CellStyle style) {
+  private byte state(
+      Entry entry, String text, @Nullable Unit unit, CellStyle style) {
     scratch.clear("", 0);
     reader.read(scratch, entry.index(), text, unit, UnitSystem.US, style);
     return scratch.record().state(entry.index());
+  }
+
+  /** True if nothing is made of a text, or it is not sure what it means. */
+  private boolean isUnread(Entry entry, String text, ColumnGuess guess, CellStyle style) {
+    byte state = state(entry, text, guess.unit(), style);
+    return state == WellRecord.UNREADABLE
+        || (state == WellRecord.UNKNOWN && UNSURE.contains(scratch.record().note(entry.index())));
   }
 
   private ColumnGuess said(ColumnGuess guess) {
@@ -59,7 +74,7 @@ final class Unread {
     List<String> shown = new ArrayList<>();
     for (Map.Entry<String, Integer> text : guess.survey().mostCommon()) {
       boolean known = guess.unknown().contains(text.getKey());
-      if (!known && state(entry, text.getKey(), guess.unit(), style) == WellRecord.UNREADABLE) {
+      if (!known && isUnread(entry, text.getKey(), guess, style)) {
         cells += text.getValue();
         if (shown.size() < SHOWN) {
           shown.add("'" + text.getKey() + "'");
@@ -71,10 +86,7 @@ final class Unread {
     }
     String many = cells == 1 ? "1 cell is" : cells + " cells are";
     return guess.withDoubt(
-        many
-            + " not read as it stands: "
-            + String.join(", ", shown)
-            + (cells > shown.size() ? " ..." : ""));
+        many + " not read as it stands: " + String.join(", ", shown) + (cells > shown.size() ? " ..." : ""));
   }
 
   private static CellStyle style(ColumnGuess guess) {
