@@ -32,10 +32,12 @@ final class ColumnGuesser {
 
   private final Catalogue catalogue;
   private final HeaderPhrases phrases;
+  private final Unread unread;
 
   ColumnGuesser(Catalogue catalogue) {
     this.catalogue = catalogue;
     phrases = new HeaderPhrases(catalogue);
+    unread = new Unread(catalogue);
   }
 
   /** A column and an entry, and how alike they are. */
@@ -77,7 +79,7 @@ final class ColumnGuesser {
               ? nothing(columns.get(i))
               : described(columns.get(i), headers.get(i), match, most));
     }
-    return Unread.said(catalogue, UnitColumns.beside(columns, PartColumns.joined(guesses)));
+    return unread.said(UnitColumns.beside(columns, PartColumns.joined(guesses)));
   }
 
   /** A little for the entry that is usually in the unit of the header: no depth is in inches. */
@@ -389,7 +391,7 @@ final class ColumnGuesser {
     }
   }
 
-  private static void choices(
+  private void choices(
       Entry entry,
       ColumnSurvey column,
       Map<String, String> words,
@@ -403,7 +405,7 @@ final class ColumnGuesser {
         unknown.add(written);
         continue;
       }
-      if (isKnown(entry, written) || written.matches("[?.-]+")) {
+      if (unread.reads(entry, written) || written.matches("[?.-]+")) {
         continue;
       }
       @Nullable String near = near(lower, entry, choices);
@@ -413,10 +415,6 @@ final class ColumnGuesser {
         doubts.add("'" + written + "' is none of its choices: " + String.join(", ", choices));
       }
     }
-  }
-
-  private static boolean isKnown(Entry entry, String written) {
-    return Unread.reads(entry, written);
   }
 
   /** The one choice that begins so, has these initials, or is a letter or two away. */

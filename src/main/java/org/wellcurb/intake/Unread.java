@@ -30,23 +30,21 @@ final class Unread {
   private final CellReader reader;
   private final RecordFiller scratch;
 
-  private Unread(Catalogue catalogue) {
+  Unread(Catalogue catalogue) {
     reader = new CellReader(catalogue);
     scratch = new RecordFiller(catalogue);
   }
 
   /** The guesses; those of amounts and dates say what could not be read. */
-  static List<ColumnGuess> said(Catalogue catalogue, List<ColumnGuess> guesses) {
-    Unread unread = new Unread(catalogue);
+  List<ColumnGuess> said(List<ColumnGuess> guesses) {
     List<ColumnGuess> all = new ArrayList<>();
-    guesses.forEach(guess -> all.add(unread.said(guess)));
+    guesses.forEach(guess -> all.add(said(guess)));
     return all;
   }
 
   /** True if a text is read as a choice of this entry, or as yes or no. */
-  static boolean reads(Entry entry, String text) {
-    Unread unread = new Unread(Catalogue.standard());
-    return unread.state(entry, text, null, TableMap.STYLE) != WellRecord.UNREADABLE;
+  boolean reads(Entry entry, String text) {
+    return state(entry, text, null, TableMap.STYLE) != WellRecord.UNREADABLE;
   }
 
   private byte state(
