@@ -131,6 +131,11 @@ public final class OfficeNotice implements NoticePages {
       return new NoticeTemplateException(
           file + ": calls itself without end; look for a macro that calls itself", cause);
     }
+    if (cause instanceof OutOfMemoryError) {
+      return new NoticeTemplateException(
+          file + ": takes more memory than there is; look for a text or a list that keeps doubling",
+          cause);
+    }
     if (cause instanceof TemplateException e) {
       Integer line = e.getLineNumber();
       Integer column = e.getColumnNumber();
