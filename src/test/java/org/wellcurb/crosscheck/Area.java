@@ -26,7 +26,11 @@ import org.wellcurb.record.WellRecord;
  */
 final class Area {
   private static final int CONTRACTORS = 60;
-  private static final byte[] NONE = {};
+  private static final int RULES = 24;
+
+  /** By how much contractors differ on a rule for honest reasons, in logarithms. */
+  private static final double HONESTLY = 0.3;
+
   private static final int MOST_NAMES = 1000;
   private static final int ZONES = 8;
   private static final double SIZE = 0.9;
@@ -295,14 +299,53 @@ final class Area {
     part.add(record, hashes, isDeficient, isTold, pack, told);
   }
 
+  /** Rules that some records fall short of, each contractor a little more or less often. */
+  private static RuleSet rules() {
+    List<String> ids = new ArrayList<>();
+    for (int r = 0; r < RULES; r++) {
+      ids.add("rule-" + r);
+    }
+    return new RuleSet(
+        List.of(
+            new RuleSet.RulesOfPack(
+                "region", ids, ids, java.util.Collections.nCopies(RULES, true))));
+  }
+
+  private byte[] told(String licence, Map<String, double[]> rates) {
+    double[] own =
+        rates.computeIfAbsent(
+            licence,
+            name -> {
+              double[] rate = new double[RULES];
+              for (int r = 0; r < RULES; r++) {
+                rate[r] = 0.005 * (1 + r % 6) * Math.exp(HONESTLY * random.nextGaussian());
+              }
+              return rate;
+            });
+    byte[] told = new byte[RULES];
+    for (int r = 0; r < RULES; r++) {
+      boolean isShort = random.nextDouble() < own[r];
+      told[r] =
+          (byte) (random.nextInt(4) == 0 ? Told.NOT : isShort ? Told.FALLS_SHORT : Told.MEETS);
+    }
+    return told;
+  }
+
   /** Looks at the region. */
   CrossResult check(Path folder) throws IOException {
     Path file = folder.resolve("survey");
     Catalogue catalogue = Catalogue.standard();
-    SurveyPart part = new SurveyPart(catalogue, 0);
-    try (SurveyFile survey = new SurveyFile(file, catalogue, RuleSet.NONE, MOST_NAMES)) {
+    SurveyPart part = new SurveyPart(catalogue, RULES);
+    Map<String, double[]> rates = new TreeMap<>();
+    try (SurveyFile survey = new SurveyFile(file, catalogue, rules(), MOST_NAMES)) {
       for (int i = 0; i < records.size(); i++) {
-        add(part, RecordReader.of(records.get(i)), random.nextInt(10) == 0, true, 0, NONE);
+        Map<String, String> record = records.get(i);
+        byte[] told = told(record.getOrDefault("driller.licence", ""), rates);
+        boolean isDeficient = false;
+        for (byte each : told) {
+          isDeficient |= each == Told.FALLS_SHORT;
+        }
+        add(part, RecordReader.of(record), isDeficient, true, 0, told);
         if (i % 500 == 499 || i == records.size() - 1) {
           survey.append(part, "region.csv");
           part.clear();

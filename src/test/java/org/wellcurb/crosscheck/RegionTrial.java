@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** How well planted faults are found, and how often something is said of clean regions. */
 final class RegionTrial {
@@ -24,6 +25,8 @@ final class RegionTrial {
   int cleanRegions;
   int falseAlarms;
   int falseRates;
+  int falseRules;
+  int falseCopies;
   final Map<String, int[]> foundByHabit = new TreeMap<>();
 
   /** What was said of clean regions. */
@@ -76,8 +79,12 @@ final class RegionTrial {
     cleanRegions++;
     falseAlarms += result.figures().isEmpty() && result.slips().isEmpty() ? 0 : 1;
     boolean isApart =
-        result.contractors().stream().anyMatch(rate -> rate.q() <= CrossResult.ACCEPTED);
+        Stream.of(result.contractors(), result.zones(), result.years())
+            .flatMap(List::stream)
+            .anyMatch(rate -> rate.q() <= CrossResult.ACCEPTED);
     falseRates += isApart ? 1 : 0;
+    falseRules += result.rules().isEmpty() ? 0 : 1;
+    falseCopies += (int) result.duplicates().nearCopyTotal();
     saidCopies += (int) result.duplicates().nearCopyTotal();
   }
 
@@ -95,26 +102,32 @@ final class RegionTrial {
     return habits.toString();
   }
 
+  /** A share with its standard error. */
+  private String share(int hits, int of) {
+    double share = recall(hits, of);
+    double error = Math.sqrt(share * (1 - share) / Math.max(1, of));
+    return String.format(Locale.ROOT, "%.3f +- %.3f (%d of %d)", share, error, hits, of);
+  }
+
   @Override
   public String toString() {
     return String.format(
             Locale.ROOT,
-            "near copies: recall %.3f, precision %.3f of %d%n"
-                + "figures made up: recall %.3f, precision %.3f of %d%n"
-                + "unit slips: recall %.3f, precision %.3f of %d%n"
-                + "clean regions: %d; with a false hint on figures or units %d, on rates %d%n",
-            recall(foundCopies, plantedCopies),
-            recall(foundCopies, saidCopies),
-            plantedCopies,
-            recall(foundCopyists, plantedCopyists),
-            recall(foundCopyists, saidCopyists),
-            plantedCopyists,
-            recall(foundSlips, plantedSlips),
-            recall(foundSlips, saidSlips),
-            plantedSlips,
-            cleanRegions,
-            falseAlarms,
-            falseRates)
+            "near copies: recall %s, precision %s%n"
+                + "figures made up: recall %s, precision %s%n"
+                + "unit slips: recall %s, precision %s%n"
+                + "clean regions with a false hint: on figures or units %s, on rates %s,"
+                + " on rules %s; near copies in them all: %d%n",
+            share(foundCopies, plantedCopies),
+            share(foundCopies, saidCopies),
+            share(foundCopyists, plantedCopyists),
+            share(foundCopyists, saidCopyists),
+            share(foundSlips, plantedSlips),
+            share(foundSlips, saidSlips),
+            share(falseAlarms, cleanRegions),
+            share(falseRates, cleanRegions),
+            share(falseRules, cleanRegions),
+            falseCopies)
         + habits()
         + String.join("\n", wrong);
   }

@@ -40,6 +40,7 @@ class RegionTrialTest {
     String said = "seeds 11 to 16: " + trial;
     assertTrue(trial.falseAlarms <= 1, said);
     assertTrue(trial.falseRates <= 1, said);
+    assertTrue(trial.falseRules <= 1, said);
     assertEquals(0, trial.saidCopies, said);
   }
 }
