@@ -14,7 +14,6 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -94,7 +93,7 @@ public record Inputs(List<Input> inputs, List<PassedOver> passedOver) {
       try (Stream<Path> walk = Files.walk(folder)) {
         walk.filter(p -> !p.equals(folder)).forEach(found::add);
       } catch (UncheckedIOException e) {
-        throw unlisted(folder, Objects.requireNonNull(e.getCause()));
+        throw unlisted(folder, e);
       }
       found.sort(Comparator.comparing(p -> relative(folder, p), CODE_POINTS));
       for (Path path : found) {
@@ -111,12 +110,12 @@ public record Inputs(List<Input> inputs, List<PassedOver> passedOver) {
       }
     }
 
-    private static IntakeException unlisted(Path folder, IOException e) {
+    private static IntakeException unlisted(Path folder, UncheckedIOException e) {
       String at = folder.toString();
-      String why = e.getClass().getSimpleName();
-      if (e instanceof FileSystemException failure) {
+      String why = "may not be read";
+      if (e.getCause() instanceof FileSystemException failure) {
         at = failure.getFile() == null ? at : failure.getFile();
-        why = failure.getReason() == null ? "may not be read" : failure.getReason();
+        why = failure.getReason() == null ? why : failure.getReason();
       }
       return new IntakeException(
           at + ": cannot be listed (" + why + "); check its permissions, or take it out", e);
