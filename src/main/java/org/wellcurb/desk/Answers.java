@@ -6,7 +6,9 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.intake.Chunk;
 import org.wellcurb.intake.ChunkReader;
@@ -20,8 +22,10 @@ import org.wellcurb.judgement.Outcome;
 import org.wellcurb.quantity.Bounds;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.WellRecord;
+import org.wellcurb.report.EntryNotes;
 import org.wellcurb.report.PageStyle;
 import org.wellcurb.report.Pages;
+import org.wellcurb.report.words.Words;
 import org.wellcurb.rulepack.Pack;
 import org.wellcurb.screening.RecordResult;
 import org.wellcurb.screening.Screener;
@@ -29,51 +33,72 @@ import org.wellcurb.screening.Screener;
 /** What the desk says to what its page asks, as JSON. Records are read as any file of a run is. */
 final class Answers {
   private static final JsonMapper JSON = new JsonMapper();
+  private static final String JURISDICTION = "record.jurisdiction";
 
   private final List<Screener> screeners;
   private final LocalDate asOf;
+  private final PageStyle style;
   private final Pages pages;
+  private final Words words;
 
   Answers(List<Pack> packs, LocalDate asOf, PageStyle style) {
     this.asOf = asOf;
+    this.style = style;
     pages = new Pages(style);
+    words = Words.in(style.language());
     screeners = packs.stream().map(pack -> new Screener(pack, asOf, style.speech())).toList();
   }
 
   /** The sheet of a record, and how many findings it has and rules that cannot be told. */
   String check(byte[] body) {
+    if (body.length > Bounds.DESK_BODY) {
+      return problem(words.say("desk.large", words.say("desk.form"), Bounds.DESK_BODY >> 20));
+    }
     Opened opened = open("form.json", body, 1);
     if (opened.records.isEmpty()) {
       return problem(opened.problem);
     }
     WellRecord record = opened.records.get(0);
-    RecordResult result = screener(record).result(record);
+    Screener screener = screener(record);
+    RecordResult result = screener.result(record);
     ObjectNode answer = JSON.createObjectNode();
     answer.put("findings", result.findings().size());
     answer.put(
         "untold",
         result.results().stream().filter(r -> r.outcome() == Outcome.CANNOT_TELL).count());
     answer.put("sheet", pages.sheet(result, asOf, ""));
+    ObjectNode notes = answer.putObject("notes");
+    EntryNotes.of(result, style)
+        .forEach((key, said) -> said.forEach(notes.withArrayProperty(key)::add));
+    String said = jurisdiction(record);
+    if (screeners.size() > 1 && !judges(screener, said)) {
+      String pack = style.own(screener.pack().title());
+      notes.withArrayProperty(JURISDICTION).add(words.say("desk.jurisdiction", pack));
+    }
     return answer.toString();
   }
 
   /** The pack that names the record's jurisdiction; where none does, the first. */
   private Screener screener(WellRecord record) {
-    String said = record.written(Catalogue.standard().index("record.jurisdiction")).strip();
+    String said = jurisdiction(record);
     return screeners.stream()
-        .filter(s -> s.pack().jurisdictions().stream().anyMatch(said::equalsIgnoreCase))
+        .filter(each -> judges(each, said))
         .findFirst()
         .orElse(screeners.get(0));
+  }
+
+  private static String jurisdiction(WellRecord record) {
+    return record.written(Catalogue.standard().index(JURISDICTION)).strip();
+  }
+
+  private static boolean judges(Screener screener, String jurisdiction) {
+    return screener.pack().jurisdictions().stream().anyMatch(jurisdiction::equalsIgnoreCase);
   }
 
   /** The records of a file, each as the page keeps it. */
   String read(String name, byte[] body) {
     if (body.length > Bounds.DESK_BODY) {
-      return problem(
-          name
-              + ": larger than the "
-              + (Bounds.DESK_BODY >> 20)
-              + " MiB that the desk opens; screen it instead");
+      return problem(words.say("desk.large", name, Bounds.DESK_BODY >> 20));
     }
     Opened opened = open(name, body, Bounds.DESK_RECORDS);
     if (opened.records.isEmpty()) {
@@ -81,13 +106,22 @@ final class Answers {
     }
     ObjectNode answer = JSON.createObjectNode();
     ArrayNode records = answer.putArray("records");
+    Set<String> unread = new LinkedHashSet<>();
     for (WellRecord record : opened.records) {
+      record.extras().forEach(extra -> unread.add(extra.name()));
       ObjectNode one = records.addObject();
       one.put("name", record.id());
       one.set("record", RecordJson.of(record));
     }
+    List<String> notes = new ArrayList<>();
     if (!opened.problem.isEmpty()) {
-      answer.put("note", name + ": " + opened.problem);
+      notes.add(opened.problem);
+    }
+    if (!unread.isEmpty()) {
+      notes.add(words.say("desk.unread", String.join(", ", unread)));
+    }
+    if (!notes.isEmpty()) {
+      answer.put("note", name + ": " + String.join("; ", notes));
     }
     return answer.toString();
   }
@@ -101,33 +135,41 @@ final class Answers {
    */
   private record Opened(List<WellRecord> records, String problem) {}
 
-  private static Opened open(String name, byte[] body, int most) {
-    Gathered gathered = new Gathered(most);
+  private Opened open(String name, byte[] body, int most) {
+    Gathered gathered = new Gathered(most, words);
     Input input = Input.of(name, body);
     try (RecordSource source = new Sources(Catalogue.standard()).open(input)) {
       @Nullable SetAside whole = source.unusable();
       if (whole != null) {
-        return new Opened(List.of(), whole.reason());
+        return new Opened(List.of(), said(words, whole.reason()));
       }
       ChunkReader reader = new ChunkReader(Catalogue.standard());
       for (Chunk chunk = source.next(); chunk != null; chunk = source.next()) {
         reader.read(chunk, gathered);
       }
     } catch (IOException e) {
-      return new Opened(List.of(), "cannot be read (" + e.getMessage() + ")");
+      return new Opened(List.of(), words.say("desk.unreadable", String.valueOf(e.getMessage())));
     }
     return new Opened(gathered.records, gathered.problem());
+  }
+
+  /** What a reader of files says, in the language of the page. */
+  private static String said(Words words, String reason) {
+    String said = words.said(reason);
+    return said.isEmpty() ? reason : said;
   }
 
   /** Keeps the first records and counts the rest. */
   private static final class Gathered implements RecordSink {
     final List<WellRecord> records = new ArrayList<>();
     private final int most;
+    private final Words words;
     private long more;
     private long setAside;
     private String reason = "";
 
-    Gathered(int most) {
+    Gathered(int most, Words words) {
+      this.words = words;
       this.most = most;
     }
 
@@ -144,16 +186,17 @@ final class Answers {
     public void setAside(SetAside row) {
       setAside++;
       if (reason.isEmpty()) {
-        reason = (row.column().isEmpty() ? "" : row.column() + ": ") + row.reason();
+        String why = said(words, row.reason());
+        reason = (row.column().isEmpty() ? "" : row.column() + ": ") + why;
       }
     }
 
     String problem() {
       if (records.isEmpty() && setAside == 0) {
-        return "holds no record";
+        return words.say("desk.none");
       }
-      String aside = setAside == 0 ? "" : setAside + " set aside (" + reason + ")";
-      String cut = more == 0 ? "" : more + " more records not shown; screen the file instead";
+      String aside = setAside == 0 ? "" : words.count("desk.aside", setAside, reason);
+      String cut = more == 0 ? "" : words.count("desk.more", more);
       return aside + (aside.isEmpty() || cut.isEmpty() ? "" : "; ") + cut;
     }
   }

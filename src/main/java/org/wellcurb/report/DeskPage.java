@@ -8,8 +8,15 @@ import java.util.List;
  * @param groups the form, in the order in which the work goes
  * @param packs the packs that judge
  * @param token what the page must send back with what it asks
+ * @param most bytes of the largest file that it opens
+ * @param mebibytes the same in MiB
  */
-public record DeskPage(List<BlankPage.FieldGroup> groups, List<PackLine> packs, String token) {
+public record DeskPage(
+    List<BlankPage.FieldGroup> groups,
+    List<PackLine> packs,
+    String token,
+    int most,
+    int mebibytes) {
   public DeskPage {
     groups = List.copyOf(groups);
     packs = List.copyOf(packs);

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.wellcurb.quantity.Bounds;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.report.words.Words;
 import org.wellcurb.rulepack.Pack;
@@ -112,7 +113,13 @@ public final class Pages implements NoticePages {
   public String desk(Catalogue catalogue, List<Pack> packs, String token) {
     List<PackLine> lines = packs.stream().map(PackLine::of).toList();
     return page(
-        "desk.ftl", new DeskPage(BlankPage.of(catalogue, style).groups(), lines, token), "");
+        "desk.ftl", new DeskPage(
+            BlankPage.of(catalogue, style).groups(),
+            lines,
+            token,
+            Bounds.DESK_BODY,
+            Bounds.DESK_BODY >> 20),
+        "");
   }
 
   private String page(String template, Object view, String index) {

@@ -16,7 +16,7 @@
 <h1>${t("desk.title")}</h1>
 <p class="under">${t("desk.judged")} <#list v.packs as p>${p.title} (${p.edition})<#sep>; </#list></p>
 </header>
-<main id="main" data-token="${v.token}" data-waiting="${t("desk.waiting")}" data-said="${t("desk.said", "#", "##")}" data-unnumbered="${t("desk.unnumbered")}" data-lost="${t("desk.lost")}" data-layer="${t("desk.layer", "#")}">
+<main id="main" data-token="${v.token}" data-waiting="${t("desk.waiting")}" data-said="${t("desk.said", "#", "##")}" data-unnumbered="${t("desk.unnumbered")}" data-lost="${t("desk.lost")}" data-layer="${t("desk.layer", "#")}" data-notes="${t("desk.group.notes", "#")}" data-most="${v.most}" data-large="${t("desk.large", "#", v.mebibytes)}" data-clear="${t("desk.clear")}" data-back="${t("desk.back")}">
 <div class="tools">
 <label class="open">${t("desk.open")} <input type="file" id="file" accept=".json,.ndjson,.jsonl,.csv,.tsv,.txt,.xlsx"></label>
 <label id="which-label" hidden>${t("desk.which")} <select id="which"></select></label>
@@ -25,6 +25,7 @@
 <button type="button" id="clear">${t("desk.clear")}</button>
 </div>
 <noscript><p class="cut">${t("desk.noscript")}</p></noscript>
+<p id="note" class="cut" role="status" hidden></p>
 <div class="said"><p id="status" role="status">${t("desk.waiting")}</p> <a href="#sheet">${t("desk.go")}</a></div>
 <div class="desk">
 <section aria-labelledby="form-heading">
@@ -33,13 +34,13 @@
 <form id="form" autocomplete="off">
 <#list v.groups as g>
 <details<#if g?index == 0> open</#if>>
-<summary>${t(g.heading)}</summary>
+<summary>${t(g.heading)} <span class="many"></span></summary>
 <div class="entries-in">
 <#list g.fields as f>
 <#assign id = f.key?replace(".", "-")>
 <p><label for="${id}">${f.label}</label>
-<#if f.values?has_content><select id="${id}" name="${f.key}"><option value="">${t("desk.blank")}</option><#list f.values as value><option value="${value}">${f.choices[value?index]}</option></#list><#if !f.values?seq_contains("n/a")><option value="n/a">${t("desk.na")}</option></#if></select>
-<#else><input type="text" id="${id}" name="${f.key}"<#if f.units?has_content> class="amount" aria-describedby="${id}-unit"</#if>><#if f.units?has_content> <span class="unit" id="${id}-unit"><#list f.units as u>${u}<#sep> | </#list></span></#if></#if></p>
+<#if f.values?has_content><select id="${id}" name="${f.key}" aria-describedby="${id}-note"><option value="">${t("desk.blank")}</option><#list f.values as value><option value="${value}">${f.choices[value?index]}</option></#list><#if !f.values?seq_contains("n/a")><option value="n/a">${t("desk.na")}</option></#if></select>
+<#else><input type="text" id="${id}" name="${f.key}"<#if f.units?has_content> class="amount" aria-describedby="${id}-unit ${id}-note"<#else> aria-describedby="${id}-note"</#if>><#if f.units?has_content> <span class="unit" id="${id}-unit"><#list f.units as u>${u}<#sep> | </#list></span></#if></#if><span class="beside-it" id="${id}-note"></span></p>
 </#list>
 <#if g.heading == "group.bore">
 <fieldset id="layers"><legend>${t("desk.layers")}</legend>

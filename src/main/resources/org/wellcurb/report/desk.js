@@ -4,6 +4,9 @@
   var form = document.getElementById("form");
   var frame = document.getElementById("sheet");
   var status = document.getElementById("status");
+  var note = document.getElementById("note");
+  var clear = document.getElementById("clear");
+  var put = null;
   var which = document.getElementById("which");
   var rows = document.getElementById("layer-rows");
   var records = [];
@@ -34,7 +37,10 @@
       row.querySelectorAll("input").forEach(function (input) {
         if (input.value.trim() !== "") { layer[input.dataset.part] = input.value.trim(); }
       });
-      if (layer.from && layer.to) {
+      // A layer of which something is known is kept: what is not yet known is said to be.
+      if (layer.from || layer.to || layer.material) {
+        layer.from = layer.from || "unknown";
+        layer.to = layer.to || "unknown";
         layer.material = layer.material || "";
         layers.push(layer);
       }
@@ -44,13 +50,38 @@
     return out;
   }
 
-  function ask(path, body, then) {
+  function ask(path, body, then, refused) {
     fetch(path, { method: "POST", headers: { "X-Desk-Token": main.dataset.token }, body: body })
       .then(function (answer) { return answer.json(); })
       .then(function (answer) {
-        if (answer.problem) { status.textContent = answer.problem; } else { then(answer); }
+        if (!answer.problem) {
+          then(answer);
+        } else if (refused) {
+          refused(answer.problem);
+        } else {
+          status.textContent = answer.problem;
+        }
       })
       .catch(function () { status.textContent = main.dataset.lost; });
+  }
+
+  // What there is to say of single entries stands beside them, and each group says how much.
+  function beside(notes) {
+    form.querySelectorAll("[name]").forEach(function (field) {
+      var said = notes[field.name] || [];
+      var place = document.getElementById(field.id + "-note");
+      var text = said.join(" ");
+      if (place && place.textContent !== text) { place.textContent = text; }
+    });
+    form.querySelectorAll("details").forEach(function (group) {
+      var many = Array.from(group.querySelectorAll(".beside-it")).filter(function (n) { return n.textContent !== ""; }).length;
+      group.querySelector("summary .many").textContent = many === 0 ? "" : "(" + main.dataset.notes.replace("#", many) + ")";
+    });
+  }
+
+  function tell(text) {
+    note.textContent = text || "";
+    note.hidden = !text;
   }
 
   function check() {
@@ -61,6 +92,7 @@
       frame.onload = null;
       frame.srcdoc = "";
       status.textContent = main.dataset.waiting;
+      beside({});
       return;
     }
     // A record needs a number; a form that has none yet is checked all the same.
@@ -71,6 +103,7 @@
       var at = frame.contentWindow ? frame.contentWindow.scrollY : 0;
       frame.onload = function () { frame.contentWindow.scrollTo(0, at); };
       frame.srcdoc = answer.sheet;
+      beside(answer.notes);
       status.textContent = main.dataset.said.replace("##", answer.untold).replace("#", answer.findings);
     });
   }
@@ -120,17 +153,23 @@
   }
 
   function open(file) {
+    tell("");
+    if (file.size > Number(main.dataset.most)) {
+      tell(main.dataset.large.replace("#", file.name));
+      return;
+    }
     ask("read?name=" + encodeURIComponent(file.name), file, function (answer) {
       records = answer.records;
+      keep(null);
       which.textContent = "";
       records.forEach(function (one, i) { which.add(new Option(one.name, i)); });
       document.getElementById("which-label").hidden = records.length < 2;
       fill(records[0].record);
-      if (answer.note) { status.textContent = answer.note; }
-    });
+      tell(answer.note);
+    }, tell);
   }
 
-  form.addEventListener("input", soon);
+  form.addEventListener("input", function () { keep(null); soon(); });
   form.addEventListener("submit", function (event) { event.preventDefault(); check(); });
   document.getElementById("layer-more").addEventListener("click", function () {
     addLayer();
@@ -140,7 +179,24 @@
     if (event.target.files.length) { open(event.target.files[0]); }
   });
   which.addEventListener("change", function () { fill(records[Number(which.value)].record); });
-  document.getElementById("clear").addEventListener("click", function () { fill({}); form.querySelector("details").open = true; });
+  // What was cleared can be brought back until something else is typed.
+  function keep(source) {
+    put = source;
+    clear.textContent = source ? main.dataset.back : main.dataset.clear;
+  }
+  clear.addEventListener("click", function () {
+    var was = put;
+    tell("");
+    if (was) {
+      keep(null);
+      fill(was);
+    } else {
+      var now = record();
+      fill({});
+      form.querySelector("details").open = true;
+      keep(Object.keys(now).length === 0 ? null : now);
+    }
+  });
   document.getElementById("print").addEventListener("click", function () { frame.contentWindow.print(); });
   document.getElementById("save").addEventListener("click", function () {
     var out = record();

@@ -39,7 +39,7 @@
 <#macro english><#if lang != "en"><p class="soft">${t("page.own")}</p></#if></#macro>
 
 <#macro source s>
-<@own s.text /><#if s.address?has_content> <a href="${s.address}" rel="noreferrer">${t("source.read")}</a></#if><#if s.note?has_content> <span class="soft">(<@own s.note />)</span></#if></#macro>
+<#if s.text == t("basis.common_practice")>${s.text}<#else><@own s.text /></#if><#if s.address?has_content> <a href="${s.address}" rel="noreferrer">${t("source.read")}</a></#if><#if s.note?has_content> <span class="soft">(<@own s.note />)</span></#if></#macro>
 
 <#macro section id title class="">
 <section aria-labelledby="${id}"<#if class?has_content> class="${class}"</#if>>

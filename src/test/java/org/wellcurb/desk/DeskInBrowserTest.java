@@ -174,6 +174,147 @@ final class DeskInBrowserTest {
   }
 
   @Test
+  void whatThereIsToSayOfAnEntryStandsBesideIt() {
+    tab("record-id");
+    type("FW-N1");
+    tab("record-jurisdiction");
+    type("atlantis");
+    beside("record-jurisdiction", "No pack of this desk judges that.");
+    over("fenwick");
+    beside("record-jurisdiction", "");
+    open("relief-setting");
+    tab("relief-setting");
+    type("high");
+    beside("relief-setting", "It cannot be read as it stands.");
+    Object many =
+        browser
+            .driver()
+            .executeScript(
+                "return document.getElementById('relief-setting').closest('details')"
+                    + ".querySelector('summary .many').textContent;");
+    assertEquals("(1 to look at)", many);
+    over("65");
+    beside("relief-setting", "");
+    drop(
+        "relief.json",
+        """
+        {"record": {"id": "FW-N2", "jurisdiction": "fenwick"}, "dates": {"completed": "2023-05-01"},
+         "pump": {"control": "switch"}, "pressure": {"cut_in": 40, "cut_out": 60},
+         "relief": {"fitted": "yes", "setting": 65}}
+        """);
+    // The finding stands beside the entry that decided it, and leads by its letter to the sheet.
+    beside("relief-setting", "65 psi. The limit is 70 psi, so it is 5 psi too little.");
+    assertEquals(List.of(), browser.barriers());
+    assertEquals(List.of(), browser.complaints());
+  }
+
+  @Test
+  void aLayerHalfWrittenIsKept() throws Exception {
+    tab("record-id");
+    type("FW-L1");
+    open("layers");
+    tabInto("#layer-rows input");
+    type("4 ft", Keys.TAB, Keys.TAB, "clay");
+    back("save");
+    type(Keys.SPACE);
+    Path saved = downloads.resolve("FW-L1.json");
+    await("the file saved", () -> Files.exists(saved));
+    JsonNode layer = new JsonMapper().readTree(saved.toFile()).path("layers").path(0);
+    assertEquals("4 ft", layer.path("from").asText());
+    assertEquals("unknown", layer.path("to").asText());
+    assertEquals("clay", layer.path("material").asText());
+  }
+
+  @Test
+  void whatWasClearedComesBack() {
+    tab("record-id");
+    type("FW-C1");
+    await("a sheet", () -> status().startsWith("Findings"));
+    back("clear");
+    type(Keys.SPACE);
+    await("an empty form", () -> value("record-id").isEmpty());
+    assertEquals("Bring the form back", browser.driver().findElement(By.id("clear")).getText());
+    type(Keys.SPACE);
+    await("the form again", () -> value("record-id").equals("FW-C1"));
+    assertEquals("Clear the form", browser.driver().findElement(By.id("clear")).getText());
+  }
+
+  @Test
+  void aFileThatIsNoneIsSaidAndTheFormStays() throws Exception {
+    tab("record-id");
+    type("FW-D1");
+    drop("notes.json", "{\"record\": nothing}");
+    note("notes.json");
+    note("is not JSON");
+    assertEquals("FW-D1", value("record-id"));
+    drop("pictures.xlsx", "PK nothing");
+    note("pictures.xlsx");
+    drop("empty.csv", "");
+    note("is empty");
+    browser
+        .driver()
+        .executeScript(
+            "const t = new DataTransfer();"
+                + "t.items.add(new File([new Uint8Array(9 << 20)], 'huge.csv'));"
+                + "document.dispatchEvent(new DragEvent('drop', {dataTransfer: t, bubbles: true}));");
+    note("huge.csv: larger than the 8 MiB");
+    assertEquals("FW-D1", value("record-id"));
+    // What a file holds besides is told, and stays told while one types.
+    drop(
+        "two.csv",
+        "record.id,well.depth [ft],Remarks\nFW-E1,100,fine\nFW-E2,100\n,200,none\n");
+    await("the record", () -> value("record-id").equals("FW-E1"));
+    note("2 rows set aside; the first: has 2 cells, the header has 3");
+    note("these columns are no entries and stay in the file: Remarks");
+    tab("record-id");
+    type("X");
+    inSheet("FW-E1X");
+    note("2 rows set aside");
+    assertEquals(List.of(), browser.complaints());
+  }
+
+  @Test
+  void everyKindOfFileIsOpened() throws Exception {
+    String json = "{\"record\": {\"id\": \"FW-1\"}, \"well\": {\"depth\": \"100 ft\"}}";
+    drop("one.json", json);
+    await("JSON", () -> value("record-id").equals("FW-1"));
+    drop("two.ndjson", json.replace("FW-1", "FW-2") + "\n");
+    await("JSON lines", () -> value("record-id").equals("FW-2"));
+    drop("three.csv", "record.id;well.depth [m]\nFW-3;30,5\n");
+    await("CSV", () -> value("record-id").equals("FW-3"));
+    assertEquals("30.5 m", value("well-depth"));
+    assertEquals(List.of(), browser.complaints());
+  }
+
+  private void drop(String name, String text) {
+    browser
+        .driver()
+        .executeScript(
+            "const t = new DataTransfer();"
+                + "t.items.add(new File([arguments[1]], arguments[0]));"
+                + "document.dispatchEvent(new DragEvent('drop', {dataTransfer: t, bubbles: true}));",
+            name,
+            text);
+  }
+
+  private void note(String text) {
+    await(
+        text + " in the note",
+        () -> browser.driver().findElement(By.id("note")).getText().contains(text));
+  }
+
+  private void beside(String id, String text) {
+    await(
+        text + " beside " + id,
+        () -> {
+          String said =
+              Objects.requireNonNull(
+                  browser.driver().findElement(By.id(id + "-note")).getDomProperty("textContent"));
+          return text.isEmpty() ? said.isEmpty() : said.contains(text);
+        });
+  }
+
+  @Test
   void aFormNeedsNoSidewaysScrollOnANarrowPhone() {
     browser.width(320);
     browser
