@@ -6,7 +6,7 @@
 <#list rows as r>
 <@l.row>
 <@l.head t("col.rule")><@l.own r.title /><#if b.tallies?size gt 1> <span class="soft">(${r.pack})</span></#if></@l.head>
-<@l.cell t("col.kind")>${t("kind.short.one." + r.kind)}</@l.cell>
+<@l.cell t("col.kind") "word">${t("kind.short.one." + r.kind)}</@l.cell>
 <@l.cell t("outcome.falls_short") "number">${r.fallsShort}</@l.cell>
 <@l.cell t("outcome.cannot_tell") "number">${r.cannotTell}</@l.cell>
 <@l.cell t("outcome.meets") "number">${r.meets}</@l.cell>
