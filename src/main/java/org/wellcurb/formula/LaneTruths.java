@@ -58,7 +58,6 @@ final class LaneTruths {
     @Override
     void compute(Lanes lanes, long mask) {
       EntryLanes of = lanes.entry(entry);
-      of.need(lanes, mask);
       put(mask & ~of.notApplicable(), mask & of.notApplicable(), 0);
     }
   }

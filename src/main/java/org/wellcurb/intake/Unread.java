@@ -47,8 +47,7 @@ final class Unread {
     return state(entry, text, null, TableMap.STYLE) != WellRecord.UNREADABLE;
   }
 
-  private byte state(
-      Entry entry, String text, @Nullable Unit unit, CellStyle style) {
+  private byte state(Entry entry, String text, @Nullable Unit unit, CellStyle style) {
     scratch.clear("", 0);
     reader.read(scratch, entry.index(), text, unit, UnitSystem.US, style);
     return scratch.record().state(entry.index());
@@ -84,7 +83,10 @@ final class Unread {
     }
     String many = cells == 1 ? "1 cell is" : cells + " cells are";
     return guess.withDoubt(
-        many + " not read as it stands: " + String.join(", ", shown) + (cells > shown.size() ? " ..." : ""));
+        many
+            + " not read as it stands: "
+            + String.join(", ", shown)
+            + (cells > shown.size() ? " ..." : ""));
   }
 
   private static CellStyle style(ColumnGuess guess) {

@@ -113,7 +113,8 @@ public final class Pages implements NoticePages {
   public String desk(Catalogue catalogue, List<Pack> packs, String token) {
     List<PackLine> lines = packs.stream().map(PackLine::of).toList();
     return page(
-        "desk.ftl", new DeskPage(
+        "desk.ftl",
+        new DeskPage(
             BlankPage.of(catalogue, style).groups(),
             lines,
             token,

@@ -260,9 +260,7 @@ final class DeskInBrowserTest {
     note("huge.csv: larger than the 8 MiB");
     assertEquals("FW-D1", value("record-id"));
     // What a file holds besides is told, and stays told while one types.
-    drop(
-        "two.csv",
-        "record.id,well.depth [ft],Remarks\nFW-E1,100,fine\nFW-E2,100\n,200,none\n");
+    drop("two.csv", "record.id,well.depth [ft],Remarks\nFW-E1,100,fine\nFW-E2,100\n,200,none\n");
     await("the record", () -> value("record-id").equals("FW-E1"));
     note("2 rows set aside; the first: has 2 cells, the header has 3");
     note("these columns are no entries and stay in the file: Remarks");

@@ -31,10 +31,28 @@ class NotApplicableTest {
   /** Sections that forms leave out whole. */
   private static final List<String> SECTIONS =
       List.of(
-          "well.screen", "well.filter", "well.liner", "well.open_hole", "grout.", "tank.",
-          "relief.", "pitless.", "storage.", "sample.", "wire.", "drop_pipe.", "service_line.",
-          "water_heater.", "disinfection.", "water.", "pressure.", "pump.", "dates.", "site.",
-          "well.casing", "setback.");
+          "well.screen",
+          "well.filter",
+          "well.liner",
+          "well.open_hole",
+          "grout.",
+          "tank.",
+          "relief.",
+          "pitless.",
+          "storage.",
+          "sample.",
+          "wire.",
+          "drop_pipe.",
+          "service_line.",
+          "water_heater.",
+          "disinfection.",
+          "water.",
+          "pressure.",
+          "pump.",
+          "dates.",
+          "site.",
+          "well.casing",
+          "setback.");
 
   /** Where n/a says that something is not there, and its lack is the finding. */
   private static final Set<String> SAID =
