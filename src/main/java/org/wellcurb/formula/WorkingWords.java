@@ -20,7 +20,7 @@ public final class WorkingWords {
   private static final Pattern PLACE = Pattern.compile("\\{([^}]+)\\}");
 
   /** Words and decimals that a formula holds between its places. */
-  private static final Pattern PIECE = Pattern.compile("\\d\\.\\d|up to|[a-z]{2,}+(?![/\\d])");
+  private static final Pattern PIECE = Pattern.compile("\\d\\.\\d|up\\sto|[a-z]{2,}+(?![/\\d])");
 
   /** One amount, with its unit and that of the other system, or words: nothing to be bracketed. */
   private static final Pattern PLAIN =
