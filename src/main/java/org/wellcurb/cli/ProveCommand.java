@@ -54,7 +54,7 @@ final class ProveCommand implements Callable<Integer> {
     int code = ExitCode.DONE;
     for (String pack : packs) {
       try {
-        Proof proof = Proof.of(PackLoader.loadForAuthor(pack));
+        Proof proof = Proof.of(PackLoader.loadForAuthor(pack), PackLoader.folder(pack));
         out.println(proof.summary());
         proof.statements().forEach(statement -> out.println("  " + statement.sentence()));
         code = proof.isClean() ? code : ExitCode.GATE;

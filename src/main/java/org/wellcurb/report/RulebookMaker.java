@@ -104,6 +104,7 @@ final class RulebookMaker {
         rule.kind().label(),
         rule.pack().equals(pack.id()) ? "" : rule.pack(),
         rule.replaces(),
+        rule.replacesBecause(),
         rule.subject(),
         when == null ? "" : units.plain(when),
         ownDay ? day(rule.program().judgedBy()) : "",

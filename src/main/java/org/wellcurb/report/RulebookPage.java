@@ -42,6 +42,7 @@ public record RulebookPage(
    * @param kind kind of finding, in lower case
    * @param pack id of the pack that wrote it, where it is inherited; else empty
    * @param replaces id of the pack whose rule it replaces; may be empty
+   * @param replacesBecause why it does; may be empty
    * @param subject rules of one subject stand once; may be empty
    * @param when when it applies, as a sentence; empty if always
    * @param judgedBy which day decides, where the rule has its own; else empty
@@ -57,6 +58,7 @@ public record RulebookPage(
       String kind,
       String pack,
       String replaces,
+      String replacesBecause,
       String subject,
       String when,
       String judgedBy,

@@ -18,11 +18,12 @@ import org.wellcurb.formula.Truth;
 import org.wellcurb.judgement.DatedText;
 import org.wellcurb.judgement.Explainer;
 import org.wellcurb.judgement.Judge;
+import org.wellcurb.judgement.JudgedBy;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.rulepack.Statement.Weight;
 
 /**
- * Looks whether each limit has an example on both sides: each comparison that a rule requires, in
+ * Looks whether each limit has an example on both sides, near enough to show where it is: each comparison that a rule requires, in
  * each of its dated texts, and each row of the tables in it.
  */
 final class LimitProof {
@@ -32,9 +33,18 @@ final class LimitProof {
     boolean met;
     boolean unmet;
 
-    void add(int truth) {
+    boolean nearMet;
+    boolean nearUnmet;
+
+    void add(int truth, boolean isNear) {
       met |= truth == Truth.TRUE;
       unmet |= truth == Truth.FALSE;
+      nearMet |= truth == Truth.TRUE && isNear;
+      nearUnmet |= truth == Truth.FALSE && isNear;
+    }
+
+    boolean bothNear() {
+      return nearMet && nearUnmet;
     }
 
     boolean both() {
@@ -116,12 +126,16 @@ final class LimitProof {
     sides.forEach(
         (comparison, seen) -> {
           int truth = at.truth(comparison);
-          seen.add(truth);
+          // Of a limit that a milder one may stand in for, no shortfall need be near.
+          boolean isNear =
+              rule.program().judgedBy() instanceof JudgedBy.LessStrictOf
+                  || Nearness.isNear(at, comparison);
+          seen.add(truth, isNear);
           for (Table table : tablesIn(comparison)) {
             Sides[] rows = tables.computeIfAbsent(table, LimitProof::noRowSeen);
             int row = at.row(table);
             if (row >= 0) {
-              rows[WrittenRows.number(table, row)].add(truth);
+              rows[WrittenRows.number(table, row)].add(truth, isNear);
             }
           }
         });
@@ -141,15 +155,18 @@ final class LimitProof {
 
   private void limit(Rule rule, String which, Expr.Condition comparison, Sides sides) {
     limits++;
-    if (sides.both()) {
+    if (sides.bothNear()) {
       proved++;
       return;
     }
     String sentence = Sentence.of(comparison, Speech.plain());
     String side =
-        sides.met
-            ? "no example breaks it"
-            : sides.unmet ? "no example meets it" : "no example comes to it";
+        sides.both()
+            ? "no example within a tenth of it"
+                + (sides.nearMet ? " breaks it" : sides.nearUnmet ? " meets it" : "")
+            : sides.met
+                ? "no example breaks it"
+                : sides.unmet ? "no example meets it" : "no example comes to it";
     notes.say(Weight.UNPROVED, "rule", rule.id(), "'" + sentence + "'" + which + ": " + side);
   }
 
@@ -158,7 +175,7 @@ final class LimitProof {
     for (int i = 0; i < rows.length; i++) {
       limits++;
       // A row that gives a word settles the comparison by itself: it has one side only.
-      boolean isProved = table.gives() == null ? rows[i].met || rows[i].unmet : rows[i].both();
+      boolean isProved = table.gives() == null ? rows[i].met || rows[i].unmet : rows[i].bothNear();
       if (isProved) {
         proved++;
       } else {
@@ -175,7 +192,7 @@ final class LimitProof {
               + " of its "
               + rows.length
               + " rows "
-              + (table.gives() == null ? "have no example" : "have no example on both sides")
+              + (table.gives() == null ? "have no example" : "have no example within a tenth on both sides")
               + ": "
               + numbers);
     }

@@ -23,7 +23,7 @@ final class MustApply {
           "",
           null,
           "",
-          "the pack's own list of entries that always apply");
+          "");
 
   private MustApply() {}
 
@@ -48,6 +48,7 @@ final class MustApply {
         List.of(SOURCE),
         "",
         List.of(),
+        "",
         "");
   }
 }

@@ -56,6 +56,14 @@ public final class PackLoader {
     return PackFinder.shippedNames();
   }
 
+  /** Name of the folder in which a pack's {@code pack.json} stands; empty where it stands in none. */
+  public static String folder(String what) {
+    PackFinder.Found found = PackFinder.find(what);
+    return found == null || found.path() == null || !found.path().endsWith("pack.json")
+        ? ""
+        : found.name();
+  }
+
   private Pack whole(String what) throws PackException {
     PackFinder.Found found = PackFinder.find(what);
     if (found == null) {

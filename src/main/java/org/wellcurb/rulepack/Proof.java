@@ -29,6 +29,15 @@ public record Proof(
 
   /** Proves a pack: its own rules, and how they stand to those that it takes over. */
   public static Proof of(Pack pack) {
+    return of(pack, "");
+  }
+
+  /**
+   * Proves a pack that stands in a folder of this name.
+   *
+   * @param folder name of the folder; empty where the pack stands in none
+   */
+  public static Proof of(Pack pack, String folder) {
     ProofNotes notes = new ProofNotes(pack);
     LimitProof limits = new LimitProof(pack, notes);
     limits.run();
@@ -38,6 +47,14 @@ public record Proof(
     DualProof.run(pack, notes);
     PairProof.run(pack, notes);
     InheritedProof.run(pack, notes);
+    StandingProof.run(pack, notes);
+    if (!folder.isEmpty() && !folder.equals(pack.id())) {
+      notes.sayOfPack(
+          Statement.Weight.DOUBTFUL,
+          "it stands in the folder "
+              + folder
+              + ", by which packs built on it look for it: mend one of the names");
+    }
     List<Rule> own = notes.ownRules();
     int rules = (int) pack.rules().stream().filter(rule -> rule.pack().equals(pack.id())).count();
     return new Proof(
@@ -69,6 +86,6 @@ public record Proof(
         + proved
         + " of "
         + limits
-        + " limits have an example on both sides";
+        + " limits have a near example on both sides";
   }
 }

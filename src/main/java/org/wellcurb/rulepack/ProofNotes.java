@@ -66,6 +66,11 @@ final class ProofNotes {
     statements.add(new Statement(weight, pack.id(), line, about, said));
   }
 
+  /** Says something of the whole pack. */
+  void sayOfPack(Statement.Weight weight, String said) {
+    statements.add(new Statement(weight, pack.id(), 0, "", said));
+  }
+
   List<Statement> list() {
     return List.copyOf(statements);
   }

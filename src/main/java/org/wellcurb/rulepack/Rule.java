@@ -19,6 +19,7 @@ import org.wellcurb.judgement.RuleProgram;
  * @param ask what a person must judge, for a rule that only a person can judge; empty otherwise
  * @param examples its worked examples
  * @param replaces id of the pack whose rule of this id it replaces; empty if none
+ * @param replacesBecause why it does; empty where that is not said
  */
 public record Rule(
     String id,
@@ -33,7 +34,8 @@ public record Rule(
     List<Source> textSources,
     String ask,
     List<Example> examples,
-    String replaces) {
+    String replaces,
+    String replacesBecause) {
 
   public Rule {
     textSources = List.copyOf(textSources);
@@ -60,7 +62,8 @@ public record Rule(
         textSources,
         ask,
         examples,
-        otherPack);
+        otherPack,
+        replacesBecause);
   }
 
   /** The same rule, compiled anew. */
@@ -78,6 +81,7 @@ public record Rule(
         textSources,
         ask,
         examples,
-        replaces);
+        replaces,
+        replacesBecause);
   }
 }

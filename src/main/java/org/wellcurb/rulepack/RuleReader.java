@@ -43,6 +43,7 @@ final class RuleReader {
     JudgedBy judgedBy = judgedByAt == null ? pack.judgedBy() : days.read(judgedByAt);
     String because = fields.mustLine("because");
     String remedy = fields.mustLine("remedy");
+    String replacesBecause = fields.line("replacesBecause");
     Source source = pack.source(fields.must("source"));
     Json whenAt = fields.may("when");
     Formula when = pack.formula(whenAt);
@@ -80,7 +81,8 @@ final class RuleReader {
             says.stream().map(text -> later(source, text.source())).toList(),
             ask,
             proved.stream().map(ExampleReader.At::example).toList(),
-            "");
+            "",
+            replacesBecause);
     return new At(fields.object(), rule, proved);
   }
 

@@ -23,7 +23,7 @@
 <#list g.rules as r>
 <article class="rule" id="rule-${r.id}" aria-labelledby="rule-${r.id}-title">
 <h3 id="rule-${r.id}-title"><@l.own r.title /></h3>
-<p class="under"><b>${t("kind.short.one." + r.kind)}</b> · ${r.id}<#if r.pack?has_content> · ${t("rulebook.from", r.pack)}</#if><#if r.replaces?has_content> · ${t("rulebook.replaces", r.replaces)}</#if></p>
+<p class="under"><b>${t("kind.short.one." + r.kind)}</b> · ${r.id}<#if r.pack?has_content> · ${t("rulebook.from", r.pack)}</#if><#if r.replaces?has_content> · ${t("rulebook.replaces", r.replaces)}<#if r.replacesBecause?has_content>: <@l.own r.replacesBecause /></#if></#if></p>
 <#list r.texts as x>
 <div class="text">
 <#if x.days?has_content><p><b>${x.days}</b></p></#if>
@@ -73,7 +73,7 @@
 <#if v.drops?has_content || v.replaced?has_content>
 <@l.section id="changed" title=t("rulebook.changed")>
 <ul>
-<#list v.replaced as r><li><a href="#rule-${r.id}"><@l.own r.title /></a>: ${t("rulebook.replaces", r.replaces)}</li></#list>
+<#list v.replaced as r><li><a href="#rule-${r.id}"><@l.own r.title /></a>: ${t("rulebook.replaces", r.replaces)}<#if r.replacesBecause?has_content>: <@l.own r.replacesBecause /></#if></li></#list>
 <#list v.drops as d><li>${t("rulebook.dropped", d.rule, d.pack)} <@l.own d.because /></li></#list>
 </ul>
 </@l.section>

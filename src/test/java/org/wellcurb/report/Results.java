@@ -51,6 +51,7 @@ public final class Results {
         List.of(),
         "",
         List.of(),
+        "",
         "");
   }
 

@@ -37,6 +37,7 @@ class EveryPackErrorTest {
           "rulepack/PairProof.java",
           "rulepack/Proof.java",
           "rulepack/Source.java",
+          "rulepack/StandingProof.java",
           "rulepack/StartingPack.java",
           "rulepack/Statement.java",
           "rulepack/TableProof.java",

@@ -103,6 +103,7 @@ class SubjectsTest {
         List.of(source),
         "",
         List.of(),
+        "",
         "");
   }
 }
