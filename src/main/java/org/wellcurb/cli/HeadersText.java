@@ -79,6 +79,7 @@ final class HeadersText {
     lines.add(
         "       -> "
             + entry.key()
+            + (guess.bottom() == null ? "" : " and " + guess.bottom().key())
             + (unit == null ? "" : " [" + unit.symbol() + "]")
             + (guess.joined().isEmpty()
                 ? ""

@@ -1,7 +1,6 @@
 package org.wellcurb.intake;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -118,8 +117,8 @@ final class CellsReader {
       }
       return;
     }
-    List<String> parts = split(text, step.mapped.separator());
-    if (parts.size() != targets.size()) {
+    List<String> parts = Splitting.parts(text, step.mapped.splits(), targets.size());
+    if (parts.isEmpty()) {
       unreadable(step, into, text, Note.NOT_A_NUMBER);
       return;
     }
@@ -167,17 +166,6 @@ final class CellsReader {
       into.written(target.entry().index(), text);
       into.absent(target.entry().index(), WellRecord.UNREADABLE, note);
     }
-  }
-
-  private static List<String> split(String text, String separator) {
-    List<String> parts = new ArrayList<>();
-    int from = 0;
-    for (int at = text.indexOf(separator); at >= 0; at = text.indexOf(separator, from)) {
-      parts.add(HeaderKey.strip(text.substring(from, at)));
-      from = at + separator.length();
-    }
-    parts.add(HeaderKey.strip(text.substring(from)));
-    return parts;
   }
 
   /** True for a bare number where the column that should state its unit is blank. */

@@ -17,6 +17,8 @@ import org.wellcurb.record.Entry;
  * @param join how it makes one value with the columns behind it, in words of a header map; empty
  *     where it stands for itself
  * @param joined the names of those columns
+ * @param bottom the entry of the lower end where its cells hold both ends of an interval; null
+ *     where they do not
  * @param dates the order of its dates, in words of a header map; empty where it cannot be told
  * @param pivot the first year of two-digit years; 0 where there are none
  * @param unknown texts that look as if they meant unknown
@@ -32,6 +34,7 @@ public record ColumnGuess(
     String unitFrom,
     String join,
     List<String> joined,
+    @Nullable Entry bottom,
     String dates,
     int pivot,
     List<String> unknown,
@@ -59,7 +62,7 @@ public record ColumnGuess(
     String said = why + "; " + column.name() + " names the unit row by row";
     String from = column.name();
     return new ColumnGuess(
-        survey, entry, unit, from, join, joined, dates, pivot, unknown, words, said, left);
+        survey, entry, unit, from, join, joined, bottom, dates, pivot, unknown, words, said, left);
   }
 
   /** The same, with one doubt more. */
@@ -67,7 +70,7 @@ public record ColumnGuess(
     List<String> more = new ArrayList<>(doubts);
     more.add(doubt);
     return new ColumnGuess(
-        survey, entry, unit, unitFrom, join, joined, dates, pivot, unknown, words, why, more);
+        survey, entry, unit, unitFrom, join, joined, bottom, dates, pivot, unknown, words, why, more);
   }
 
   /** The same, made of several columns. */
@@ -76,14 +79,21 @@ public record ColumnGuess(
     List<String> left =
         new ArrayList<>(doubts.stream().filter(doubt -> !doubt.startsWith(UNSAID)).toList());
     return new ColumnGuess(
-        survey, entry, unit, "", how, columns, dates, pivot, unknown, words, said, left);
+        survey, entry, unit, "", how, columns, bottom, dates, pivot, unknown, words, said, left);
+  }
+
+  /** The same, its cells holding the upper and the lower end. */
+  ColumnGuess withEnds(Entry top, Entry lower) {
+    String said = why + "; its cells hold both ends";
+    return new ColumnGuess(
+        survey, top, unit, "", join, joined, lower, dates, pivot, unknown, words, said, doubts);
   }
 
   /** Nothing of its own: it is joined to another column. */
   ColumnGuess joinedTo(String column) {
     String said = "it says the rest of " + column;
     return new ColumnGuess(
-        survey, null, null, "", "", List.of(), "", 0, List.of(), Map.of(), said, List.of());
+        survey, null, null, "", "", List.of(), null, "", 0, List.of(), Map.of(), said, List.of());
   }
 
   /** True where it says the rest of another column. */

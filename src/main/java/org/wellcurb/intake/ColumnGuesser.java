@@ -79,7 +79,7 @@ final class ColumnGuesser {
               ? nothing(columns.get(i))
               : described(columns.get(i), headers.get(i), match, most));
     }
-    return unread.said(UnitColumns.beside(columns, PartColumns.joined(guesses)));
+    return unread.said(Intervals.parted(catalogue, UnitColumns.beside(columns, PartColumns.joined(guesses))));
   }
 
   /** A little for the entry that is usually in the unit of the header: no depth is in inches. */
@@ -208,7 +208,7 @@ final class ColumnGuesser {
             ? "it is blank throughout, and its header is like no entry"
             : "its header is like no entry of its kind";
     return new ColumnGuess(
-        column, null, null, "", "", List.of(), "", 0, List.of(), Map.of(), why, List.of());
+        column, null, null, "", "", List.of(), null, "", 0, List.of(), Map.of(), why, List.of());
   }
 
   private ColumnGuess described(
@@ -249,18 +249,7 @@ final class ColumnGuesser {
       choices(entry, column, words, unknown, doubts);
     }
     return new ColumnGuess(
-        column,
-        entry,
-        unit,
-        "",
-        "",
-        List.of(),
-        dates,
-        pivot,
-        unknown,
-        words,
-        why.toString(),
-        doubts);
+        column, entry, unit, "", "", List.of(), null, dates, pivot, unknown, words, why.toString(), doubts);
   }
 
   /** Two-digit years are of the hundred years from this one on. */

@@ -231,7 +231,12 @@ final class LayoutReader {
     List<Target> targets =
         mapped.targets().stream().map(t -> t.withStyle(commas.settle(t.style(), first))).toList();
     return new MappedColumns(
-        mapped.columns(), mapped.combine(), mapped.separator(), mapped.unitFrom(), targets);
+        mapped.columns(),
+        mapped.combine(),
+        mapped.separator(),
+        mapped.splits(),
+        mapped.unitFrom(),
+        targets);
   }
 
   private void rows() {
@@ -290,7 +295,8 @@ final class LayoutReader {
         new Target(
             entry, taken.unit(), commas.settle(map.style(), i), Map.of(), 1, OfSeveral.FIRST);
     MappedColumns mapped =
-        new MappedColumns(List.of(ColumnName.at(i + 1)), Combine.ONE, "", null, List.of(target));
+        new MappedColumns(
+            List.of(ColumnName.at(i + 1)), Combine.ONE, "", List.of(), null, List.of(target));
     steps.add(new Step(mapped, new int[] {i}, -1));
     return new Column(i, header(i), entry, taken.unit(), "", null, taken.problem());
   }

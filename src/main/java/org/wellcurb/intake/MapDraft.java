@@ -71,9 +71,22 @@ public final class MapDraft {
     } else {
       column.put("column", place);
     }
-    column.put("entry", entry.key());
     Unit unit = guess.unit();
-    if (unit != null) {
+    @Nullable Entry bottom = guess.bottom();
+    if (bottom != null) {
+      ArrayNode split = column.putArray("split");
+      Intervals.SEPARATORS.forEach(split::add);
+      ArrayNode into = column.putArray("into");
+      for (Entry end : List.of(entry, bottom)) {
+        ObjectNode target = into.addObject().put("entry", end.key());
+        if (unit != null) {
+          target.put("unit", unit.symbol());
+        }
+      }
+    } else {
+      column.put("entry", entry.key());
+    }
+    if (unit != null && bottom == null) {
       column.put("unit", unit.symbol());
     }
     if (!guess.unitFrom().isEmpty()) {

@@ -173,9 +173,15 @@ final class MapReader {
     if (targets.isEmpty()) {
       return null;
     }
-    String between = node.path(node.has("split") ? "split" : "with").asText(" ");
-    return new MappedColumns(
-        names, combine, between, unitFrom(node, at, targets.get(0).entry()), targets);
+    String between = node.path("with").asText(" ");
+    List<String> splits = new ArrayList<>();
+    JsonNode split = node.path("split");
+    if (split.isArray()) {
+      split.forEach(s -> splits.add(s.asText()));
+    } else if (split.isTextual()) {
+      splits.add(split.asText());
+    }
+    return new MappedColumns(names, combine, between, splits, unitFrom(node, at, targets.get(0).entry()), targets);
   }
 
   private static void add(List<Target> targets, @Nullable Target target) {

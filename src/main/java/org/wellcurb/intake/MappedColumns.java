@@ -8,7 +8,9 @@ import org.jspecify.annotations.Nullable;
  *
  * @param columns one; or those that are combined
  * @param combine how several make one text
- * @param separator what stands between texts that are combined, or parts that are split
+ * @param separator what stands between texts that are combined
+ * @param splits what may stand between parts that are split: the first counts that gives as many
+ *     parts as there are targets
  * @param unitFrom the column that states the unit; null if none does
  * @param targets one; or those that the parts of a split cell go to, in order
  */
@@ -16,11 +18,13 @@ public record MappedColumns(
     List<ColumnName> columns,
     Combine combine,
     String separator,
+    List<String> splits,
     @Nullable UnitColumn unitFrom,
     List<Target> targets) {
 
   public MappedColumns {
     columns = List.copyOf(columns);
+    splits = List.copyOf(splits);
     targets = List.copyOf(targets);
   }
 

@@ -102,7 +102,8 @@ final class TableOpening {
       return null;
     }
     Target id = new Target(catalogue.entry(0), null, TableMap.STYLE, Map.of(), 1, OfSeveral.FIRST);
-    MappedColumns mapped = new MappedColumns(List.of(name), Combine.ONE, "", null, List.of(id));
+    MappedColumns mapped = 
+        new MappedColumns(List.of(name), Combine.ONE, "", List.of(), null, List.of(id));
     return new Step(mapped, new int[] {column}, -1);
   }
 

@@ -160,6 +160,29 @@ class HeaderMapTest {
     assertEquals("30 / 36 / 40", written(record, "well.screen_bottom"));
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "30-36.5 m | 30 | 36.5",
+        "30 to 36.5 | 9.144 | 11.1252",
+        "1.5 - 40 | 0.4572 | 12.192",
+        "30 m - 36.5 m | 30 | 36.5",
+        "30 m/40 ft | 30 | 12.192"
+      })
+  void aCellIsSplitByTheFirstSeparatorThatFitsAndItsLastUnitHoldsForAll(
+      String cell, double top, double bottom) throws Exception {
+    String columns =
+        "{'column':'S','split':[' to ',' - ','-','/'],'into':[{'entry':'grout.top','unit':'ft'},"
+            + "{'entry':'grout.bottom','unit':'ft'}]}";
+    WellRecord record = one(columns, "S", cell);
+    assertEquals(top, si(record, "grout.top"), 1e-9);
+    assertEquals(bottom, si(record, "grout.bottom"), 1e-9);
+    record = one(columns, "S", "100");
+    assertEquals(WellRecord.UNREADABLE, state(record, "grout.top"), "one end, and nobody knows which");
+    assertEquals("100", written(record, "grout.bottom"));
+  }
+
   @Test
   void whatMeansUnknownIsKnownByColumnAndForAll() throws Exception {
     String json =

@@ -444,4 +444,18 @@ class HeaderSurveyTest {
     assertNotNull(drilled);
     assertEquals("dates.completed", drilled.key());
   }
+
+  @Test
+  void cellsThatHoldBothEndsFillBoth() throws Exception {
+    String text = "Ref;Screen (ft)\nA;88 to 98\nB;90-100\nC;open hole\nD;30-36.5 m\n";
+    HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.csv"), text));
+    HeaderMap map = HeaderMaps.parse("draft", MapDraft.of(survey), CATALOGUE);
+    Gathered all = Gathered.mapped(map, "t.csv", text);
+    int top = CATALOGUE.index("well.screen_top");
+    int bottom = CATALOGUE.index("well.screen_bottom");
+    assertEquals(88 * 0.3048, all.records.get(0).hi(top), 1e-9);
+    assertEquals(100 * 0.3048, all.records.get(1).lo(bottom), 1e-9);
+    assertEquals(30, all.records.get(3).lo(top), 1e-9);
+    assertEquals(36.5, all.records.get(3).lo(bottom), 1e-9);
+  }
 }
