@@ -28,7 +28,7 @@ final class ColumnGuesser {
   private static final double OF_KIND = 0.5;
 
   /** Codes for choices are small numbers. */
-  private static final int MOST_CODES = 20;
+  private static final int MOST_CODES = 9;
 
   private final Catalogue catalogue;
   private final HeaderPhrases phrases;
@@ -177,10 +177,16 @@ final class ColumnGuesser {
     return column.samples().stream().anyMatch(text -> text.matches(".*\\d.*"));
   }
 
+  /** How an amount begins that is no plain number: {@code >14}, {@code est. 40}, {@code 12'}. */
+  private static final Pattern AMOUNT =
+      Pattern.compile(
+          "(?i)([~<>+=(.\u2248\u2264\u2265-]|est|approx|about|ca|circa|env|over|under|min|max|up to)*"
+              + "[. ]*\\d");
+
   /** Amounts may be written in ways that are no plain numbers. */
   private static boolean isSome(ColumnSurvey column) {
     long withDigits =
-        column.texts().keySet().stream().filter(text -> text.matches(".*\\d.*")).count();
+        column.texts().keySet().stream().filter(text -> AMOUNT.matcher(text).lookingAt()).count();
     return withDigits >= OF_KIND * column.texts().size();
   }
 
@@ -255,7 +261,18 @@ final class ColumnGuesser {
   /** Two-digit years are of the hundred years from this one on. */
   private static final int PIVOT = 1930;
 
+  /** Days of some year of the last hundred, as spreadsheets number them from 1900. */
+  private static boolean areDayNumbers(ColumnSurvey column) {
+    double[] numbers = column.numbers();
+    return numbers.length * 2 >= column.filled()
+        && numbers.length > 0
+        && Arrays.stream(numbers).allMatch(n -> n == Math.rint(n) && n > 9000 && n < 60000);
+  }
+
   private static void dateDoubts(ColumnSurvey column, String dates, List<String> doubts) {
+    if (areDayNumbers(column)) {
+      doubts.add("its numbers are days as a spreadsheet counts them; set dayNumbers to from 1900");
+    }
     if (column.hasBothDateOrders()) {
       doubts.add("days stand first in some dates and months in others; mend the export");
     } else if (dates.isEmpty() && column.dated() > 0) {

@@ -103,7 +103,14 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
   private static @Nullable Unit bracketed(String header) {
     int open = Math.max(header.lastIndexOf('('), header.lastIndexOf('['));
     int close = Math.max(header.lastIndexOf(')'), header.lastIndexOf(']'));
-    return open >= 0 && close > open ? unit(header.substring(open + 1, close).strip()) : null;
+    if (open < 0 || close < open) {
+      return null;
+    }
+    // A datum may follow the unit: (m bgl), (ft below casing top).
+    String inside = header.substring(open + 1, close).strip();
+    @Nullable Unit unit = unit(inside);
+    int blank = inside.indexOf(' ');
+    return unit != null || blank < 0 ? unit : unit(inside.substring(0, blank));
   }
 
   private static @Nullable Unit unit(String text) {
