@@ -89,6 +89,13 @@ public record ColumnGuess(
         survey, top, unit, "", join, joined, lower, dates, pivot, unknown, words, said, doubts);
   }
 
+  /** A part of a position, which its header alone would not tell. */
+  ColumnGuess of(Entry position) {
+    String said = "its header and that of the next are parts of " + position.key();
+    return new ColumnGuess(
+        survey, position, null, "", "", List.of(), null, "", 0, unknown, Map.of(), said, doubts);
+  }
+
   /** Nothing of its own: it is joined to another column. */
   ColumnGuess joinedTo(String column) {
     String said = "it says the rest of " + column;

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -20,6 +21,9 @@ import org.wellcurb.record.Nearest;
 final class ColumnGuesser {
   /** Likeness of a header from which an entry is considered. */
   private static final double LIKE = 0.66;
+
+  /** Likeness from which choices may all be in words that nobody knows. */
+  private static final double SURE = 0.9;
 
   /** What the unit of a header adds to the likeness of an entry that is usually in it. */
   private static final double USUAL_UNIT = 0.1;
@@ -52,7 +56,9 @@ final class ColumnGuesser {
       for (Entry entry : catalogue.entries()) {
         double like = phrases.likeness(entry, headers.get(i));
         boolean isKey = HeaderKey.of(columns.get(i).name()).key().equalsIgnoreCase(entry.key());
-        if ((isKey || like >= LIKE) && fits(entry, columns.get(i), headers.get(i))) {
+        if ((isKey || like >= LIKE)
+            && fits(entry, columns.get(i), headers.get(i))
+            && (isKey || like >= SURE || haveChoices(entry, columns.get(i)))) {
           matches.add(new Match(i, entry, isKey ? 2 : like + usual(entry, headers.get(i))));
         }
       }
@@ -69,6 +75,7 @@ final class ColumnGuesser {
         byEntry.put(match.entry(), match.column());
       }
     }
+    preferUnique(columns, headers, byColumn, byEntry);
     identity(columns, byColumn, byEntry);
     UnitSystem most = system(columns, headers);
     List<ColumnGuess> guesses = new ArrayList<>();
@@ -79,7 +86,7 @@ final class ColumnGuesser {
               ? nothing(columns.get(i))
               : described(columns.get(i), headers.get(i), match, most));
     }
-    return unread.said(Intervals.parted(catalogue, UnitColumns.beside(columns, PartColumns.joined(guesses))));
+    return unread.said(Intervals.parted(catalogue, UnitColumns.beside(columns, PartColumns.joined(catalogue, guesses))));
   }
 
   /** A little for the entry that is usually in the unit of the header: no depth is in inches. */
@@ -90,6 +97,36 @@ final class ColumnGuesser {
             && (stated.equals(entry.unit(UnitSystem.US))
                 || stated.equals(entry.unit(UnitSystem.METRIC)));
     return isUsual ? USUAL_UNIT : 0;
+  }
+
+  /** Words by which a header says that its column tells things apart. */
+  private static final Set<String> TELLING =
+      Set.of("ref", "reference", "id", "number", "file", "tag", "key", "permit", "well", "folio");
+
+  /** A number that stands on several rows gives way to one that does not: a sheet has many wells. */
+  private void preferUnique(
+      List<ColumnSurvey> columns,
+      List<HeaderWords> headers,
+      Map<Integer, Match> byColumn,
+      Map<Entry, Integer> byEntry) {
+    Entry id = catalogue.entry(0);
+    Integer taken = byEntry.get(id);
+    if (taken == null || columns.get(taken).isAllDifferent() || columns.get(taken).filled() < 2) {
+      return;
+    }
+    for (int i = 0; i < columns.size(); i++) {
+      ColumnSurvey column = columns.get(i);
+      boolean tells = headers.get(i).words().stream().anyMatch(TELLING::contains);
+      if (!byColumn.containsKey(i)
+          && tells
+          && column.isAllDifferent()
+          && column.filled() == column.rows()) {
+        byColumn.remove(taken);
+        byColumn.put(i, new Match(i, id, 0));
+        byEntry.put(id, i);
+        return;
+      }
+    }
   }
 
   /** A table without a number of the record cannot be read: the first column of all different. */
@@ -129,6 +166,26 @@ final class ColumnGuesser {
     return -1;
   }
 
+  /** True unless the entry is of choices, and none of the texts is like any. */
+  private boolean haveChoices(Entry entry, ColumnSurvey column) {
+    if (entry.kind() != Kind.CHOICE || column.filled() == 0) {
+      return true;
+    }
+    return column.texts().keySet().stream()
+        .anyMatch(
+            text ->
+                entry.choice(text) >= 0
+                    || near(text.toLowerCase(java.util.Locale.ROOT), entry, entry.choices())
+                        != null);
+  }
+
+  /** True if nothing but yes and no stands in a column. */
+  private static boolean isYesNo(ColumnSurvey column) {
+    return column.filled() > 0
+        && column.texts().keySet().stream()
+            .allMatch(text -> text.matches("(?i)y|n|yes|no|t|f|true|false|oui|non"));
+  }
+
   private static boolean fits(Entry entry, ColumnSurvey column, HeaderWords header) {
     if (entry.kind() == Kind.LIST) {
       return false;
@@ -142,7 +199,8 @@ final class ColumnGuesser {
     }
     return switch (entry.kind()) {
       case TEXT -> entry.index() != 0 || column.filled() >= OF_KIND * column.rows();
-      case CHOICE -> column.numeric() < OF_KIND || isCodes(column, MOST_CODES);
+      case CHOICE ->
+          !isYesNo(column) && (column.numeric() < OF_KIND || isCodes(column, MOST_CODES));
       case YES_NO -> column.numeric() < OF_KIND || isCodes(column, 1);
       case DATE ->
           column.dated() >= OF_KIND

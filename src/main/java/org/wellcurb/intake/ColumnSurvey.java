@@ -5,8 +5,10 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.wellcurb.quantity.Comma;
 import org.wellcurb.quantity.PlainNumber;
@@ -18,6 +20,10 @@ public final class ColumnSurvey {
   /** A day whose month is named and whose year has two digits: {@code 12-May-04}. */
   private static final Pattern NAMED_MONTH =
       Pattern.compile("^\\d{1,2}[-. /]*\\p{L}{3,}\\.?[-. ,/]+\\d\\d$");
+
+  /** The usual words for nothing: they say nothing of the kind of a column. */
+  private static final Set<String> MISSING =
+      Set.of("n/a", "na", "unknown", "not known", "?", "-", "none", "nil", "null", "n.d.", "nd");
 
   private static final Pattern UNSURE = Pattern.compile("[-\u2212]?[1-9]\\d{0,2},\\d{3}");
   private static final Pattern THOUSANDS =
@@ -41,6 +47,7 @@ public final class ColumnSurvey {
   private int numberCount;
   private long rows;
   private long filled;
+  private long missing;
   private long textNumbers;
   private long unsureCommas;
   private boolean isManyTexts;
@@ -66,6 +73,7 @@ public final class ColumnSurvey {
       return;
     }
     filled++;
+    missing += MISSING.contains(text.toLowerCase(Locale.ROOT)) ? 1 : 0;
     if (texts.size() < MOST_TEXTS || texts.containsKey(text)) {
       texts.merge(text, 1, Integer::sum);
     } else {
@@ -217,14 +225,19 @@ public final class ColumnSurvey {
     return isManyTexts;
   }
 
+  /** Cells in which something is said. */
+  private long told() {
+    return filled - missing;
+  }
+
   /** Share of filled cells that are numbers, with or without a unit. */
   double numeric() {
-    return filled == 0 ? 0 : (double) (numberCount + textNumbers) / filled;
+    return told() == 0 ? 0 : (double) (numberCount + textNumbers) / told();
   }
 
   /** Share of filled cells that are dates of three numbers. */
   double dated() {
-    return filled == 0 ? 0 : (double) (isoDates + dayFirst + monthFirst + eitherFirst) / filled;
+    return told() == 0 ? 0 : (double) (isoDates + dayFirst + monthFirst + eitherFirst) / told();
   }
 
   /** Plain numbers, in row order. */

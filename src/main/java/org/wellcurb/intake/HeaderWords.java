@@ -54,6 +54,8 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
           Map.entry("horse", "horsepower"),
           Map.entry("hp", "horsepower"),
           Map.entry("press", "pressure"),
+          Map.entry("scrn", "screen"),
+          Map.entry("hrs", "hours"),
           Map.entry("est", "estimated"),
           Map.entry("meth", "method"),
           Map.entry("prof", "profondeur"),

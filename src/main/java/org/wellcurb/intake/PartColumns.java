@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
 
 /**
@@ -19,15 +20,18 @@ final class PartColumns {
           Set.of("min", "minutes", "minute", "mn", "m"),
           Set.of("sec", "seconds", "second", "s"),
           Set.of("dir", "hemisphere", "hemi", "ns", "ew"));
+  private static final Set<String> LATITUDE = Set.of("lat", "latitude");
+  private static final Set<String> LONGITUDE = Set.of("lon", "long", "lng", "longitude");
   private static final Set<String> FEET = Set.of("ft", "feet", "foot");
   private static final Set<String> INCHES = Set.of("in", "inch", "inches");
 
   private PartColumns() {}
 
   /** The guesses, parts brought together. */
-  static List<ColumnGuess> joined(List<ColumnGuess> guesses) {
+  static List<ColumnGuess> joined(Catalogue catalogue, List<ColumnGuess> guesses) {
     List<ColumnGuess> all = new ArrayList<>(guesses);
     for (int i = 0; i < all.size(); i++) {
+      position(catalogue, all, i);
       ColumnGuess guess = all.get(i);
       @Nullable Entry entry = guess.entry();
       String last = last(guess);
@@ -44,6 +48,30 @@ final class PartColumns {
       }
     }
     return all;
+  }
+
+  /** {@code LAT_D} beside {@code LAT_M}: the letters may be units elsewhere. */
+  private static void position(Catalogue catalogue, List<ColumnGuess> all, int at) {
+    List<String> words = words(all.get(at));
+    if (all.get(at).entry() != null
+        || words.size() != 2
+        || !DEGREES.contains(words.get(1))
+        || at + 1 == all.size()
+        || !isBeside(all.get(at), all.get(at + 1))
+        || !BEHIND_DEGREES.get(0).contains(last(all.get(at + 1)))) {
+      return;
+    }
+    String key =
+        LATITUDE.contains(words.get(0))
+            ? "site.latitude"
+            : LONGITUDE.contains(words.get(0)) ? "site.longitude" : "";
+    boolean free =
+        all.stream()
+            .map(ColumnGuess::entry)
+            .noneMatch(entry -> entry != null && entry.key().equals(key));
+    if (!key.isEmpty() && free) {
+      all.set(at, all.get(at).of(catalogue.entry(catalogue.index(key))));
+    }
   }
 
   private static void join(List<ColumnGuess> all, int first, String how, List<Set<String>> behind) {

@@ -1,6 +1,7 @@
 package org.wellcurb.intake;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -32,11 +33,19 @@ final class UnitColumns {
     if (units.isEmpty()) {
       return guesses;
     }
+    Set<Integer> paired = new HashSet<>();
+    for (int i : units.keySet()) {
+      for (int c = 0; c < columns.size(); c++) {
+        if (!units.containsKey(c) && isNamedAlike(columns.get(i), columns.get(c))) {
+          paired.add(i);
+        }
+      }
+    }
     List<ColumnGuess> all = new ArrayList<>();
     for (int i = 0; i < guesses.size(); i++) {
       ColumnGuess guess = guesses.get(i);
       Unit unit = guess.unit();
-      int from = unit != null && guess.isUnitUnsaid() ? of(i, unit, columns, units) : -1;
+      int from = unit != null && guess.isUnitUnsaid() ? of(i, unit, columns, units, paired) : -1;
       all.add(from < 0 ? guess : said(guess, columns.get(from), columns.get(i)));
     }
     return all;
@@ -45,7 +54,7 @@ final class UnitColumns {
   private static ColumnGuess said(ColumnGuess guess, ColumnSurvey from, ColumnSurvey column) {
     ColumnGuess said = guess.withUnitFrom(from);
     List<String> unknown =
-        from.texts().keySet().stream().filter(text -> named(text).isEmpty()).toList();
+        from.texts().keySet().stream().filter(text -> named(text, from).isEmpty()).toList();
     if (!unknown.isEmpty()) {
       said = said.withDoubt("no units in " + from.name() + ": " + String.join(", ", unknown));
     }
@@ -56,7 +65,11 @@ final class UnitColumns {
 
   /** The column that names the unit of another: by its name, the next one, or the only one. */
   private static int of(
-      int column, Unit unit, List<ColumnSurvey> columns, Map<Integer, Dimension> units) {
+      int column,
+      Unit unit,
+      List<ColumnSurvey> columns,
+      Map<Integer, Dimension> units,
+      Set<Integer> paired) {
     List<Integer> fitting =
         units.keySet().stream().filter(i -> unit.dimension().equals(units.get(i))).toList();
     for (int i : fitting) {
@@ -64,10 +77,12 @@ final class UnitColumns {
         return i;
       }
     }
-    if (fitting.contains(column + 1)) {
+    // One that is named after another measure is of that one only.
+    List<Integer> free = fitting.stream().filter(i -> !paired.contains(i)).toList();
+    if (free.contains(column + 1)) {
       return column + 1;
     }
-    return fitting.size() == 1 ? fitting.get(0) : -1;
+    return free.size() == 1 ? free.get(0) : -1;
   }
 
   /** True if both names begin with the same word: {@code DEPTH_VAL}, {@code DEPTH_UOM}. */
@@ -83,14 +98,18 @@ final class UnitColumns {
     for (ColumnGuess guess : survey.columns()) {
       if (guess.survey().name().equals(column)) {
         for (String text : guess.survey().texts().keySet()) {
-          named(text).ifPresent(unit -> words.put(text, unit.symbol()));
+          named(text, guess.survey()).ifPresent(unit -> words.put(text, unit.symbol()));
         }
       }
     }
     return words;
   }
 
-  private static Optional<Unit> named(String text) {
+  /** The unit of a text; F is feet unless degrees of another kind stand beside it. */
+  private static Optional<Unit> named(String text, ColumnSurvey column) {
+    if (text.equalsIgnoreCase("F") && !column.texts().containsKey("C")) {
+      return Units.named("ft");
+    }
     return Units.named(text.toLowerCase(Locale.ROOT)).or(() -> Units.named(text));
   }
 
@@ -100,7 +119,7 @@ final class UnitColumns {
     @Nullable Dimension found = null;
     long named = 0;
     for (Map.Entry<String, Integer> text : column.texts().entrySet()) {
-      Unit unit = named(text.getKey()).orElse(null);
+      Unit unit = named(text.getKey(), column).orElse(null);
       if (unit == null && !says) {
         return null;
       }
