@@ -178,7 +178,8 @@ final class ReportEnd {
     if (survey == null) {
       return null;
     }
-    CrossView view = CrossFiles.write(folder, survey, tallies, merged.asks());
+    int threads = plan.request().workers();
+    CrossView view = CrossFiles.write(folder, survey, tallies, merged.asks(), threads);
     survey.close();
     Files.delete(folder.resolve(ScreenRun.SURVEY));
     return view;

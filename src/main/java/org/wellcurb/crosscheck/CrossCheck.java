@@ -6,11 +6,15 @@ import org.wellcurb.record.Catalogue;
 
 /**
  * Looks at a whole batch. Each check reads the columns that it needs and lets go of them before the
- * next begins, so that few numbers a record are in memory at a time.
+ * next begins, so that few numbers a record are in memory at a time; with room to spare two run
+ * side by side.
  */
 public final class CrossCheck {
   /** Records that are named with a hint. */
   static final int NAMED = 10;
+
+  /** What all checks keep of a record at most, if they run side by side. */
+  private static final long BYTES_OF_BOTH = 128;
 
   private final SurveyFile survey;
   private final Catalogue catalogue;
@@ -25,19 +29,42 @@ public final class CrossCheck {
     this.most = most;
   }
 
-  /** Runs every check. */
+  /** Runs every check, one after the other. */
   public CrossResult run() throws IOException {
+    return run(1);
+  }
+
+  /**
+   * Runs every check; where there are two threads and memory enough, those by place and the others
+   * side by side. What comes of it is the same.
+   */
+  public CrossResult run(int threads) throws IOException {
+    survey.complete();
+    boolean hasRoom = survey.rows() * BYTES_OF_BOTH < Runtime.getRuntime().maxMemory() / 4;
+    try (Beside<ByPlace> beside = new Beside<>(this::byPlace, threads > 1 && hasRoom)) {
+      return run(beside);
+    }
+  }
+
+  /** What rests on where wells stand. */
+  private record ByPlace(SlipHints slips, NeighbourHints neighbours) {}
+
+  private ByPlace byPlace() throws IOException {
+    return new ByPlace(new SlipHints(survey), NeighbourHints.of(survey, most));
+  }
+
+  private CrossResult run(Beside<ByPlace> beside) throws IOException {
     Duplicates.Found duplicates = new Duplicates(survey, catalogue, most).find();
     List<Copying.Tried> figures = FigureHints.tried(survey);
-    SlipHints slips = new SlipHints(survey);
+    Groups groups = new Groups(survey);
+    SlipHints slips = beside.get().slips();
     TestPool pool = new TestPool();
     pool.add(slips.p(figures));
-    Groups groups = new Groups(survey);
     groups.addTo(pool);
     double[] q = pool.q();
     List<CrossResult.FigureHint> figureHints = FigureHints.hints(survey, figures, q);
     List<CrossResult.SlipHint> slipHints = slips.hints(q, figures.size());
-    NeighbourHints neighbours = NeighbourHints.of(survey, most);
+    NeighbourHints neighbours = beside.get().neighbours();
     List<CrossResult.RuleHint> rules = groups.hints(q);
     return new CrossResult(
         survey.rows(),

@@ -183,10 +183,15 @@ public final class SurveyFile implements Closeable {
     return files;
   }
 
-  private void read(ByteBuffer into, int block, long offset) throws IOException {
+  /** Writes what is not written yet: from then on several threads may read. */
+  void complete() throws IOException {
     if (!isWritten) {
       writeBlock();
     }
+  }
+
+  private void read(ByteBuffer into, int block, long offset) throws IOException {
+    complete();
     long at = starts[block] + offset;
     while (into.hasRemaining()) {
       int count = channel.read(into, at);
