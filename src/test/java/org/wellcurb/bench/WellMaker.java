@@ -16,6 +16,8 @@ final class WellMaker {
 
   private static final LocalDate FIRST_DAY = LocalDate.of(1995, 1, 1);
   private static final int DAYS = 30 * 365;
+  private static final int[] TANKS = {44, 62, 86, 119};
+  private static final int[] LARGE_TANKS = {119, 140};
   private static final String[] ZONES = {"hill", "plain", "shore"};
 
   private final SplittableRandom random;
@@ -54,8 +56,8 @@ final class WellMaker {
     put("dates.completed", done.toString());
     put("dates.tested", done.toString());
     put("dates.pump_installed", done.plusDays(between(0, 9)).toString());
-    put("dates.sampled", done.plusDays(between(14, 20)).toString());
-    put("dates.received", done.plusDays(between(21, 29)).toString());
+    put("dates.sampled", done.plusDays(between(11, 15)).toString());
+    put("dates.received", done.plusDays(between(16, 21)).toString());
     put("driller.licence", "D" + between(100, 399));
     put("installer.licence", "P" + between(100, 399));
     put("well.tag", "T" + (200_000 + number % 700_000));
@@ -130,7 +132,9 @@ final class WellMaker {
     put("pressure.cut_out", cutIn + 20);
     put("pressure.switch_height", 2);
     put("tank.precharge", cutIn - 2);
-    put("tank.volume", new int[] {44, 62, 86, 119}[random.nextInt(4)]);
+    // A pump of more than 1 hp must run for two minutes, from a tank as large.
+    int[] tanks = well.get("pump.power").equals("1") ? TANKS : LARGE_TANKS;
+    put("tank.volume", tanks[random.nextInt(tanks.length)]);
     put("tank.count", 1);
     put("tank.type", "diaphragm");
     put("relief.fitted", "yes");
