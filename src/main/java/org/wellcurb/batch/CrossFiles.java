@@ -43,7 +43,8 @@ final class CrossFiles {
             .toList());
   }
 
-  static CrossView write(Path folder, SurveyFile survey, List<Tally> tallies, AskCounts asks, int threads)
+  static CrossView write(
+      Path folder, SurveyFile survey, List<Tally> tallies, AskCounts asks, int threads)
       throws IOException {
     CrossResult result =
         new CrossCheck(survey, Catalogue.standard(), Cap.CROSS_IN_FILE.most()).run(threads);

@@ -198,7 +198,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
       found(record, pack, open, driller, installer);
     }
     place(where, pack, open);
-    keep(record, pack, open, !findings.isEmpty(), driller, installer);
+    keep(record, pack, open, !findings.isEmpty(), driller, installer, where);
     place++;
   }
 
@@ -366,7 +366,8 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
       List<Finding> findings,
       boolean flagged,
       String driller,
-      String installer) {
+      String installer,
+      @Nullable Place where) {
     SheetsFor sheets = plan.request().sheets();
     if (!flagged && sheets != SheetsFor.ALL && result.first != null) {
       return;
@@ -396,7 +397,8 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
             counts,
             outcomes[CANNOT_TELL],
             firstFinding.of(speakers.said(record, pack, findings)),
-            "");
+            "",
+            where);
     if (mayBeListed) {
       result.lines.offer(line);
     }

@@ -70,7 +70,8 @@ public record ColumnGuess(
     List<String> more = new ArrayList<>(doubts);
     more.add(doubt);
     return new ColumnGuess(
-        survey, entry, unit, unitFrom, join, joined, bottom, dates, pivot, unknown, words, why, more);
+        survey, entry, unit, unitFrom, join, joined, bottom, dates, pivot, unknown, words, why,
+        more);
   }
 
   /** The same, made of several columns. */

@@ -86,7 +86,9 @@ final class ColumnGuesser {
               ? nothing(columns.get(i))
               : described(columns.get(i), headers.get(i), match, most));
     }
-    return unread.said(Intervals.parted(catalogue, UnitColumns.beside(columns, PartColumns.joined(catalogue, guesses))));
+    return unread.said(
+        Intervals.parted(
+            catalogue, UnitColumns.beside(columns, PartColumns.joined(catalogue, guesses))));
   }
 
   /** A little for the entry that is usually in the unit of the header: no depth is in inches. */
@@ -103,7 +105,9 @@ final class ColumnGuesser {
   private static final Set<String> TELLING =
       Set.of("ref", "reference", "id", "number", "file", "tag", "key", "permit", "well", "folio");
 
-  /** A number that stands on several rows gives way to one that does not: a sheet has many wells. */
+  /**
+   * A number that stands on several rows gives way to one that does not: a sheet has many wells.
+   */
   private void preferUnique(
       List<ColumnSurvey> columns,
       List<HeaderWords> headers,
@@ -313,7 +317,19 @@ final class ColumnGuesser {
       choices(entry, column, words, unknown, doubts);
     }
     return new ColumnGuess(
-        column, entry, unit, "", "", List.of(), null, dates, pivot, unknown, words, why.toString(), doubts);
+        column,
+        entry,
+        unit,
+        "",
+        "",
+        List.of(),
+        null,
+        dates,
+        pivot,
+        unknown,
+        words,
+        why.toString(),
+        doubts);
   }
 
   /** Two-digit years are of the hundred years from this one on. */

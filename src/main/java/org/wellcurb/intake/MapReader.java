@@ -181,7 +181,8 @@ final class MapReader {
     } else if (split.isTextual()) {
       splits.add(split.asText());
     }
-    return new MappedColumns(names, combine, between, splits, unitFrom(node, at, targets.get(0).entry()), targets);
+    return new MappedColumns(
+        names, combine, between, splits, unitFrom(node, at, targets.get(0).entry()), targets);
   }
 
   private static void add(List<Target> targets, @Nullable Target target) {

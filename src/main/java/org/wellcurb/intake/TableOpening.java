@@ -102,7 +102,7 @@ final class TableOpening {
       return null;
     }
     Target id = new Target(catalogue.entry(0), null, TableMap.STYLE, Map.of(), 1, OfSeveral.FIRST);
-    MappedColumns mapped = 
+    MappedColumns mapped =
         new MappedColumns(List.of(name), Combine.ONE, "", List.of(), null, List.of(id));
     return new Step(mapped, new int[] {column}, -1);
   }

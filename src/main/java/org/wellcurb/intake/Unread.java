@@ -62,7 +62,8 @@ final class Unread {
 
   private ColumnGuess said(ColumnGuess guess) {
     @Nullable Entry entry = guess.entry();
-    boolean alone = guess.joined().isEmpty() && guess.unitFrom().isEmpty() && guess.bottom() == null;
+    boolean alone =
+        guess.joined().isEmpty() && guess.unitFrom().isEmpty() && guess.bottom() == null;
     if (entry == null || !alone || !(entry.kind().isAmount() || entry.kind() == Kind.DATE)) {
       return guess;
     }

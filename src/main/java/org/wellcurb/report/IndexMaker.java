@@ -115,12 +115,17 @@ final class IndexMaker {
     return Rates.words(rate, words);
   }
 
+  /** The records in the list that this pack judged. */
+  private List<RecordLine> records(int pack) {
+    String id = batch.tallies().get(pack).pack().id();
+    return batch.records().stream().filter(line -> line.pack().equals(id)).toList();
+  }
+
   private List<Drawing> maps() {
     List<Drawing> maps = new ArrayList<>();
     for (int i = 0; i < batch.tallies().size(); i++) {
-      String pack =
-          batch.tallies().size() == 1 ? "" : style.own(batch.tallies().get(i).pack().title());
-      @Nullable Drawing map = BatchMap.of("map-" + (i + 1), pack, batch.maps().of(i), words);
+      String pack = batch.tallies().size() == 1 ? "" : style.own(batch.tallies().get(i).pack().title());
+      @Nullable Drawing map = BatchMap.of("map-" + (i + 1), pack, batch.maps().of(i), records(i), words);
       if (map != null) {
         maps.add(map);
       }

@@ -1,7 +1,10 @@
 package org.wellcurb.report;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.wellcurb.rulepack.FindingKind;
 
 /**
@@ -120,6 +123,20 @@ public final class MapCells {
     public Cell {
       counts = List.copyOf(counts);
     }
+  }
+
+  /** The square of a place, among those that {@link #all()} gives; null where it is none. */
+  public @Nullable Cell of(Place place, List<Cell> all) {
+    double step = step();
+    long row = (long) Math.floor(place.latitude() / step);
+    long column = (long) Math.floor(place.longitude() / step);
+    int at =
+        Collections.binarySearch(
+            all,
+            new Cell(row * step, column * step, List.of()),
+            Comparator.<Cell>comparingLong(cell -> Math.round(cell.south() / step))
+                .thenComparingLong(cell -> Math.round(cell.west() / step)));
+    return at < 0 ? null : all.get(at);
   }
 
   /** The squares, from south to north and west to east. */

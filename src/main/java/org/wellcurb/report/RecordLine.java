@@ -1,6 +1,7 @@
 package org.wellcurb.report;
 
 import java.util.Comparator;
+import org.jspecify.annotations.Nullable;
 import org.wellcurb.rulepack.FindingKind;
 
 /**
@@ -17,6 +18,7 @@ import org.wellcurb.rulepack.FindingKind;
  * @param first its gravest finding as a sentence, with its source; empty if it has none
  * @param sheet address of its sheet from the batch page, such as {@code sheets/w-12.html}; empty if
  *     it has none
+ * @param where where a map shows it; null if none does
  */
 public record RecordLine(
     String recordId,
@@ -28,7 +30,23 @@ public record RecordLine(
     KindCounts kinds,
     long cannotTell,
     String first,
-    String sheet) {
+    String sheet,
+    @Nullable Place where) {
+
+  /** A record that no map shows. */
+  public RecordLine(
+      String recordId,
+      String file,
+      long row,
+      String pack,
+      String driller,
+      String installer,
+      KindCounts kinds,
+      long cannotTell,
+      String first,
+      String sheet) {
+    this(recordId, file, row, pack, driller, installer, kinds, cannotTell, first, sheet, null);
+  }
 
   /**
    * The order of the list: most deficiencies, then discrepancies, omissions, advisories; among
@@ -56,6 +74,6 @@ public record RecordLine(
   /** The same line with the address of a sheet. */
   public RecordLine withSheet(String address) {
     return new RecordLine(
-        recordId, file, row, pack, driller, installer, kinds, cannotTell, first, address);
+        recordId, file, row, pack, driller, installer, kinds, cannotTell, first, address, where);
   }
 }

@@ -23,8 +23,8 @@ import org.wellcurb.record.Catalogue;
 import org.wellcurb.rulepack.Statement.Weight;
 
 /**
- * Looks whether each limit has an example on both sides, near enough to show where it is: each comparison that a rule requires, in
- * each of its dated texts, and each row of the tables in it.
+ * Looks whether each limit has an example on both sides, near enough to show where it is: each
+ * comparison that a rule requires, in each of its dated texts, and each row of the tables in it.
  */
 final class LimitProof {
 
@@ -192,7 +192,9 @@ final class LimitProof {
               + " of its "
               + rows.length
               + " rows "
-              + (table.gives() == null ? "have no example" : "have no example within a tenth on both sides")
+              + (table.gives() == null
+                  ? "have no example"
+                  : "have no example within a tenth on both sides")
               + ": "
               + numbers);
     }

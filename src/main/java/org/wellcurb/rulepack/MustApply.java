@@ -15,15 +15,7 @@ import org.wellcurb.record.Entry;
  */
 final class MustApply {
   private static final Source SOURCE =
-      new Source(
-          "must-apply",
-          Source.Basis.COMMON_PRACTICE,
-          "",
-          "",
-          "",
-          null,
-          "",
-          "");
+      new Source("must-apply", Source.Basis.COMMON_PRACTICE, "", "", "", null, "", "");
 
   private MustApply() {}
 

@@ -32,7 +32,8 @@ final class Nearness {
     if (comparison instanceof Expr.Between c) {
       boolean isFigure = !readsForm(c.least()) || !readsForm(c.greatest());
       return !isFigure
-          || isNear(at, c.a(), c.least(), written) || isNear(at, c.a(), c.greatest(), written);
+          || isNear(at, c.a(), c.least(), written)
+          || isNear(at, c.a(), c.greatest(), written);
     }
     return true;
   }

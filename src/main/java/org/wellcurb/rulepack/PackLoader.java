@@ -56,7 +56,9 @@ public final class PackLoader {
     return PackFinder.shippedNames();
   }
 
-  /** Name of the folder in which a pack's {@code pack.json} stands; empty where it stands in none. */
+  /**
+   * Name of the folder in which a pack's {@code pack.json} stands; empty where it stands in none.
+   */
   public static String folder(String what) {
     PackFinder.Found found = PackFinder.find(what);
     return found == null || found.path() == null || !found.path().endsWith("pack.json")

@@ -30,7 +30,8 @@ final class StandingProof {
     boolean anyDated = pack.rules().stream().anyMatch(rule -> rule.program().isDated());
     if (pack.judgedBy() instanceof JudgedBy.LessStrictOf && !anyDated) {
       notes.sayOfPack(
-          Weight.DOUBTFUL, "judgedBy takes the milder of several days, and no rule has dated texts");
+          Weight.DOUBTFUL,
+          "judgedBy takes the milder of several days, and no rule has dated texts");
     }
   }
 

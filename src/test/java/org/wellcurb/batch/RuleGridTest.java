@@ -50,11 +50,16 @@ final class RuleGridTest {
       assertEquals(Cap.GRID_CONTRACTORS.most(), grid.contractors().size());
       assertEquals(Math.min(Cap.GRID_RULES.most(), ofRule.size()), grid.rows().size());
       long before = Long.MAX_VALUE;
+      FindingKind kind = FindingKind.DEFICIENCY;
       for (GridView.Row row : grid.rows()) {
         int rule = starts[row.pack()] + row.rule();
         assertTrue(row.rule() < packs.get(row.pack()).rules().size(), "seed " + seed);
         assertEquals(ofRule.getOrDefault(rule, 0L), row.all(), "seed " + seed);
         assertTrue(row.all() <= before, "most first, seed " + seed);
+        FindingKind graver = packs.get(row.pack()).rules().get(row.rule()).kind();
+        assertTrue(
+            row.all() < before || kind.compareTo(graver) <= 0, "the graver first, seed " + seed);
+        kind = graver;
         before = row.all();
         for (int i = 0; i < row.counts().size(); i++) {
           String key = grid.contractors().get(i).licence() + " " + rule;

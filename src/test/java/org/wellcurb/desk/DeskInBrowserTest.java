@@ -8,12 +8,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.ByteArrayOutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.Base64;
 import java.util.List;
 import java.util.Objects;
+import org.dhatim.fastexcel.Workbook;
+import org.dhatim.fastexcel.Worksheet;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -281,6 +285,24 @@ final class DeskInBrowserTest {
     drop("three.csv", "record.id;well.depth [m]\nFW-3;30,5\n");
     await("CSV", () -> value("record-id").equals("FW-3"));
     assertEquals("30.5 m", value("well-depth"));
+    ByteArrayOutputStream book = new ByteArrayOutputStream();
+    try (Workbook workbook = new Workbook(book, "test", "1.0")) {
+      Worksheet sheet = workbook.newWorksheet("wells");
+      sheet.value(0, 0, "record.id");
+      sheet.value(0, 1, "well.depth [ft]");
+      sheet.value(1, 0, "FW-4");
+      sheet.value(1, 1, 120);
+    }
+    browser
+        .driver()
+        .executeScript(
+            "const bytes = Uint8Array.from(atob(arguments[0]), c => c.charCodeAt(0));"
+                + "const t = new DataTransfer();"
+                + "t.items.add(new File([bytes], 'four.xlsx'));"
+                + "document.dispatchEvent(new DragEvent('drop', {dataTransfer: t, bubbles: true}));",
+            Base64.getEncoder().encodeToString(book.toByteArray()));
+    await("a workbook", () -> value("record-id").equals("FW-4"));
+    assertEquals("120", value("well-depth").replace(" ft", ""));
     assertEquals(List.of(), browser.complaints());
   }
 

@@ -179,7 +179,8 @@ class HeaderMapTest {
     assertEquals(top, si(record, "grout.top"), 1e-9);
     assertEquals(bottom, si(record, "grout.bottom"), 1e-9);
     record = one(columns, "S", "100");
-    assertEquals(WellRecord.UNREADABLE, state(record, "grout.top"), "one end, and nobody knows which");
+    assertEquals(
+        WellRecord.UNREADABLE, state(record, "grout.top"), "one end, and nobody knows which");
     assertEquals("100", written(record, "grout.bottom"));
   }
 

@@ -50,7 +50,8 @@ class ReadmeMapsTest {
       boolean column = text.startsWith("{") && isMap(head + ", " + text + "]}");
       boolean whole = isMap(head + "], " + text + "}");
       String within = ", {\"column\": \"X\", \"entry\": \"well.depth\", " + text + "}]}";
-      String join = "], \"joins\": [{\"file\": \"f\", \"id\": \"X\", \"columns\": [], " + text + "}]}";
+      String join =
+          "], \"joins\": [{\"file\": \"f\", \"id\": \"X\", \"columns\": [], " + text + "}]}";
       assertTrue(column || whole || isMap(head + within) || isMap(head + join), text);
     }
     assertTrue(pieces >= 18, pieces + " pieces");

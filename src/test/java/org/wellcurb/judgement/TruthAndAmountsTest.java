@@ -108,6 +108,20 @@ class TruthAndAmountsTest {
   }
 
   @Test
+  void s17_ofSeveralWaysOutTheOneWithALimitDecides() {
+    OneRule rule =
+        requires(
+            "pressure.gauge_reading = 0 psi or pressure.gauge_reading between 35 psi and 65 psi");
+    for (String[] each : new String[][] {{"9 psi", "35", "-26"}, {"75 psi", "65", "-10"}}) {
+      Deciding deciding = rule.explained("pressure.gauge_reading", each[0]).deciding();
+      assertEquals(Double.parseDouble(each[1]), deciding.limit(), 1e-9);
+      assertEquals(Double.parseDouble(each[2]), deciding.margin(), 1e-9);
+    }
+    OneRule equal = requires("pump.leads = 2 or pump.leads = 3");
+    assertEquals(3, equal.explained("pump.leads", "5").deciding().limit(), 1e-9);
+  }
+
+  @Test
   void s04_ifWithAnUnknownTestIsTheHull() {
     OneRule rule = requires("tank.volume >= (if tank.type is 'bladder' then 20 gal else 30 gal)");
     assertEquals(MEETS, rule.on("tank.volume", "30 gal"));

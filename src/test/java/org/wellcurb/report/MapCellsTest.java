@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.wellcurb.report.drawing.BatchMap;
 import org.wellcurb.report.drawing.Drawing;
@@ -73,27 +74,53 @@ class MapCellsTest {
 
   @Test
   void nothingIsDrawnOfNowhere() {
-    assertNull(BatchMap.of("map", "", new MapCells(100), EN));
+    assertNull(BatchMap.of("map", "", new MapCells(100), List.of(), EN));
   }
 
   @Test
   void oneWellIsDrawn() {
-    Drawing map = BatchMap.of("map", "", of(List.of(new Place(45, -75, 100))), EN);
+    Drawing map = BatchMap.of("map", "", of(List.of(new Place(45, -75, 100))), List.of(), EN);
     assertNotNull(map);
     assertTrue(map.svg().contains("class=\"hub\"") || map.svg().contains("<circle"), map.svg());
+  }
+
+  @Test
+  void aMarkLeadsToTheSheetOfTheGravestRecordThere() {
+    Place here = new Place(45, -75, 100);
+    MapCells cells = of(List.of(here, new Place(45.2, -75.1, 100)));
+    List<RecordLine> lines =
+        List.of(line("W<1>", here, "sheets/w-1.html"), line("W2", here, "sheets/w-2.html"));
+    Drawing map = BatchMap.of("map", "", cells, lines, EN);
+    assertNotNull(map);
+    String svg = map.svg();
+    assertEquals(1, svg.split("<a href=", -1).length - 1, svg);
+    assertTrue(svg.contains("<a href=\"sheets/w-1.html\" tabindex=\"-1\">"), svg);
+    assertTrue(svg.contains("<title>W&lt;1&gt;: too deep; W2: too deep</title>"), svg);
+    // A record without a sheet, or without a place, leads nowhere.
+    List<RecordLine> none =
+        List.of(line("W1", here, ""), line("W2", null, "a"), line("W3", new Place(1, 1, 1), "a"));
+    map = BatchMap.of("map", "", cells, none, EN);
+    assertNotNull(map);
+    assertTrue(!map.svg().contains("<a "), map.svg());
+  }
+
+  private static RecordLine line(String id, @Nullable Place where, String sheet) {
+    KindCounts kinds = new KindCounts(1, 0, 0, 0);
+    return new RecordLine(id, "f.csv", 2, "p", "", "", kinds, 0, "too deep", sheet, where);
   }
 
   @Test
   void marksStayInTheDrawing() {
     for (long seed = 1; seed <= 40; seed++) {
       double wide = Math.pow(10, -3 + 4 * new Random(seed).nextDouble());
-      Drawing map = BatchMap.of("map", "", of(places(seed, 200, Math.min(60, wide))), EN);
+      Drawing map =
+          BatchMap.of("map", "", of(places(seed, 200, Math.min(60, wide))), List.of(), EN);
       assertNotNull(map);
       java.util.regex.Matcher x =
           java.util.regex.Pattern.compile(" c?x=\"(-?[0-9.]+)\"").matcher(map.svg());
       while (x.find()) {
         double at = Double.parseDouble(x.group(1));
-        assertTrue(at >= -1 && at <= 641, "seed " + seed + ": " + at);
+        assertTrue(at >= -1 && at <= 373, "seed " + seed + ": " + at);
       }
     }
   }

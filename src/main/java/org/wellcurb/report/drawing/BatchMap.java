@@ -1,10 +1,15 @@
 package org.wellcurb.report.drawing;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.report.MapCells;
+import org.wellcurb.report.Place;
+import org.wellcurb.report.RecordLine;
 import org.wellcurb.report.words.Words;
 import org.wellcurb.rulepack.FindingKind;
 
@@ -16,6 +21,13 @@ public final class BatchMap {
   private static final int WIDTH = 372;
   private static final int EDGE = 13;
   private static final int MOST_HEIGHT = 326;
+
+  /** How near to a mark one has to point. */
+  private static final int REACH = 9;
+
+  /** Records of one square that are named where one points at it. */
+  private static final int NAMED = 5;
+
   private static final int LEAST_HEIGHT = 80;
 
   /** Kilometres of one degree of latitude on a sphere of the Earth's mean size. */
@@ -28,8 +40,10 @@ public final class BatchMap {
    *
    * @param id its place on the page
    * @param pack title of the pack that judged the records; empty where one judged all
+   * @param records the records that the page lists, worst first: a mark leads to the first sheet
    */
-  public static @Nullable Drawing of(String id, String pack, MapCells cells, Words words) {
+  public static @Nullable Drawing of(
+      String id, String pack, MapCells cells, List<RecordLine> records, Words words) {
     String title = pack.isEmpty() ? words.say("map.title") : words.say("map.title.pack", pack);
     List<MapCells.Cell> all = cells.all();
     if (all.isEmpty()) {
@@ -52,6 +66,7 @@ public final class BatchMap {
     double height = Math.max(LEAST_HEIGHT, (north - south) * scale + 2 * EDGE);
     Svg svg = new Svg(id, WIDTH, title);
     svg.box("rule", 1, 1, height - 1, WIDTH - 2);
+    Map<MapCells.Cell, List<RecordLine>> here = here(cells, all, records);
     long[] sums = new long[MapCells.NONE + 1];
     // Squares without a finding first, so that they hide none with one.
     for (int kind = MapCells.NONE; kind >= 0; kind--) {
@@ -59,7 +74,13 @@ public final class BatchMap {
         if (gravest(cell) == kind) {
           double x = (WIDTH - wide * scale) / 2 + (cell.west() + step / 2 - west) * narrow * scale;
           double y = height / 2 + ((north + south) / 2 - cell.south() - step / 2) * scale;
+          List<RecordLine> lines = here.getOrDefault(cell, List.of());
+          svg.open(sheet(lines), names(lines));
+          if (!lines.isEmpty()) {
+            svg.circle("reach", x, y, REACH);
+          }
           mark(svg, kind, x, y, size(cell));
+          svg.shut();
           sums[kind]++;
         }
       }
@@ -72,6 +93,31 @@ public final class BatchMap {
         legend(svg, words, sums),
         said(words, all, cells, new double[] {south, north, west, east}),
         List.of());
+  }
+
+  /** The records with a sheet, by the square that they stand in. */
+  private static Map<MapCells.Cell, List<RecordLine>> here(
+      MapCells cells, List<MapCells.Cell> all, List<RecordLine> records) {
+    Map<MapCells.Cell, List<RecordLine>> here = new HashMap<>();
+    for (RecordLine line : records) {
+      Place where = line.where();
+      MapCells.@Nullable Cell cell = where == null ? null : cells.of(where, all);
+      if (cell != null && !line.sheet().isEmpty()) {
+        here.computeIfAbsent(cell, none -> new ArrayList<>()).add(line);
+      }
+    }
+    return here;
+  }
+
+  private static String sheet(List<RecordLine> lines) {
+    return lines.isEmpty() ? "" : lines.get(0).sheet();
+  }
+
+  private static String names(List<RecordLine> lines) {
+    return lines.stream()
+        .limit(NAMED)
+        .map(line -> line.recordId() + ": " + line.first())
+        .collect(Collectors.joining("; ", "", lines.size() > NAMED ? "; …" : ""));
   }
 
   private static int gravest(MapCells.Cell cell) {
@@ -145,7 +191,8 @@ public final class BatchMap {
         legend.add(new Sign(small.closeSmall(), words.say(keys[kind])));
       }
     }
-    return legend.line(words.say("map.size")).all();
+    legend.line(words.say("map.size"));
+    return (svg.has("reach") ? legend.line(words.say("map.leads")) : legend).all();
   }
 
   private static List<String> said(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.wellcurb.formula.Counterpart;
 import org.wellcurb.formula.Evaluation;
 import org.wellcurb.formula.Expr;
 import org.wellcurb.formula.Frame;
@@ -175,8 +176,8 @@ final class DailyWater {
     for (String name : figures) {
       @Nullable Figure figure = scope.workings().figure(name);
       if (figure != null) {
-        Unit unit = figure.unit();
-        String amount = sketch.number(unit.fromSi(scope.figure(name))) + " " + unit.symbol();
+        Unit unit = Counterpart.of(figure.unit(), sketch.system());
+        String amount = sketch.round(unit.fromSi(scope.figure(name))) + " " + unit.symbol();
         legend.line(sketch.say("water.figure." + name, amount, figure.source()));
       }
     }

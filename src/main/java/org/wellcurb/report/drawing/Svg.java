@@ -17,6 +17,7 @@ final class Svg {
   private final Set<String> kinds = new HashSet<>();
   private final String id;
   private final int width;
+  private boolean isOpen;
   private final String title;
 
   Svg(String id, int width, String title) {
@@ -40,6 +41,25 @@ final class Svg {
     out.append("<pattern id=\"").append(id).append('-').append(name);
     out.append("\" width=\"").append(size).append("\" height=\"").append(size);
     out.append("\" patternUnits=\"userSpaceOnUse\">").append(shapes).append("</pattern>");
+    return this;
+  }
+
+  /**
+   * What is drawn up to {@link #shut()} leads to an address when it is pointed at. It is another
+   * way to what the page says in words, so that keys pass it by. Nothing where there is none.
+   */
+  Svg open(String address, String title) {
+    isOpen = !address.isEmpty();
+    if (isOpen) {
+      out.append("<a href=\"").append(escape(address)).append("\" tabindex=\"-1\"><title>");
+      out.append(escape(title)).append("</title>");
+    }
+    return this;
+  }
+
+  Svg shut() {
+    out.append(isOpen ? "</a>" : "");
+    isOpen = false;
     return this;
   }
 

@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.wellcurb.quantity.Units.FOOT;
+import static org.wellcurb.quantity.Units.GPM;
 import static org.wellcurb.quantity.Units.METRE;
+import static org.wellcurb.quantity.Units.ONE;
 import static org.wellcurb.quantity.Units.PSI_UNIT;
 
 import java.util.ArrayList;
@@ -177,6 +179,27 @@ final class DrawingsTest {
     assertTrue(svg(metric, "ladder").contains(">Cut-in 276 kPa<"));
     assertTrue(svg(plain(record), "section").contains(">Finished bottom 305.25 ft<"));
     assertTrue(svg(plain(record), "ladder").contains(">Cut-out 74.75 psi<"));
+  }
+
+  @Test
+  void whatIsTakenForAHouseStandsInTheUnitsOfThePage() {
+    Form form =
+        new Form("FW-1")
+            .amount("water.yield", 6, GPM)
+            .amount("site.bedrooms", 3, ONE)
+            .amount("site.occupants", 4, ONE);
+    Sketch metric = sketch(form.record(), Language.EN, UnitsShown.METRIC, List.of(), Map.of());
+    List<String> legend =
+        metric.drawings().stream()
+            .filter(drawing -> drawing.id().equals("water"))
+            .flatMap(drawing -> drawing.legend().stream())
+            .map(Sign::text)
+            .filter(text -> text.startsWith("Taken"))
+            .toList();
+    assertTrue(legend.size() >= 2, legend.toString());
+    for (String text : legend) {
+      assertFalse(text.matches("[^(]*[0-9] (gpd|gpm) .*"), text);
+    }
   }
 
   @Test

@@ -1,0 +1,98 @@
+package org.wellcurb.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.wellcurb.judgement.Deciding;
+import org.wellcurb.quantity.Unit;
+import org.wellcurb.quantity.Units;
+import org.wellcurb.report.words.Language;
+import org.wellcurb.report.words.UnitsShown;
+import org.wellcurb.rulepack.FindingKind;
+import org.wellcurb.rulepack.PackLoader;
+import org.wellcurb.rulepack.Rule;
+import org.wellcurb.screening.Finding;
+
+/** What a finding says: a limit where there is one, figures that a person can use. */
+final class FindingSentenceTest {
+  private static List<Rule> rules;
+
+  @BeforeAll
+  static void load() throws Exception {
+    rules = PackLoader.load("common-practice").rules();
+  }
+
+  private static String said(FindingKind kind, Deciding deciding, Language language) {
+    Rule rule = rules.stream().filter(each -> each.kind() == kind).findFirst().orElseThrow();
+    Finding finding = new Finding("W1", "f.csv", 2, "p", rule, deciding, "");
+    return new FindingSentence(new PageStyle(language, UnitsShown.AS_WRITTEN)).of(finding);
+  }
+
+  private static Deciding depth(double value, double limit, String subject) {
+    return new Deciding(
+        "pump.intake_depth",
+        "242",
+        value,
+        Units.FOOT,
+        limit,
+        -Math.abs(value - limit),
+        "",
+        "",
+        false,
+        subject);
+  }
+
+  private static Deciding day(String value, String limit) {
+    double at = LocalDate.parse(value).toEpochDay();
+    double bound = LocalDate.parse(limit).toEpochDay();
+    @Nullable Unit none = null;
+    return new Deciding(
+        "dates.started", value, at, none, bound, -Math.abs(at - bound), "", "", true);
+  }
+
+  @Test
+  void aLimitIsALimit() {
+    assertEquals(
+        "Pump intake: 61 ft. The limit is 75 ft, so it is 14 ft too little.",
+        said(FindingKind.DEFICIENCY, depth(61, 75, ""), Language.EN));
+  }
+
+  @Test
+  void entriesThatContradictEachOtherHaveNone() {
+    assertEquals(
+        "Pump intake: 242 ft. To fit the rest it would be 230 ft or less; it is 12 ft more.",
+        said(FindingKind.DISCREPANCY, depth(242, 230, ""), Language.EN));
+    assertEquals(
+        "Pump intake: 242 ft. To fit the rest it would be 250 ft or more; it is 8 ft less.",
+        said(FindingKind.DISCREPANCY, depth(242, 250, ""), Language.EN));
+    assertEquals(
+        "Construction started: 2019-07-08. To fit the rest it would be 2019-07-06 or earlier;"
+            + " it is 2 days later.",
+        said(FindingKind.DISCREPANCY, day("2019-07-08", "2019-07-06"), Language.EN));
+    assertEquals(
+        "Construction started: 2019-07-05. To fit the rest it would be 2019-07-06 or later;"
+            + " it is 1 day earlier.",
+        said(FindingKind.DISCREPANCY, day("2019-07-05", "2019-07-06"), Language.EN));
+    assertEquals(
+        "Aspiration de la pompe : 242 ft. Pour aller avec le reste, ce serait 230 ft ou moins ;"
+            + " c'est 12 ft de plus.",
+        said(FindingKind.DISCREPANCY, depth(242, 230, ""), Language.FR));
+  }
+
+  @Test
+  void whatIsWorkedOutIsRoundedUnlessThatHidesTheDifference() {
+    assertEquals(
+        "Pump intake: 242.125 ft. The limit is 21.38 ft, so it is 220.7 ft too much.",
+        said(FindingKind.DEFICIENCY, depth(242.125, 21.3756, ""), Language.EN));
+    assertEquals(
+        "Drawdown: 34.13 ft. The limit is 4.103 ft, so it is 30.02 ft too much.",
+        said(FindingKind.DEFICIENCY, depth(34.1253, 4.1025, "drawdown"), Language.EN));
+    assertEquals(
+        "Drawdown: 50.0012 ft. The limit is 50 ft, so it is 0.0012 ft too much.",
+        said(FindingKind.DEFICIENCY, depth(50.0012, 50, "drawdown"), Language.EN));
+  }
+}
