@@ -338,7 +338,7 @@ final class ColumnGuesser {
   /** Days of some year of the last hundred, as spreadsheets number them from 1900. */
   private static boolean areDayNumbers(ColumnSurvey column) {
     double[] numbers = column.numbers();
-    return numbers.length * 2 >= column.filled()
+    return numbers.length * 2L >= column.filled()
         && numbers.length > 0
         && Arrays.stream(numbers).allMatch(n -> n == Math.rint(n) && n > 9000 && n < 60000);
   }

@@ -124,8 +124,10 @@ final class IndexMaker {
   private List<Drawing> maps() {
     List<Drawing> maps = new ArrayList<>();
     for (int i = 0; i < batch.tallies().size(); i++) {
-      String pack = batch.tallies().size() == 1 ? "" : style.own(batch.tallies().get(i).pack().title());
-      @Nullable Drawing map = BatchMap.of("map-" + (i + 1), pack, batch.maps().of(i), records(i), words);
+      String pack =
+          batch.tallies().size() == 1 ? "" : style.own(batch.tallies().get(i).pack().title());
+      @Nullable Drawing map =
+          BatchMap.of("map-" + (i + 1), pack, batch.maps().of(i), records(i), words);
       if (map != null) {
         maps.add(map);
       }

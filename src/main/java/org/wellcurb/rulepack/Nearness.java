@@ -55,7 +55,7 @@ final class Nearness {
       return gap <= KELVIN;
     }
     // Sizes of wire come in steps, and nothing but its sign tells what is near to nothing.
-    boolean isZero = size(a) == 0 && a.isPoint() || size(b) == 0 && b.isPoint();
+    boolean isZero = (size(a) == 0 && a.isPoint()) || (size(b) == 0 && b.isPoint());
     return dimension.equals(Dimension.WIRE_GAUGE)
         || (isZero && isLiteralZero(left, right))
         || gap <= TENTH * size * (1 + 1e-9)
@@ -70,8 +70,8 @@ final class Nearness {
   }
 
   private static boolean isLiteralZero(Expr.Amount left, Expr.Amount right) {
-    return left instanceof Expr.Literal l && l.value() == 0
-        || right instanceof Expr.Literal r && r.value() == 0;
+    return (left instanceof Expr.Literal l && l.value() == 0)
+        || (right instanceof Expr.Literal r && r.value() == 0);
   }
 
   /** The end nearer to nothing: how large the amount is at least. */

@@ -145,15 +145,14 @@ class FaultsTest {
    */
   @Test
   void aWorkerThatThrows() throws Exception {
-    Path sources = Files.createDirectories(dir.resolve("planted/net/sf/geographiclib"));
-    Path source = sources.resolve("Geodesic.java");
+    Path sources = Files.createDirectories(dir.resolve("planted/org/wellcurb/workings"));
+    Path source = sources.resolve("ShortestLine.java");
     Files.writeString(
         source,
         """
-        package net.sf.geographiclib;
-        public class Geodesic {
-          public static final Geodesic WGS84 = new Geodesic();
-          public GeodesicData Inverse(double a, double b, double c, double d, int mask) {
+        package org.wellcurb.workings;
+        final class ShortestLine {
+          static double length(double lat1, double lat2, double east) {
             throw new IllegalStateException("planted\\nfault");
           }
         }

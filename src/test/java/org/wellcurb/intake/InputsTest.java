@@ -49,7 +49,8 @@ class InputsTest {
     try (ZipOutputStream zip = new ZipOutputStream(out)) {
       for (String name : names) {
         zip.putNextEntry(new ZipEntry(name));
-        zip.write(CSV.getBytes(StandardCharsets.UTF_8));
+        byte[] csv = CSV.getBytes(StandardCharsets.UTF_8);
+        zip.write(name.endsWith(".gz") ? gzip(csv) : csv);
         zip.closeEntry();
       }
     }
@@ -126,8 +127,8 @@ class InputsTest {
   void eachMemberOfAnArchiveIsAnInput() throws IOException {
     Path zip = write("a.zip", zip("d/c.csv", "b.csv", "x.zip", "y.csv.gz", "read.me"));
     Inputs inputs = of(zip);
-    assertEquals(List.of("a.zip!b.csv", "a.zip!d/c.csv"), names(inputs));
-    assertEquals(List.of("a.zip!read.me", "a.zip!x.zip", "a.zip!y.csv.gz"), passed(inputs));
+    assertEquals(List.of("a.zip!b.csv", "a.zip!d/c.csv", "a.zip!y.csv.gz"), names(inputs));
+    assertEquals(List.of("a.zip!read.me", "a.zip!x.zip"), passed(inputs));
     for (Input input : inputs.inputs()) {
       assertEquals(List.of("A", "B"), Gathered.of(input, 10).ids());
     }

@@ -28,7 +28,7 @@ final class FindingSentenceTest {
 
   private static String said(FindingKind kind, Deciding deciding, Language language) {
     Rule rule = rules.stream().filter(each -> each.kind() == kind).findFirst().orElseThrow();
-    Finding finding = new Finding("W1", "f.csv", 2, "p", rule, deciding, "");
+    Finding finding = new Finding("W1", "f.csv", 2, "p", rule, deciding, "", 0, Double.NaN);
     return new FindingSentence(new PageStyle(language, UnitsShown.AS_WRITTEN)).of(finding);
   }
 
