@@ -145,7 +145,8 @@ class FollowUpTest {
     run("first", LookOptions.PLAIN, "A,LIC-C,50,60", "B,lic-c ,50,60");
     run("second", earlier("first"), "A,LIC-C,50,60", "B,lic-c ,80,60");
     String page = Files.readString(dir.resolve("second/since.html"));
-    String table = page.substring(page.indexOf("list-contractors"), page.indexOf("list-rules"));
+    String table =
+        page.substring(page.indexOf("id=\"list-contractors\""), page.indexOf("id=\"list-rules\""));
     assertTrue(table.contains("LIC-C"), table);
     assertFalse(table.contains("lic-c"), table);
   }
