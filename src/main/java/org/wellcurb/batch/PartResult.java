@@ -20,6 +20,7 @@ final class PartResult {
   final ByteText outcomeLines = new ByteText();
   final ByteText features = new ByteText();
   final ByteText setAsideLines = new ByteText();
+  final ByteText variances = new ByteText();
 
   final ByteText marks = new ByteText();
   final SinceLog since = new SinceLog();
@@ -79,6 +80,7 @@ final class PartResult {
     outcomeLines.clear();
     features.clear();
     setAsideLines.clear();
+    variances.clear();
     noticed.clear();
     marks.clear();
     since.clear();

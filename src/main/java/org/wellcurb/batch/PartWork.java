@@ -30,6 +30,7 @@ import org.wellcurb.report.RecordLine;
 import org.wellcurb.report.RecordsCsv;
 import org.wellcurb.report.SetAsideCsv;
 import org.wellcurb.report.SetAsideLine;
+import org.wellcurb.report.VariancesCsv;
 import org.wellcurb.report.Whose;
 import org.wellcurb.rulepack.FindingKind;
 import org.wellcurb.rulepack.Pack;
@@ -164,7 +165,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     tallies.get(pack).add(judged);
     count(judged, kindOfRule.get(pack));
     if (!record.variances().isEmpty()) {
-      idleVariances(record, screeners.get(pack));
+      variances(record, screeners.get(pack));
     }
     result.screened++;
     String packId = plan.packs().get(pack).id();
@@ -240,9 +241,19 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     result.survey.add(record, hashes, isDeficient, isTold, pack, said);
   }
 
-  /** Variances that name no rule of the pack, or one that was met. */
-  private void idleVariances(WellRecord record, Screener screener) {
-    for (Variance variance : screener.idleVariances()) {
+  /** What each variance does; those that do nothing are named on the page too. */
+  private void variances(WellRecord record, Screener screener) {
+    List<Variance> idle = screener.idleVariances();
+    String pack = screener.pack().id();
+    for (Variance variance : record.variances()) {
+      if (!idle.contains(variance)) {
+        VariancesCsv.put(result.variances, record, pack, variance, VariancesCsv.Does.WAIVES);
+        continue;
+      }
+      boolean isKnown = screener.hasRule(variance.rule());
+      VariancesCsv.Does does =
+          isKnown ? VariancesCsv.Does.NOTHING : VariancesCsv.Does.NO_RULE;
+      VariancesCsv.put(result.variances, record, pack, variance, does);
       result.idleVarianceCount++;
       if (result.idleVariances.size() < Cap.SIDE_LINES_ON_PAGE.most()) {
         String reference = variance.reference().isEmpty() ? "" : ": " + variance.reference();

@@ -16,6 +16,7 @@ import org.wellcurb.report.OutcomesCsv;
 import org.wellcurb.report.Outputs;
 import org.wellcurb.report.RecordsCsv;
 import org.wellcurb.report.SetAsideCsv;
+import org.wellcurb.report.VariancesCsv;
 
 /** The files that grow while a batch is screened. */
 final class ReportFiles implements Closeable {
@@ -26,6 +27,7 @@ final class ReportFiles implements Closeable {
   private final @Nullable OutputStream outcomes;
   private final OutputStream features;
   private final OutputStream setAside;
+  private final OutputStream variances;
   private final OutputStream marks;
   private final @Nullable OutputStream noticed;
   private boolean anyFeature;
@@ -41,6 +43,7 @@ final class ReportFiles implements Closeable {
       outcomes = withOutcomes ? start(Outputs.OUTCOMES_CSV, OutcomesCsv.HEADER) : null;
       features = start(Outputs.FINDINGS_GEOJSON, FindingsGeoJson.START);
       setAside = start(Outputs.SET_ASIDE_CSV, SetAsideCsv.HEADER);
+      variances = start(Outputs.VARIANCES_CSV, VariancesCsv.HEADER);
       marks = start(Outputs.MARKS, "");
       noticed = withNotices ? start(NOTICE_LOG, "") : null;
     } catch (IOException e) {
@@ -71,6 +74,7 @@ final class ReportFiles implements Closeable {
       result.features.writeTo(features);
     }
     result.setAsideLines.writeTo(setAside);
+    result.variances.writeTo(variances);
     result.marks.writeTo(marks);
     if (noticed != null) {
       result.noticed.writeTo(noticed);

@@ -54,6 +54,7 @@ final class NoticeValues {
     values.put("source", line.source().text());
     values.put("address", line.source().address());
     values.put("reading", line.reading());
+    values.put("older", line.older());
     return values;
   }
 
@@ -62,7 +63,16 @@ final class NoticeValues {
     Map<String, Object> point = new LinkedHashMap<>();
     point.put("number", 1);
     for (String name :
-        List.of("kind", "sentence", "asked", "written", "remedy", "source", "address", "reading")) {
+        List.of(
+            "kind",
+            "sentence",
+            "asked",
+            "written",
+            "remedy",
+            "source",
+            "address",
+            "reading",
+            "older")) {
       point.put(name, name);
     }
     Map<String, Object> values = new LinkedHashMap<>();

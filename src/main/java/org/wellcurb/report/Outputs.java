@@ -13,6 +13,7 @@ public final class Outputs {
   public static final String OUTCOMES_CSV = "outcomes.csv";
   public static final String FINDINGS_JSON = "findings.json";
   public static final String FINDINGS_GEOJSON = "findings.geojson";
+  public static final String VARIANCES_CSV = "variances.csv";
   public static final String SET_ASIDE_CSV = "set-aside.csv";
   public static final String SET_ASIDE = "set-aside";
   public static final String CROSSCHECK_JSON = "crosscheck.json";
@@ -37,6 +38,7 @@ public final class Outputs {
           OUTCOMES_CSV,
           FINDINGS_JSON,
           FINDINGS_GEOJSON,
+          VARIANCES_CSV,
           SET_ASIDE_CSV,
           SET_ASIDE,
           CROSSCHECK_JSON,

@@ -210,6 +210,11 @@ public final class Screener {
     return "";
   }
 
+  /** Whether the pack has a rule of this id. */
+  public boolean hasRule(String id) {
+    return subjects.index(id) >= 0;
+  }
+
   /** Variances of the record judged last that name no rule, or a rule that was met. */
   public List<Variance> idleVariances() {
     return idle(judged());

@@ -238,7 +238,8 @@ class FollowUpTest {
         file(
             "wells.csv",
             "record.id,record.variances,relief.setting,pressure.cut_out\n"
-                + "A,no-such-rule: ZZ-9,75,60\nB,relief-above-cut-out: YY-8,75,60\n");
+                + "A,no-such-rule: ZZ-9,75,60\nB,relief-above-cut-out: YY-8,75,60\n"
+                + "C,relief-above-cut-out: YY-9,60,60\n");
     ScreenSummary summary =
         Runs.run(Runs.request(dir.resolve("out"), List.of("common-practice"), records));
     assertEquals(
@@ -247,6 +248,14 @@ class FollowUpTest {
     String page = Files.readString(dir.resolve("out/index.html"));
     assertTrue(page.contains("2 variances name no rule, or a rule that was met"), page);
     assertTrue(page.contains("B, relief-above-cut-out: YY-8"), page);
+    assertEquals(
+        """
+        record_id,file,row,pack,rule,reference,does
+        A,wells.csv,2,common-practice,no-such-rule,ZZ-9,no such rule
+        B,wells.csv,3,common-practice,relief-above-cut-out,YY-8,nothing to waive
+        C,wells.csv,4,common-practice,relief-above-cut-out,YY-9,waives
+        """,
+        Files.readString(dir.resolve("out/variances.csv")));
   }
 
   @Test
