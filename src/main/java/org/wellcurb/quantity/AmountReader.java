@@ -1,5 +1,7 @@
 package org.wellcurb.quantity;
 
+import java.util.Locale;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,6 +15,9 @@ import org.jspecify.annotations.Nullable;
 public final class AmountReader {
   /** Longer texts are not tried. */
   static final int MOST_TEXT = 120;
+
+  /** What stands in a box where an amount is asked for: it is stated, and was not measured. */
+  private static final Set<String> BOXES = Set.of("yes", "y", "no", "n", "oui", "non", "true", "x");
 
   private AmountReader() {}
 
@@ -29,6 +34,9 @@ public final class AmountReader {
       return new Reading.Unreadable(Note.NOT_A_NUMBER);
     }
     String plain = Glyphs.withoutMark(Glyphs.plain(text));
+    if (BOXES.contains(plain.toLowerCase(Locale.ROOT))) {
+      return new Reading.Unsure(Note.BOX);
+    }
     @Nullable Unit taken = expected.taken(bare);
     if (taken == null) {
       return new Reading.Unreadable(Note.WRONG_DIMENSION);

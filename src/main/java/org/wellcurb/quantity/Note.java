@@ -56,7 +56,9 @@ public enum Note {
   /** A layer that ends where it begins. */
   NO_THICKNESS,
   /** One number where both ends of a layer should stand. */
-  ONE_END;
+  ONE_END,
+  /** {@code yes} in place of an amount: a box that was ticked. */
+  BOX;
 
   private static final Note[] ALL = values();
 

@@ -263,6 +263,30 @@ class RealBatchesTest {
   }
 
   @Test
+  void noSetbackIsMeasuredFromTheCentreOfASection() throws Exception {
+    String header =
+        "record.id,record.datum,setback.septic_tank [ft],site.septic_position_of,site.latitude,"
+            + "site.longitude,site.septic_latitude,site.septic_longitude\n";
+    run(
+        "centre.csv",
+        header
+            + "C-1,ground,100,septic tank,45.12,-75.37,45.12,-75.373\n"
+            + "C-2,ground,100,septic tank,45.123456,-75.371111,45.123456,-75.374111\n");
+    assertEquals(List.of(), findings("C-1"), "the last place of the position is a kilometre");
+    assertEquals(List.of("septic-distance-agrees"), findings("C-2"), "235 m apart, to the inch");
+  }
+
+  @Test
+  void wholeFeetThatWereConvertedMeetALimitInFeet() throws Exception {
+    String header = "record.id,record.datum,well.depth [m],well.drilled_depth [ft]\n";
+    // 140 ft is 42.672 m: the same depth, whichever way it was rounded.
+    run("tidy.csv", header + "T-1,ground,42.67,140\nT-2,ground,42.7,140\nT-3,ground,43.6,140\n");
+    assertEquals("meets", outcome("T-1", "finished-within-hole"));
+    assertEquals("meets", outcome("T-2", "finished-within-hole"), "rounded up to a tenth");
+    assertEquals("falls short", outcome("T-3", "finished-within-hole"));
+  }
+
+  @Test
   void aLimitThatIsMetExactlyIsMet() throws Exception {
     StringBuilder text =
         new StringBuilder(
@@ -288,7 +312,7 @@ class RealBatchesTest {
         assertEquals("cannot tell", row.get("outcome"));
       }
     }
-    assertTrue(page("index.html").contains("2 cells: It is not a number"), page("index.html"));
+    assertTrue(page("index.html").contains("2 cells: A box was ticked: stated, and not measured."));
   }
 
   @Test
