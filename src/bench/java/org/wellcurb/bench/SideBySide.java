@@ -216,7 +216,7 @@ public final class SideBySide {
   private void heap() throws IOException, InterruptedException {
     double small = 0;
     double smallCross = 0;
-    for (long many : new long[] {SMALL_HEAP_RECORDS, Math.max(records, SMALL_HEAP_RECORDS)}) {
+    for (long many : new long[] {SMALL_HEAP_RECORDS, Math.max(records, 2 * SMALL_HEAP_RECORDS)}) {
       Path file = file("wells.csv", many);
       double none = liveHeap(file, "no");
       double cross = liveHeap(file, "yes");
