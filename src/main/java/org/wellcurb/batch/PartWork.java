@@ -251,8 +251,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
         continue;
       }
       boolean isKnown = screener.hasRule(variance.rule());
-      VariancesCsv.Does does =
-          isKnown ? VariancesCsv.Does.NOTHING : VariancesCsv.Does.NO_RULE;
+      VariancesCsv.Does does = isKnown ? VariancesCsv.Does.NOTHING : VariancesCsv.Does.NO_RULE;
       VariancesCsv.put(result.variances, record, pack, variance, does);
       result.idleVarianceCount++;
       if (result.idleVariances.size() < Cap.SIDE_LINES_ON_PAGE.most()) {

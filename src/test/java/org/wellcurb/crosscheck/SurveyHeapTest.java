@@ -56,8 +56,18 @@ class SurveyHeapTest {
       for (int licence = 0; licence < 500; licence++) {
         Map<String, String> form =
             Map.of(
-                "record.id", "W", "driller.licence", "D-" + licence, "dates.completed",
-                "2019-04-01", "well.depth", "200", "water.static_level", "30", "water.yield", "10");
+                "record.id",
+                "W",
+                "driller.licence",
+                "D-" + licence,
+                "dates.completed",
+                "2019-04-01",
+                "well.depth",
+                "200",
+                "water.static_level",
+                "30",
+                "water.yield",
+                "10");
         forms.add(RecordReader.of(form).copy());
       }
       Path file = Path.of(arguments[0]).resolve("survey");
