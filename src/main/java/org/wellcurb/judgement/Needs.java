@@ -59,13 +59,24 @@ final class Needs {
     }
   }
 
+  /**
+   * What a working needs: where a required input is blank, those, and what is stated too loosely;
+   * one that would only help settles nothing before.
+   */
   private void working(Expr.WorkingAmount w) {
     List<Entry> entries = at.inputs(w.working());
+    List<Input> inputs = w.working().inputs();
+    boolean lacksRequired = false;
     for (int i = 0; i < entries.size(); i++) {
-      Input input = w.working().inputs().get(i);
+      byte state = at.frame().state(entries.get(i).index());
+      boolean isBlank = state != WellRecord.GIVEN && state != WellRecord.NOT_APPLICABLE;
+      lacksRequired |= inputs.get(i).isRequired() && isBlank;
+    }
+    for (int i = 0; i < entries.size(); i++) {
       Entry entry = entries.get(i);
       boolean isGiven = at.frame().state(entry.index()) == WellRecord.GIVEN;
-      if (input.need() != Input.Need.OPTIONAL || isGiven) {
+      boolean helpsNow = inputs.get(i).need() == Input.Need.HELPFUL && !lacksRequired;
+      if (inputs.get(i).isRequired() || helpsNow || isGiven) {
         entry(entry, true);
       }
     }

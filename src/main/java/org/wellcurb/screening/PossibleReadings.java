@@ -18,7 +18,7 @@ import org.wellcurb.rulepack.Pack;
  * reading is offered only if it is the single one of its kind that puts right everything that broke
  * (every relation, and every other rule that reads what it changes) and breaks nothing else;
  * another unit only where two things broke, since a number that is too deep nearly always fits as
- * feet. It is never applied.
+ * feet, and other digits too, unless the entry itself is out of its range. It is never applied.
  */
 final class PossibleReadings {
   private static final int TWO_FAULTS = 2;
@@ -58,8 +58,30 @@ final class PossibleReadings {
       tried.addAll(Slips.of(record, suspect));
     }
     tried.addAll(changedOver(record, broken, outOfRange));
-    return offer(
-        record, tried.stream().filter(slip -> trial.mends(slip, outOfRange)).toList(), faults);
+    @Nullable Slip fits =
+        offered(
+            tried.stream().filter(slip -> trial.mends(slip, outOfRange)).toList(),
+            faults,
+            !outOfRange.isEmpty());
+    return fits == null || isOutdone(fits, tried, outOfRange)
+        ? null
+        : reading(record, fits, Math.max(faults, trial.rulesAtStake(fits)));
+  }
+
+  /**
+   * Whether another unit would put right every relation, only not all else that the record falls
+   * short of, as a good form may by itself: then a slip that looks for more than that, among all
+   * digits or all pairs, is no better guess.
+   */
+  private boolean isOutdone(Slip fits, List<Slip> tried, List<Entry> outOfRange) {
+    boolean isFarFetched =
+        fits.kind() == Slip.Kind.DECIMAL
+            || fits.kind() == Slip.Kind.DIGITS
+            || (fits.kind() == Slip.Kind.SWAPPED && !Swaps.isSideBySide(fits, catalogue));
+    return isFarFetched
+        && tried.stream()
+            .anyMatch(
+                slip -> slip.kind() == Slip.Kind.UNIT && trial.mendsRelations(slip, outOfRange));
   }
 
   /**
@@ -80,7 +102,7 @@ final class PossibleReadings {
     return slips;
   }
 
-  private @Nullable PossibleReading offer(WellRecord record, List<Slip> fits, int faults) {
+  private static @Nullable Slip offered(List<Slip> fits, int faults, boolean isOutOfRange) {
     if (fits.isEmpty()) {
       return null;
     }
@@ -88,16 +110,20 @@ final class PossibleReadings {
         fits.stream().map(Slip::kind).min(java.util.Comparator.naturalOrder()).orElseThrow();
     List<Slip> ofThatKind = fits.stream().filter(slip -> slip.kind() == commonest).toList();
     // Where another unit would do, but too little broke to say so, a rarer slip is no better guess.
-    if (ofThatKind.size() > 1 || (commonest == Slip.Kind.UNIT && faults < TWO_FAULTS)) {
-      return null;
-    }
-    Slip slip = ofThatKind.get(0);
+    // Among so many changes of figures one nearly always does for a single relation.
+    boolean takesTwo =
+        switch (commonest) {
+          case UNIT -> true;
+          case DECIMAL, DIGITS -> !isOutOfRange;
+          default -> false;
+        };
+    return ofThatKind.size() > 1 || (takesTwo && faults < TWO_FAULTS) ? null : ofThatKind.get(0);
+  }
+
+  private PossibleReading reading(WellRecord record, Slip slip, int rules) {
     Entry entry = catalogue.entry(slip.entry());
     return new PossibleReading(
-        entry.key(),
-        record.written(slip.entry()),
-        sentence(record, slip, entry),
-        Math.max(faults, trial.rulesAtStake(slip)));
+        entry.key(), record.written(slip.entry()), sentence(record, slip, entry), rules);
   }
 
   private String sentence(WellRecord record, Slip slip, Entry entry) {

@@ -89,6 +89,11 @@ public final class Screener {
     return settled(record);
   }
 
+  /** The outcomes of the record at hand as each rule was judged, before subjects. Not kept. */
+  byte[] asJudged() {
+    return asJudged;
+  }
+
   private void take(WellRecord taken) {
     record = taken;
     judge.take(taken);

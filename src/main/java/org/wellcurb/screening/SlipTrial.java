@@ -2,6 +2,7 @@ package org.wellcurb.screening;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -120,14 +121,23 @@ final class SlipTrial {
    * that reads what it changes, and breaks none. What is waived is left out of it.
    */
   boolean mends(Slip slip, List<Entry> outOfRange) {
+    return mends(slip, outOfRange, false);
+  }
+
+  /** The same, but for rules that are no relations. */
+  boolean mendsRelations(Slip slip, List<Entry> outOfRange) {
+    return mends(slip, outOfRange, true);
+  }
+
+  private boolean mends(Slip slip, List<Entry> outOfRange, boolean onlyRelations) {
     apply(slip);
     WellRecord trial = whatIf.record();
     boolean mends = isInRange(trial, slip, outOfRange);
     if (mends) {
       judge.take(trial);
       mends =
-          holdsAll(readers[slip.entry()])
-              && (slip.other() < 0 || holdsAll(readers[slip.other()]))
+          holdsAll(readers[slip.entry()], onlyRelations)
+              && (slip.other() < 0 || holdsAll(readers[slip.other()], onlyRelations))
               && mendsRelations();
     }
     whatIf.restore(slip.entry());
@@ -148,10 +158,11 @@ final class SlipTrial {
   }
 
   /** True if the trial falls short of none of these rules, but for those that are waived. */
-  private boolean holdsAll(int[] rules) {
+  private boolean holdsAll(int[] rules, boolean onlyRelations) {
     for (int k : rules) {
-      boolean isWaived = outcomes[k] == Outcome.WAIVED.ordinal();
-      if (!isWaived && judge.outcome(programs[k]) == Outcome.FALLS_SHORT.ordinal()) {
+      boolean isLeftOut =
+          outcomes[k] == Outcome.WAIVED.ordinal() || (onlyRelations && Arrays.binarySearch(relations, k) < 0);
+      if (!isLeftOut && judge.outcome(programs[k]) == Outcome.FALLS_SHORT.ordinal()) {
         return false;
       }
     }

@@ -36,6 +36,13 @@ final class Swaps {
     return swaps;
   }
 
+  /** Whether a slip changes over two entries that forms set side by side. */
+  static boolean isSideBySide(Slip slip, Catalogue catalogue) {
+    String one = catalogue.entry(slip.entry()).key();
+    String other = slip.other() < 0 ? "" : catalogue.entry(slip.other()).key();
+    return SIDE_BY_SIDE.stream().anyMatch(pair -> pair.contains(one) && pair.contains(other));
+  }
+
   /** Every pair of these that is written in one unit. */
   static List<Slip> any(WellRecord record, Collection<Entry> among) {
     List<Entry> entries = among.stream().sorted(Comparator.comparingInt(Entry::index)).toList();

@@ -11,6 +11,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
@@ -72,9 +73,14 @@ class SlipsTest {
 
   /** Plants in every length of every good form the figure of one unit under the other. */
   private static Map<String, Tally> planted(Unit meant, Unit written) throws PackException {
+    return planted(meant, written, wells());
+  }
+
+  private static Map<String, Tally> planted(Unit meant, Unit written, List<WellRecord> wells)
+      throws PackException {
     Screener screener = screener();
     Map<String, Tally> tallies = new TreeMap<>();
-    for (WellRecord well : wells()) {
+    for (WellRecord well : wells) {
       for (Entry entry : CATALOGUE.entries()) {
         if (!isLength(well, entry.index())) {
           continue;
@@ -147,6 +153,21 @@ class SlipsTest {
             "wire.drop_length"),
         mostlyFound(tallies));
     assertEquals(List.of(), wrong(tallies));
+  }
+
+  /** Over wells of every kind, some of which fall short of this or that by themselves. */
+  @Test
+  void whateverIsOfferedIsWhatWasMeant() throws PackException {
+    long seed = 77;
+    Random random = new Random(seed);
+    List<WellRecord> wells = new ArrayList<>();
+    for (int i = 0; i < 4 * GoodWell.values().length; i++) {
+      GoodWell kind = GoodWell.values()[i % GoodWell.values().length];
+      wells.add(RecordReader.of(kind.form(kind + "-" + i, random)));
+    }
+    List<String> wrong = new ArrayList<>(wrong(planted(Units.FOOT, Units.METRE, wells)));
+    wrong.addAll(wrong(planted(Units.METRE, Units.FOOT, wells)));
+    assertEquals(List.of(), wrong, "seed " + seed);
   }
 
   /**
