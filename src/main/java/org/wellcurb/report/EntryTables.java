@@ -3,10 +3,8 @@ package org.wellcurb.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.wellcurb.quantity.Interval;
 import org.wellcurb.quantity.Note;
 import org.wellcurb.record.Entry;
-import org.wellcurb.record.Kind;
 import org.wellcurb.record.Layer;
 import org.wellcurb.record.WellRecord;
 import org.wellcurb.report.words.Amounts;
@@ -91,20 +89,10 @@ final class EntryTables {
     } else if (record.state(i) == WellRecord.UNKNOWN && note == Note.NONE) {
       notes.add(words.say("read.unknown"));
     }
-    if (isFarOff(entry)) {
+    if (FarOff.is(record, entry)) {
       String range = amounts.range(entry.plausible(), entry, record.unit(i));
       notes.add(words.say("read.far", range));
     }
     return notes;
-  }
-
-  /** Outside the range that real wells stay in. */
-  private boolean isFarOff(Entry entry) {
-    Interval plausible = entry.plausible();
-    int i = entry.index();
-    return record.isGiven(i)
-        && entry.kind().isAmount()
-        && entry.kind() != Kind.DATE
-        && (record.lo(i) > plausible.hi() || record.hi(i) < plausible.lo());
   }
 }

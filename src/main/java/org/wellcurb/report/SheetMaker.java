@@ -55,7 +55,7 @@ final class SheetMaker {
         words.say("place", result.record().file(), result.record().row()),
         PackLine.of(result.pack()),
         asOf.toString(),
-        new Triage(result, findings, words).steps(),
+        new Triage(result, findings, style).steps(),
         outcomes.counts(),
         findings,
         asks(),

@@ -3,7 +3,9 @@ package org.wellcurb.report;
 import java.util.ArrayList;
 import java.util.List;
 import org.wellcurb.judgement.Outcome;
+import org.wellcurb.record.Entry;
 import org.wellcurb.record.WellRecord;
+import org.wellcurb.report.words.Amounts;
 import org.wellcurb.report.words.Words;
 import org.wellcurb.rulepack.FindingKind;
 import org.wellcurb.screening.Ask;
@@ -20,15 +22,19 @@ final class Triage {
   private final Words words;
   private final List<Step> steps = new ArrayList<>();
 
-  Triage(RecordResult result, List<FindingView> findings, Words words) {
+  private final Amounts amounts;
+
+  Triage(RecordResult result, List<FindingView> findings, PageStyle style) {
     this.result = result;
     this.findings = findings;
-    this.words = words;
+    words = Words.in(style.language());
+    amounts = new Amounts(words, style.units());
   }
 
   List<Step> steps() {
     unreadable();
     readings();
+    farOff();
     kind(FindingKind.DISCREPANCY);
     kind(FindingKind.DEFICIENCY);
     kind(FindingKind.OMISSION);
@@ -63,6 +69,25 @@ final class Triage {
               reading.written(),
               reading.reading()),
           List.of());
+    }
+  }
+
+  /** What hardly any well has was often written in another unit: it hides what it should break. */
+  private void farOff() {
+    WellRecord record = result.record();
+    List<String> figures = new ArrayList<>();
+    for (Entry entry : FarOff.of(record)) {
+      if (result.readings().stream().noneMatch(each -> each.entry().equals(entry.key()))) {
+        figures.add(
+            words.say(
+                "first.far.figure",
+                words.entry(entry.key()),
+                amounts.read(record, entry),
+                amounts.range(entry.plausible(), entry, record.unit(entry.index()))));
+      }
+    }
+    if (!figures.isEmpty()) {
+      add(words.count("first.far", figures.size(), some(figures)), List.of());
     }
   }
 

@@ -3,6 +3,7 @@ package org.wellcurb.screening;
 import java.util.ArrayList;
 import java.util.List;
 import org.wellcurb.judgement.Outcome;
+import org.wellcurb.judgement.WorkingShown;
 import org.wellcurb.quantity.Note;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.WellRecord;
@@ -25,6 +26,9 @@ public final class Cautions {
           "flowing",
           "always");
 
+  /** Sums whose result is a quantity of chlorine to handle. */
+  private static final List<String> CHLORINE = List.of("chlorine_needed", "bleach_needed");
+
   private static final List<String> ELECTRICAL =
       List.of(
           "wire.",
@@ -42,15 +46,24 @@ public final class Cautions {
   private final Catalogue catalogue;
   private final List<RuleResult> results;
 
-  private Cautions(WellRecord record, List<RuleResult> results) {
+  private final List<WorkingShown> workings;
+
+  private Cautions(
+      WellRecord record, List<RuleResult> results, List<WorkingShown> workings) {
+    this.workings = workings;
     this.record = record;
     this.catalogue = record.catalogue();
     this.results = results;
   }
 
-  /** The keys of the cautions that apply, the usual one last. */
-  public static List<String> of(WellRecord record, List<RuleResult> results) {
-    return new Cautions(record, results).keys();
+  /**
+   * The keys of the cautions that apply, the usual one last.
+   *
+   * @param workings sums that the sheet shows
+   */
+  public static List<String> of(
+      WellRecord record, List<RuleResult> results, List<WorkingShown> workings) {
+    return new Cautions(record, results, workings).keys();
   }
 
   private List<String> keys() {
@@ -67,6 +80,7 @@ public final class Cautions {
       keys.add("pit");
     }
     if (touches("disinfection.")
+        || saysHowMuchChlorine()
         || isChoice("sample.coliform", "present")
         || isChoice("sample.coliform_again", "present")
         || isChoice("sample.e_coli", "present")) {
@@ -89,6 +103,11 @@ public final class Cautions {
     }
     keys.add("always");
     return keys;
+  }
+
+  private boolean saysHowMuchChlorine() {
+    return workings.stream()
+        .anyMatch(each -> each.lacking().isEmpty() && CHLORINE.contains(each.name()));
   }
 
   /** True if a finding, or something that cannot be told, is about an entry with this beginning. */

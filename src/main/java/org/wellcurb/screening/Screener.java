@@ -10,6 +10,7 @@ import org.wellcurb.judgement.Explainer;
 import org.wellcurb.judgement.Judge;
 import org.wellcurb.judgement.Outcome;
 import org.wellcurb.judgement.RuleProgram;
+import org.wellcurb.judgement.WorkingShown;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
 import org.wellcurb.record.Variance;
@@ -194,6 +195,7 @@ public final class Screener {
     }
     @Nullable PossibleReading reading = readings.of(at, asJudged);
     List<Finding> findings = findings(at, reading);
+    List<WorkingShown> workings = ShownWorkings.of(explainer);
     return new RecordResult(
         at,
         pack,
@@ -201,9 +203,9 @@ public final class Screener {
         findings,
         Asks.of(results),
         reading == null ? List.of() : List.of(reading),
-        ShownWorkings.of(explainer),
+        workings,
         idle(at),
-        Cautions.of(at, results));
+        Cautions.of(at, results, workings));
   }
 
   private static String reference(WellRecord at, Rule rule) {

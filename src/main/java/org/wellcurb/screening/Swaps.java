@@ -30,7 +30,9 @@ final class Swaps {
       Entry first = catalogue.entry(catalogue.index(pair.get(0)));
       Entry second = catalogue.entry(catalogue.index(pair.get(1)));
       if (among.contains(first) || among.contains(second)) {
-        add(record, first, second, swaps);
+        // In the order of the catalogue, so that a pair found in two ways is one slip.
+        boolean isInOrder = first.index() < second.index();
+        add(record, isInOrder ? first : second, isInOrder ? second : first, swaps);
       }
     }
     return swaps;

@@ -139,7 +139,8 @@ public final class Cable {
                     Units.VOLT,
                     "volts lost along the cable at the motor's largest stated current, buried and"
                         + " drop part added, each by its phase: 2 I R L or sqrt(3) I R L; more than"
-                        + " a cold wet cable loses, for R is that of 75 degC"))
+                        + " a cold wet cable loses, for R is that of 75 degC; a drive between the"
+                        + " parts takes more current than the motor, which is not in it"))
             .formula(FORMULA)
             .by(x -> buried(x) + down(x)),
         steps(

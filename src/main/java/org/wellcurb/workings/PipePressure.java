@@ -120,10 +120,13 @@ public final class PipePressure {
     return bound == Double.POSITIVE_INFINITY ? 0 : added;
   }
 
-  /** From the switch down to the lowest point of the buried line. */
+  /**
+   * From the switch down to the lowest point of the buried line; where the switch stands lower than
+   * the line at the well, the line goes down to it, and its end there bears the most.
+   */
   private static double toLine(double[] x) {
     double lowest = Double.isNaN(x[BURIAL]) ? x[PITLESS] : x[BURIAL];
-    return Water.pressure(lowest + switchHeight(x));
+    return Water.pressure(Math.max(0, lowest + switchHeight(x)));
   }
 
   private static double shutoff(double[] x) {
@@ -204,8 +207,9 @@ public final class PipePressure {
                 Units.KILOPASCAL,
                 "highest pressure on the buried line: the lesser of the pressure at the switch with"
                     + " no flow and the setting of the relief valve, and the water down to the"
-                    + " line; ground that falls away from the well is not in it. A range where the"
-                    + " pump or the relief valve leaves it open")
+                    + " line, none where the switch is lower than the line; ground that falls away"
+                    + " from both is not in it. A range where the pump or the relief valve leaves"
+                    + " it open")
             .formula(
                 "min({pressure at no flow}, {relief that counts}) + {weight of the water down to the"
                     + " line}; {pressure at work}")

@@ -76,7 +76,7 @@ class SumsAsPrintedTest {
           casing_into_rock        | (not known, or 62 ft - (1 ft to 2 ft)) - 40 ft
           annulus_width           | (10 in - 6.625 in) / 2
           lift                    | (-5 ft to 61.5 ft) + (-8 ft)
-          pressure_on_service_line| min(132.64 psi, none) + (-1.3006 psi); 60 psi
+          pressure_on_service_line| min(132.64 psi, none) + 0 psi; 60 psi
           cooling_velocity        | 7 gpm / (pi/4 x ((6.065 in)^2 - (3.75 in)^2))
           """)
   void bracketsKeepAmountsTogether(String name, String sum) throws Exception {

@@ -75,6 +75,8 @@ class SwapsTest {
         List.of(
             List.of("pressure.cut_in", "pressure.cut_out"),
             List.of("water.static_level", "water.pumping_level"),
+            List.of("tank.acceptance", "tank.volume"),
+            List.of("well.casing_length", "well.casing_depth"),
             List.of("tank.precharge", "pressure.cut_out"))) {
       String name = String.join(" ", pair);
       for (WellRecord well : ReadRecords.in(Path.of("src/test/resources/good-wells")).records) {
@@ -95,6 +97,9 @@ class SwapsTest {
       }
     }
     assertEquals(List.of(), wrong);
+    assertTrue(told.getOrDefault("tank.acceptance tank.volume", 0) > 0, told + " of " + planted);
+    assertTrue(
+        told.getOrDefault("well.casing_length well.casing_depth", 0) > 9, told + " of " + planted);
     for (String usual :
         List.of("pressure.cut_in pressure.cut_out", "water.static_level water.pumping_level")) {
       int most = planted.getOrDefault(usual, 0);
