@@ -1,5 +1,9 @@
 <#import "lib.ftl" as l>
 <#macro taken w><#if w.assumed?has_content><br><span class="soft">${t("workings.assumed")} <#list w.assumed as a>${a}<#sep>; </#list>.</span></#if></#macro>
+<#-- The few that would settle most; the rest is folded away. -->
+<#assign asksFirst = 8>
+<#macro asked a><li><b><#list a.labels as label>${label}<#sep>, </#list></b>: ${n("ask.settles", a.settles)}<#if a.rules?has_content> <span class="soft">(<#list a.rules as r><@l.own r /><#sep>; </#list><#if a.settles gt a.rules?size>; …</#if>)</span></#if></li>
+</#macro>
 <@l.page title=t("sheet.title", v.id) over=t("sheet.over") heading=t("sheet.heading", v.id) under=t("sheet.under", v.place, v.asOf)>
 
 <@l.steps v.steps />
@@ -38,10 +42,16 @@
 <@l.section id="ask" title=t("ask.title")>
 <p>${t("ask.lead")}</p>
 <ol class="asks">
-<#list v.asks as a>
-<li><b><#list a.labels as label>${label}<#sep>, </#list></b>: ${n("ask.settles", a.settles)}<#if a.rules?has_content> <span class="soft">(<#list a.rules as r><@l.own r /><#sep>; </#list><#if a.settles gt a.rules?size>; …</#if>)</span></#if></li>
-</#list>
+<#list v.asks as a><#if a?index lt asksFirst><@asked a /></#if></#list>
 </ol>
+<#if v.asks?size gt asksFirst>
+<details>
+<summary>${n("ask.rest", v.asks?size - asksFirst)} <@l.unprinted /></summary>
+<ol class="asks" start="${asksFirst + 1}">
+<#list v.asks as a><#if a?index gte asksFirst><@asked a /></#if></#list>
+</ol>
+</details>
+</#if>
 </@l.section>
 </#if>
 
