@@ -43,14 +43,12 @@ class SoakTest {
     new Region(2).write(dir.resolve("in/b.csv"), RECORDS / 5);
     Map<String, String> first = round();
     Set<String> stands = names(dir);
-    Set<String> temporary = temporary();
     Set<Thread> threads = Thread.getAllStackTraces().keySet();
     int handles = handles();
     for (int i = 1; i < ROUNDS; i++) {
       assertEquals(first, round());
       assertEquals(stands, names(dir));
     }
-    assertEquals(temporary, temporary());
     int open = handles();
     assertTrue(open <= handles + SPARE_HANDLES, () -> open + " handles, not " + handles);
     assertEquals(List.of(), livingOurs(threads));
@@ -128,13 +126,6 @@ class SoakTest {
       return list.map(path -> path.getFileName().toString())
           .collect(Collectors.toCollection(TreeSet::new));
     }
-  }
-
-  /** Ours in the folder for temporary files, where other programs write too. */
-  private static Set<String> temporary() throws IOException {
-    Set<String> names = names(Path.of(System.getProperty("java.io.tmpdir")));
-    names.removeIf(name -> !name.contains("wellcurb"));
-    return names;
   }
 
   private static int handles() throws IOException {

@@ -17,6 +17,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import javax.tools.JavaCompiler;
 import javax.tools.ToolProvider;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
@@ -38,6 +39,7 @@ class FaultsTest {
 
   @BeforeEach
   void anEarlierReportStands() throws Exception {
+    Files.createDirectory(dir.resolve("tmp"));
     Files.writeString(dir.resolve("in.csv"), HEADER + String.format(ROW, 1));
     assertEquals(0, wait(start("", "in.csv")), said());
     before = report();
@@ -54,6 +56,7 @@ class FaultsTest {
     List<String> java = new ArrayList<>();
     java.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     java.addAll(List.of("-XX:-UsePerfData", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
+    java.add("-Djava.io.tmpdir=" + dir.resolve("tmp"));
     java.addAll(options);
     java.addAll(List.of("-cp", classPath));
     java.addAll(List.of("org.wellcurb.cli.Main", "screen", input, "--rules"));
@@ -98,6 +101,14 @@ class FaultsTest {
           .filter(name -> name.startsWith(".out"))
           .sorted()
           .toList();
+    }
+  }
+
+  /** Whatever a run did, and however it ended, it wrote nothing elsewhere. */
+  @AfterEach
+  void nothingIsLeftInTheFolderForTemporaryFiles() throws IOException {
+    try (Stream<Path> list = Files.list(dir.resolve("tmp"))) {
+      assertEquals(List.of(), list.toList());
     }
   }
 
