@@ -3,6 +3,7 @@ package org.wellcurb.formula;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -35,6 +36,12 @@ final class Lexer {
   private static final Pattern NUMBER = Pattern.compile("[0-9]+(\\.[0-9]+)?");
   private static final Pattern NAME =
       Pattern.compile("[A-Za-z_][A-Za-z0-9_]*(\\.[A-Za-z_][A-Za-z0-9_]*)*");
+  /** What would be taken for the name of an entry if it were written in capitals. */
+  private static final Set<String> WORDS =
+      Set.of(
+          "and", "or", "not", "is", "one", "of", "between", "if", "then", "else", "known", "table",
+          "min", "max", "abs", "round", "yes", "no");
+
   private static final Pattern SIGN = Pattern.compile("<=|>=|<>|[-+*/<>=(),%]");
 
   /** One way to write a unit. */
@@ -68,6 +75,11 @@ final class Lexer {
       return new Token(Kind.END, "", at, at, null);
     }
     char c = text.charAt(at);
+    boolean isAfterDigit = at > 0 && Character.isDigit(text.charAt(at - 1));
+    if (isAfterDigit && (c == '\'' || c == '"')) {
+      throw new FormulaException(
+          at, at + 1, "'" + c + "' is no unit here", c == '"' ? "write in" : "write ft");
+    }
     if (c == '\'') {
       return quoted();
     }
@@ -82,6 +94,11 @@ final class Lexer {
     }
     @Nullable String name = match(NAME);
     if (name != null) {
+      String small = name.toLowerCase(Locale.ROOT);
+      if (!small.equals(name) && WORDS.contains(small)) {
+        throw new FormulaException(
+            from, at, "the words of the language are in small letters", "write " + small);
+      }
       return new Token(Kind.NAME, name, from, at, null);
     }
     @Nullable String sign = match(SIGN);
@@ -97,6 +114,7 @@ final class Lexer {
       case '!' -> "write <> for not equal, or not";
       case '&' -> "write and";
       case '|' -> "write or";
+      case '.' -> "begin a number with a digit, such as 0.5";
       case '≥' -> "write >=";
       case '≤' -> "write <=";
       default -> "take it out";

@@ -1,5 +1,6 @@
 package org.wellcurb.formula;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
@@ -17,6 +18,14 @@ import org.wellcurb.workings.Working;
 
 /** What names mean and which dimensions go together. */
 final class Names {
+  private static final Set<String> GREATEST = Set.of("greater", "greatest", "larger", "largest");
+  private static final Set<String> LEAST = Set.of("lesser", "least", "smaller", "smallest");
+
+  /** A shorter name is part of too many keys. */
+  private static final int SHORTEST = 4;
+
+  private static final int MOST_ALIKE = 4;
+
   private final Scope scope;
 
   Names(Scope scope) {
@@ -42,7 +51,8 @@ final class Names {
     }
     Entry entry = scope.catalogue().find(text);
     if (entry == null) {
-      throw unknown(token, "entry", nearestName(text));
+      @Nullable String nearest = nearestName(text);
+      throw nearest == null ? unknownEntry(token) : unknown(token, "entry", nearest);
     }
     Dimension dimension = entry.kind().dimension();
     if (dimension != null) {
@@ -187,12 +197,18 @@ final class Names {
           + (days == Math.rint(days) ? String.valueOf((long) days) : String.valueOf(days))
           + " days";
     }
+    if (isBare && other.dimension().equals(Dimension.TIME)) {
+      return "give the number a unit, such as days or h";
+    }
     if (isBare) {
       for (Unit unit : Units.all()) {
         if (unit.dimension().equals(other.dimension()) && unit.system() != UnitSystem.METRIC) {
           return "give the number a unit, such as " + unit.symbol();
         }
       }
+    }
+    if (a.dimension().equals(Dimension.DATE) || b.dimension().equals(Dimension.DATE)) {
+      return "a day is written 2024-04-01, a span of days 60 days";
     }
     return "compare amounts of one dimension";
   }
@@ -206,5 +222,25 @@ final class Names {
             ? article + what + " must stand here"
             : token.text() + " is not " + article + what,
         nearest == null ? "see the list in rules/README.md" : "did you mean " + nearest + "?");
+  }
+
+  /** What would mend a name that stands for no entry and is near none. */
+  private FormulaException unknownEntry(Token token) {
+    String text = token.text();
+    String mend = "see the list in rules/README.md";
+    if (GREATEST.contains(text) || LEAST.contains(text)) {
+      mend = "write " + (LEAST.contains(text) ? "min" : "max") + "(80 ft, 30 ft)";
+    } else if (scope.catalogue().entries().stream().anyMatch(e -> e.choice(text) >= 0)) {
+      mend = "if it is a word to compare with, put it in quotes: '" + text + "'";
+    } else {
+      List<String> alike =
+          scope.catalogue().entries().stream()
+              .map(Entry::key)
+              .filter(key -> text.length() >= SHORTEST && key.contains(text))
+              .limit(MOST_ALIKE)
+              .toList();
+      mend = alike.isEmpty() ? mend : "there are " + String.join(", ", alike);
+    }
+    return new FormulaException(token.from(), token.to(), text + " is not an entry", mend);
   }
 }

@@ -191,6 +191,9 @@ final class Parser {
       return left;
     }
     next();
+    if (peek().is("=") || peek().is(">") || peek().is("<")) {
+      throw error(peek(), "two signs stand here", "write one, such as >= without a blank");
+    }
     Part right = sum();
     if (left.expr instanceof Expr.YesNo
         || left.expr instanceof Expr.Word
@@ -223,6 +226,12 @@ final class Parser {
   private Part is(Part left) throws FormulaException {
     expect("is");
     boolean isNegated = take("not");
+    if (peek().is("at") || peek().is("more") || peek().is("less") || peek().is("in")) {
+      throw error(
+          peek(),
+          "'" + peek().text() + "' has no meaning here",
+          peek().is("in") ? "write is one of 'word', 'word'" : "write a sign, such as >= or <");
+    }
     if (take("one")) {
       expect("of");
       Expr.Word word = wordOf(left);
@@ -314,7 +323,13 @@ final class Parser {
         }
         break;
       case TEXT:
-        throw error(token, "a word stands alone", "write entry is '" + token.text() + "'");
+        boolean isYesNo = token.text().equals("yes") || token.text().equals("no");
+        throw error(
+            token,
+            "a word stands alone",
+            isYesNo
+                ? "write is " + token.text() + ", without quotes"
+                : "write entry is '" + token.text() + "'");
       case END:
         throw error(token, "the formula ends too soon", "add what is to be compared");
     }
@@ -334,6 +349,10 @@ final class Parser {
     Token token = next();
     double value = Double.parseDouble(token.text());
     refuseUnknownUnit(token);
+    refuseThousands(token);
+    if (peek().kind() == Kind.NUMBER) {
+      throw error(peek(), "two numbers stand here", "write one amount, such as 5.5 ft or 6.25 in");
+    }
     Unit unit = token.unit() == null ? Units.ONE : token.unit();
     if (!peek().is("(") || tokens.get(at + 1).kind() != Kind.NUMBER) {
       return new Part(new Expr.Literal(unit.toSi(value), unit), token, token);
@@ -364,6 +383,18 @@ final class Parser {
         new Expr.Dual(unit.toSi(value), unit, other.toSi(Double.parseDouble(inside.text())), other),
         token,
         close);
+  }
+
+  /** {@code 1,000 ft}: only so that nobody reads it as 1 and 0 ft. */
+  private void refuseThousands(Token number) throws FormulaException {
+    if (number.unit() != null || !peek().is(",") || peek().from() != number.to()) {
+      return;
+    }
+    Token rest = tokens.get(at + 1);
+    if (rest.from() == peek().to() && rest.unit() != null && rest.text().matches("[0-9]{3}")) {
+      throw error(
+          peek(), "a number has no comma in it here", "write it without, such as 1000 ft");
+    }
   }
 
   /** A name right after a bare number was meant for its unit. */
@@ -511,12 +542,15 @@ final class Parser {
     if (part.expr instanceof Expr.Condition condition) {
       return condition;
     }
+    boolean isAmount = part.expr instanceof Expr.Amount;
     String what = part.expr instanceof Expr.Amount a ? "a " + a.dimension().label() : "a word";
     throw new FormulaException(
         part.from.from(),
         part.to.to(),
         what + " stands where a condition must",
-        "compare it with something");
+        isAmount
+            ? "compare it with something, on either side of and, or"
+            : "write is 'word', or is one of 'word', 'word'");
   }
 
   private Expr.Amount amountOf(Part part) throws FormulaException {
