@@ -37,10 +37,12 @@ public final class RuleWords {
     return mustApply(rule) == null ? rule.remedy() : words.say("must.apply.remedy");
   }
 
-  /** The entry that must apply, for a rule of ours; null for a pack's own. */
+  /** The entry that must apply, for a rule of ours; null for a pack's own, which has examples. */
   private static @Nullable String mustApply(Rule rule) {
     @Nullable Formula require = rule.program().texts().get(0).require();
-    return require != null && require.tree() instanceof Expr.Applies applies
+    return require != null
+            && rule.examples().isEmpty()
+            && require.tree() instanceof Expr.Applies applies
         ? applies.entry().key()
         : null;
   }
