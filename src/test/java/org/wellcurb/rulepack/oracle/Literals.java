@@ -19,6 +19,9 @@ final class Literals {
   void read(Expr expr) {
     if (expr instanceof Expr.Literal e) {
       amounts.add(new Figure(e.value(), e.unit()));
+    } else if (expr instanceof Expr.Dual e) {
+      amounts.add(new Figure(e.primary(), e.unit()));
+      amounts.add(new Figure(e.bracket(), e.bracketUnit()));
     } else if (expr instanceof Expr.Day e) {
       days.add(e.value());
     } else if (expr instanceof Expr.WorkingAmount e) {

@@ -18,6 +18,7 @@ final class SqlFormula {
   static final String SHIFT = "shift";
 
   private final SqlTables tables = new SqlTables(this);
+  private final List<Entry> compared = new ArrayList<>();
 
   /** Layers of columns to be computed before the formula, each {@code expression AS name}. */
   List<List<String>> layers() {
@@ -26,6 +27,9 @@ final class SqlFormula {
 
   SqlTruth truth(Expr.Condition c) {
     if (c instanceof Expr.Compare e) {
+      compared.clear();
+      entries(e.a());
+      entries(e.b());
       return compare(e.relation(), amount(e.a()), amount(e.b()));
     } else if (c instanceof Expr.Between e) {
       SqlAmount a = amount(e.a());
@@ -167,6 +171,8 @@ final class SqlFormula {
   SqlAmount amount(Expr.Amount a) {
     if (a instanceof Expr.Literal e) {
       return SqlAmount.of(e.value());
+    } else if (a instanceof Expr.Dual e) {
+      return dual(e);
     } else if (a instanceof Expr.Day e) {
       return SqlAmount.of(e.value());
     } else if (a instanceof Expr.EntryAmount e) {
@@ -183,6 +189,42 @@ final class SqlFormula {
       return choose(truth(e.test()), amount(e.then()), amount(e.otherwise()));
     }
     throw new UnsupportedOperationException("no SQL for " + a);
+  }
+
+  /** The bracketed figure, where all that is given was written in the system of its unit. */
+  private SqlAmount dual(Expr.Dual e) {
+    String system = "'" + e.bracketUnit().system() + "'";
+    List<String> all = new ArrayList<>();
+    List<String> any = new ArrayList<>();
+    for (Entry entry : compared) {
+      String name = column(entry);
+      all.add("(" + name + "_s <> 1 OR " + name + "_u = " + system + ")");
+      any.add(name + "_s = 1");
+    }
+    if (all.isEmpty()) {
+      return SqlAmount.of(e.primary());
+    }
+    String figure =
+        "(CASE WHEN "
+            + String.join(" AND ", all)
+            + " AND ("
+            + String.join(" OR ", any)
+            + ") THEN "
+            + SqlAmount.of(e.bracket()).lo()
+            + " ELSE "
+            + SqlAmount.of(e.primary()).lo()
+            + " END)";
+    return new SqlAmount(figure, figure, SqlTruth.NEVER);
+  }
+
+  /** The entries that a comparison compares; a dual limit stands beside entries only, as yet. */
+  private void entries(Expr.Amount a) {
+    if (a instanceof Expr.EntryAmount e) {
+      compared.add(e.entry());
+    } else if (a instanceof Expr.Arithmetic e) {
+      entries(e.a());
+      entries(e.b());
+    }
   }
 
   SqlAmount entry(Entry entry) {
@@ -331,6 +373,7 @@ final class SqlFormula {
     } else {
       all.add(name + "_lo DOUBLE");
       all.add(name + "_hi DOUBLE");
+      all.add(name + "_u VARCHAR");
     }
     return all;
   }
