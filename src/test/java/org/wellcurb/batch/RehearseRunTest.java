@@ -120,6 +120,16 @@ class RehearseRunTest {
   }
 
   @Test
+  void pageSaysWhatEachRuleAskedAndAsks() throws Exception {
+    run("old", "new", 1, "out");
+    String page = Files.readString(dir.resolve("out/index.html")).replaceAll("<[^>]*>", " ");
+    String text = page.replaceAll("\\s+", " ");
+    assertTrue(text.contains("In use: Distance to septic tank is at least 50 ft."), text);
+    assertTrue(text.contains("Tried: Distance to septic tank is at least 75 ft."), text);
+    assertTrue(text.contains("Tried: Distance to privy is at least 50 ft."), text);
+  }
+
+  @Test
   void recordsWithAPositionArePoints() throws Exception {
     run("old", "new", 1, "out");
     JsonNode points = new ObjectMapper().readTree(dir.resolve("out/changes.geojson").toFile());

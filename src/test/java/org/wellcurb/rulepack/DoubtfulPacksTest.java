@@ -58,6 +58,22 @@ class DoubtfulPacksTest {
   }
 
   @Test
+  void aPackIsCalledAsItsFolderIs(@TempDir Path folder) throws IOException, PackException {
+    Path other = Files.createDirectory(folder.resolve("other"));
+    Files.copy(FOLDER.resolve("clean").resolve("pack.json"), other.resolve("pack.json"));
+    Pack pack = PackLoader.loadForAuthor(other.toString());
+    assertEquals("other", PackLoader.folder(other.toString()));
+    assertEquals("other", PackLoader.folder(other.resolve("pack.json").toString()));
+    assertEquals("", PackLoader.folder("common-practice"));
+    assertEquals(
+        List.of(
+            "clean: doubtful: it stands in the folder other, by which packs built on it look for"
+                + " it: mend one of the names"),
+        Proof.of(pack, "other").statements().stream().map(Statement::sentence).toList());
+    assertTrue(Proof.of(pack, "clean").isClean());
+  }
+
+  @Test
   void variancesAreNotSaidToBeInJsonAlone(@TempDir Path folder) throws IOException, PackException {
     Path source = FOLDER.resolve("rule-that-only-json-can-answer").resolve("pack.json");
     String text = Files.readString(source).replace("layers", "record.variances");
