@@ -139,10 +139,18 @@ final class PossibleReadings {
           speech.phrase("reading.swapped", label, speech.label(catalogue.entry(slip.other())));
       case SIGN -> speech.phrase("reading.sign", label, meant);
       case NITRATE -> speech.phrase("reading.nitrate", label, meant);
-      case DATE -> speech.phrase("reading.date", label, record.written(slip.entry()));
+      case DATE -> date(record, label, record.written(slip.entry()));
       case DECIMAL -> speech.phrase("reading.decimal", label, meant);
       case DIGITS -> speech.phrase("reading.digits", label, meant);
     };
+  }
+
+  /** Names the date of the form that the number is like, if one is. */
+  private String date(WellRecord record, String label, String written) {
+    @Nullable Entry like = DateAmongNumbers.like(record, written);
+    return like == null
+        ? speech.phrase("reading.date", label, written)
+        : speech.phrase("reading.date.like", label, written, speech.label(like));
   }
 
   /** Entries that every broken relation reads; with none broken, those out of their range. */

@@ -162,6 +162,7 @@ class RealBatchesTest {
     String reading = rows("findings.csv").get(0).get("possible_reading");
     assertTrue(reading.toLowerCase(java.util.Locale.ROOT).contains("date"), reading);
     assertTrue(reading.contains("10112002"), reading);
+    assertTrue(reading.endsWith("looks like a date, much as dates completed"), reading);
   }
 
   @Test
