@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVParser;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Bounds;
@@ -55,6 +56,11 @@ final class RowFault {
   /** A longer text of several words that stands alone in a row is no id. */
   private static final int REMARK = 20;
 
+  /** {@code Page 2}, {@code Seite 2 von 9}: what stands where one printed page ends. */
+  private static final Pattern PAGE =
+      Pattern.compile(
+          "(?i)(page|seite|p\u00e1gina|pagina) *[0-9]+ *((of|sur|von|de|di|/) *[0-9]+)?");
+
   private RowFault() {}
 
   /**
@@ -63,7 +69,8 @@ final class RowFault {
    * @param column the column of the id
    */
   static @Nullable Fault ofRemark(String id, int column, RowView view, ColumnPlan plan) {
-    if (id.length() < REMARK || id.chars().filter(c -> c == ' ').count() < 2) {
+    boolean isLong = id.length() >= REMARK && id.chars().filter(c -> c == ' ').count() >= 2;
+    if (!isLong && !PAGE.matcher(id).matches()) {
       return null;
     }
     for (int c = 0; c < plan.columns; c++) {

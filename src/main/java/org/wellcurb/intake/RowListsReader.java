@@ -236,8 +236,14 @@ final class RowListsReader {
     reader.read(second, depthEntry, to, null, system, CellStyle.PLAIN);
     judge();
     add(from, to, material);
-    return scratch.record().state(depthEntry) != WellRecord.UNREADABLE
-        && second.record().state(depthEntry) != WellRecord.UNREADABLE;
+    return !isUnread(scratch.record()) && !isUnread(second.record());
+  }
+
+  /** True if something is written that did not become a depth; it is quoted on the sheet. */
+  private boolean isUnread(WellRecord depth) {
+    Note note = depth.note(depthEntry);
+    return depth.state(depthEntry) == WellRecord.UNREADABLE
+        || (!depth.isGiven(depthEntry) && note != Note.NONE && note != Note.SENTINEL);
   }
 
   /** Adds the layer whose depths were read last. */
@@ -247,9 +253,7 @@ final class RowListsReader {
     }
     WellRecord top = scratch.record();
     WellRecord bottom = second.record();
-    boolean unread =
-        top.state(depthEntry) == WellRecord.UNREADABLE
-            || bottom.state(depthEntry) == WellRecord.UNREADABLE;
+    boolean unread = isUnread(top) || isUnread(bottom);
     Note note = bottom.note(depthEntry);
     String above = top.written(depthEntry);
     String below = bottom.written(depthEntry);

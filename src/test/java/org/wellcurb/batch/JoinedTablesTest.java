@@ -209,4 +209,28 @@ class JoinedTablesTest {
         0, second.at("/inputs/1/setAside").asInt() + second.at("/inputs/2/setAside").asInt());
     assertTrue(page("sheets/C.html").contains("loam"), page("sheets/C.html"));
   }
+
+  @Test
+  void listsOfJsonAreCountedOnceForEachRecord() throws Exception {
+    Path file =
+        write(
+            "a.ndjson",
+            "{'record':{'id':'A'},'setbacks':[{'from':'septic_tank','distance':'100 ft'},"
+                + "{'from':'septic_tank','distance':'80 ft'},{'from':'moon','distance':'3 ft'}],"
+                + "'layers':[{'from':0,'to':'bottom','material':'clay'}]}\n"
+                + "{'record':{'id':'B'},'setback':{'septic_tank':'90 ft'},'setbacks':["
+                + "{'from':'septic_tank','distance':'95 ft'}],'layers':[{'from':0,'to':'20 ft'}]}\n"
+                + "{'record':{'id':'C'}}\n");
+    Files.writeString(file, Files.readString(file).replace('\'', '"'));
+    ScreenRequest plain = Runs.request(dir.resolve("out"), List.of("common-practice"), file);
+    Runs.run(Runs.withSheets(plain, SheetsFor.ALL, 20));
+    JsonNode run = new ObjectMapper().readTree(dir.resolve("out/run.json").toFile());
+    for (JsonNode column : run.at("/inputs/0/columns")) {
+      assertEquals(3, sum(column), column.toString());
+    }
+    assertEquals(2, column(run, 0, "setback.septic_tank").path("given").asInt());
+    assertEquals(1, column(run, 0, "layers").path("unreadable").asInt());
+    assertTrue(page("sheets/A.html").contains("“bottom: clay”") || page("sheets/A.html").contains("“0; bottom: clay”"));
+    assertTrue(page("sheets/A.html").contains("setbacks.moon “3 ft”"));
+  }
 }
