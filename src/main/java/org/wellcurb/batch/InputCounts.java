@@ -82,7 +82,7 @@ final class InputCounts {
           cells.rowsWithLostCharacters()
               + " rows hold bytes that are no character in this encoding, the first on line "
               + cells.firstLostCharacter()
-              + "; such characters are shown as \uFFFD. Export the file again in one encoding, or let"
+              + "; a placeholder stands for each. Export the file again in one encoding, or let"
               + " the header map name it.");
     }
     return new InputLine(
