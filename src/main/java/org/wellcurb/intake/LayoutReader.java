@@ -130,6 +130,13 @@ final class LayoutReader {
     if (!twice.isEmpty()) {
       return twice;
     }
+    for (RowFilter filter : map.only()) {
+      if (filter.column().find(header) < 0) {
+        return "the header map takes rows by the column "
+            + filter.column().label()
+            + ", which the file lacks";
+      }
+    }
     return map.columnNames().isEmpty() ? nameTwice() : mappedNameTwice();
   }
 

@@ -209,6 +209,16 @@ class HeaderMapTest {
   }
 
   @Test
+  void rowsAreNotTakenByAColumnThatIsNotThere() throws Exception {
+    String json =
+        "{'title':'t','columns':[{'column':'NO','entry':'record.id'}],"
+            + "'only':[{'column':'T','is':['W']}]}";
+    Gathered all = read(json, "NO,TYPE\nA,W\nB,P\n");
+    assertEquals(List.of(), all.ids(), "or pits would be screened as wells");
+    assertTrue(all.reasons().get(0).contains("by the column T, which the file lacks"));
+  }
+
+  @Test
   void constantsHoldForEveryRecord() throws Exception {
     String json =
         "{'title':'t','columns':[{'column':'NO','entry':'record.id'},"
