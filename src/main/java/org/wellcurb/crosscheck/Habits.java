@@ -5,14 +5,23 @@ package org.wellcurb.crosscheck;
  * weighed as the contractor's figures are spread over them.
  */
 final class Habits {
-  /** Steps that contractors honestly round to: feet, fives, tens, rods of 20 and 21 feet, ... */
-  private static final float[] STEPS = {100, 50, 25, 21, 20, 10, 5, 2, 1};
+  /**
+   * Steps that contractors honestly round to: feet, fives, tens, rods of 20 and 21 feet, and of 10,
+   * 9, 6, 5, 4.5 and 3 metres written in feet or of 25, 21 and 20 feet written in metres.
+   */
+  private static final float[] STEPS = {
+    100, 50, 32.808f, 29.528f, 25, 24, 22, 21, 20, 19.685f, 16.404f, 14.764f, 10, 9.8425f, 7.62f,
+    6.401f, 6.096f, 6, 5, 2, 1
+  };
+
+  /** How far from a multiple of a broken step a figure is that was rounded after it. */
+  private static final double ROUNDED = 0.51;
 
   /** Share of figures that are multiples of a step by which it is told. */
   private static final double OF_STEP = 0.6;
 
   /** Steps to which some of a contractor's crews may round, though most of its figures are not. */
-  private static final float[] CREW_STEPS = {100, 50, 25, 21, 20, 10};
+  private static final float[] CREW_STEPS = {100, 50, 25, 21, 20, 19.685f, 14.764f, 10};
 
   /** Fewest multiples of a step, and how many times others' share, by which a crew is told. */
   private static final int LEAST_OF_CREW = 5;
@@ -83,7 +92,13 @@ final class Habits {
   }
 
   static boolean isMultiple(float figure, float step) {
-    return Math.abs(figure - Math.rint(figure / step) * step) < 0.01;
+    double away = Math.abs(figure - Math.rint(figure / step) * step);
+    return away < (step == Math.rint(step) ? 0.01 : ROUNDED);
+  }
+
+  /** Whether its figures are made by rods whose multiples have last digits of their own. */
+  boolean isOfRods() {
+    return step > 5 && step % 5 != 0;
   }
 
   /** A share of all others' figures, never quite 0 nor 1: half a figure more, of one more. */

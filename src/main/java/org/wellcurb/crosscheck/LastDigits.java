@@ -25,7 +25,8 @@ final class LastDigits {
   private final double worth;
 
   LastDigits(Habits habits) {
-    for (int i = 0; i < habits.own.size(); i++) {
+    // Rods make last digits: of 6 metres, in feet, mostly 7, 8 and 9.
+    for (int i = 0; i < habits.own.size() && !habits.isOfRods(); i++) {
       int digit = digit(habits.own.figure(i));
       if (digit > 0) {
         own[digit] += (int) habits.own.count(i);

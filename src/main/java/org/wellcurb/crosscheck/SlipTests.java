@@ -109,7 +109,8 @@ final class SlipTests {
         double others = others(way, group);
         double p = Copying.tail(off[way][group], places[group], others, spreads[way]);
         boolean isMarked =
-            wells[way][group] >= UnitSlips.LEAST_SHARE * sizes[group]
+            Math.abs(Math.abs(middle[group]) - UnitSlips.FACTOR) <= UnitSlips.NEAR_MIDDLE
+                && wells[way][group] >= UnitSlips.LEAST_SHARE * sizes[group]
                 && off[way][group] >= UnitSlips.LEAST_SHARE * places[group];
         tried.add(
             new UnitSlips.Tried(

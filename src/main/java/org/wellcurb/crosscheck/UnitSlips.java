@@ -38,10 +38,13 @@ final class UnitSlips {
   private static final double USUAL = 0.05;
 
   /** The logarithm of 1 / 0.3048. */
-  private static final double FACTOR = Math.log(1 / 0.3048);
+  static final double FACTOR = Math.log(1 / 0.3048);
 
   /** How near to the factor a ratio is, in logarithms, to count for it. */
   private static final double NEAR = 0.35;
+
+  /** The same of the middle one of a group: it errs less. */
+  static final double NEAR_MIDDLE = 0.25;
 
   /** Share of a group's wells, and of its places, that must be near the factor. */
   static final double LEAST_SHARE = 0.5;

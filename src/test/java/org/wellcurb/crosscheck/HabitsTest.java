@@ -98,6 +98,18 @@ class HabitsTest {
     assertTrue(habits.othersShare(63) <= 3.0 / 101, "one figure is no step");
   }
 
+  /** Rods of 6 metres, written in whole feet: 118, 138, 157, 177, 197, ... */
+  @Test
+  void rodsOfMetresWrittenInFeetAreHonest() {
+    float[] own = new float[60];
+    for (int i = 0; i < own.length; i++) {
+      own[i] = Math.round((6 + i % 5) * 6 / 0.3048f);
+    }
+    Habits habits = habits(own, figures(100, 100, 1), false);
+    assertTrue(habits.othersShare(138) >= 18.0 / 101, "" + habits.othersShare(138));
+    assertFalse(new LastDigits(habits).isAble(), "their last digits are those of rods");
+  }
+
   @Test
   void digitsThatRoundingMakesDoNotCount() {
     assertEquals(0, LastDigits.digit(40));
