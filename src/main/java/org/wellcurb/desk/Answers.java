@@ -137,18 +137,24 @@ final class Answers {
 
   private Opened open(String name, byte[] body, int most) {
     Gathered gathered = new Gathered(most, words);
-    Input input = Input.of(name, body);
-    try (RecordSource source = new Sources(Catalogue.standard()).open(input)) {
-      @Nullable SetAside whole = source.unusable();
-      if (whole != null) {
-        return new Opened(List.of(), said(words, whole.reason()));
+    String unusable = "";
+    for (Input input : Input.of(name, body)) {
+      try (RecordSource source = new Sources(Catalogue.standard()).open(input)) {
+        @Nullable SetAside whole = source.unusable();
+        if (whole != null) {
+          unusable = unusable.isEmpty() ? said(words, whole.reason()) : unusable;
+          continue;
+        }
+        ChunkReader reader = new ChunkReader(Catalogue.standard());
+        for (Chunk chunk = source.next(); chunk != null; chunk = source.next()) {
+          reader.read(chunk, gathered);
+        }
+      } catch (IOException e) {
+        unusable = words.say("desk.unreadable", String.valueOf(e.getMessage()));
       }
-      ChunkReader reader = new ChunkReader(Catalogue.standard());
-      for (Chunk chunk = source.next(); chunk != null; chunk = source.next()) {
-        reader.read(chunk, gathered);
-      }
-    } catch (IOException e) {
-      return new Opened(List.of(), words.say("desk.unreadable", String.valueOf(e.getMessage())));
+    }
+    if (gathered.records.isEmpty() && !unusable.isEmpty()) {
+      return new Opened(List.of(), unusable);
     }
     return new Opened(gathered.records, gathered.problem());
   }

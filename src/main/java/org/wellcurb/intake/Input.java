@@ -4,6 +4,8 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,9 +25,20 @@ public record Input(
     this(file, path, form, "", opener);
   }
 
-  /** A file that someone holds in memory; its form is told by its name. */
-  public static Input of(String file, byte[] bytes) {
-    return new Input(file, null, Form.of(file), () -> new ByteArrayInputStream(bytes));
+  /**
+   * A file that someone holds in memory; its form is told by its name, of a packed one by what is
+   * in it. Of a workbook each sheet that can be seen.
+   */
+  public static List<Input> of(String file, byte[] bytes) {
+    @Nullable Form form = Form.of(file);
+    if (form == Form.SHEETS) {
+      List<Input> sheets = new ArrayList<>();
+      Workbooks.sheets(Workbooks.of(bytes), null, file, sheets, new ArrayList<>());
+      return sheets;
+    }
+    boolean isPacked = form == Form.ARCHIVE || form == Form.PACKED;
+    return List.of(
+        new Input(file, null, isPacked ? null : form, () -> new ByteArrayInputStream(bytes)));
   }
 
   /** Gives the bytes of an input. */

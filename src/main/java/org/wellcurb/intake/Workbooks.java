@@ -1,15 +1,19 @@
 package org.wellcurb.intake;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.List;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
+import org.apache.commons.compress.utils.SeekableInMemoryByteChannel;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.ReadingOptions;
 import org.dhatim.fastexcel.reader.Sheet;
 import org.dhatim.fastexcel.reader.SheetVisibility;
+import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Bounds;
 
 /** Workbooks: each sheet that is shown is an input. */
@@ -31,6 +35,14 @@ final class Workbooks {
     };
   }
 
+  /** A workbook that someone holds in memory. */
+  static Book of(byte[] bytes) {
+    return () -> {
+      check(bytes);
+      return new ReadableWorkbook(new ByteArrayInputStream(bytes), OPTIONS);
+    };
+  }
+
   /** A workbook in an archive; it is held in memory while it is read. */
   static Book of(Input.Opener opener) {
     return () -> {
@@ -42,8 +54,7 @@ final class Workbooks {
 
   /** Adds each sheet; a workbook with one only goes by the name of its file. */
   static void sheets(
-      Book book, Path path, String name, List<Input> inputs, List<PassedOver> passedOver)
-      throws IOException {
+      Book book, @Nullable Path path, String name, List<Input> inputs, List<PassedOver> passedOver) {
     List<Sheet> shown;
     try (ReadableWorkbook workbook = book.open()) {
       List<Sheet> sheets = workbook.getSheets().toList();
@@ -86,14 +97,29 @@ final class Workbooks {
   private static void check(Path path) throws IOException {
     try (ZipFile zip = new ZipFile(path.toFile())) {
       for (ZipEntry entry : zip.stream().map(ZipEntry.class::cast).toList()) {
-        boolean dense = entry.getSize() / Bounds.RATIO > Math.max(1, entry.getCompressedSize());
-        if (entry.getSize() > Bounds.SMALL && dense) {
-          throw new CutShort("unpacks to more than " + Bounds.RATIO + " times its size");
-        }
-        if (entry.getName().endsWith("sharedStrings.xml") && entry.getSize() > Bounds.TEXTS) {
-          throw new CutShort("holds more than " + Bounds.TEXTS + " bytes of texts; save it as CSV");
-        }
+        check(entry);
       }
+    }
+  }
+
+  private static void check(byte[] bytes) throws IOException {
+    try (org.apache.commons.compress.archivers.zip.ZipFile zip =
+        org.apache.commons.compress.archivers.zip.ZipFile.builder()
+            .setSeekableByteChannel(new SeekableInMemoryByteChannel(bytes))
+            .get()) {
+      for (ZipEntry entry : Collections.list(zip.getEntries())) {
+        check(entry);
+      }
+    }
+  }
+
+  private static void check(ZipEntry entry) throws CutShort {
+    boolean dense = entry.getSize() / Bounds.RATIO > Math.max(1, entry.getCompressedSize());
+    if (entry.getSize() > Bounds.SMALL && dense) {
+      throw new CutShort("unpacks to more than " + Bounds.RATIO + " times its size");
+    }
+    if (entry.getName().endsWith("sharedStrings.xml") && entry.getSize() > Bounds.TEXTS) {
+      throw new CutShort("holds more than " + Bounds.TEXTS + " bytes of texts; save it as CSV");
     }
   }
 }

@@ -237,4 +237,48 @@ class WorkbookTest {
   void theFormatOfANumberTellsWhetherItIsADay(int id, String pattern, boolean date) {
     assertEquals(date, SheetCell.isDate(id, pattern));
   }
+
+  @Test
+  void aWorkbookHeldInMemoryGivesEachSheetThatCanBeSeen() throws IOException {
+    java.io.ByteArrayOutputStream out = new java.io.ByteArrayOutputStream();
+    try (Workbook workbook = new Workbook(out, "test", "1.0")) {
+      for (String name : List.of("north", "south", "hidden")) {
+        Worksheet sheet = workbook.newWorksheet(name);
+        sheet.value(0, 0, "record.id");
+        sheet.value(1, 0, name + "-1");
+        if (name.equals("hidden")) {
+          sheet.setVisibilityState(VisibilityState.HIDDEN);
+        }
+      }
+    }
+    List<Input> inputs = Input.of("book.xlsx", out.toByteArray());
+    assertEquals(
+        List.of("book.xlsx!north", "book.xlsx!south"), inputs.stream().map(Input::file).toList());
+    for (Input input : inputs) {
+      try (RecordSource source = new Sources(Catalogue.standard()).open(input)) {
+        assertEquals(null, source.unusable());
+      }
+    }
+  }
+
+  @Test
+  void aWorkbookHeldInMemoryIsBoundedAndABrokenOneSaid() throws IOException {
+    java.io.ByteArrayOutputStream out = new java.io.ByteArrayOutputStream();
+    try (ZipOutputStream zip = new ZipOutputStream(out)) {
+      zip.putNextEntry(new ZipEntry("xl/sharedStrings.xml"));
+      byte[] blanks = new byte[1 << 20];
+      for (int i = 0; i < 300; i++) {
+        zip.write(blanks);
+      }
+    }
+    for (byte[] bytes :
+        List.of(out.toByteArray(), "PK no workbook".getBytes(StandardCharsets.UTF_8))) {
+      List<Input> inputs = Input.of("book.xlsx", bytes);
+      assertEquals(1, inputs.size());
+      try (RecordSource source = new Sources(Catalogue.standard()).open(inputs.get(0))) {
+        SetAside whole = source.unusable();
+        assertTrue(whole != null && whole.reason().startsWith("is not a workbook"), "" + whole);
+      }
+    }
+  }
 }
