@@ -154,7 +154,7 @@
 <@l.head t("col.place")><#if s.row gt 0>${t("place", s.file, s.row)}<#else>${s.file}</#if></@l.head>
 <@l.cell t("col.column")>${s.column}</@l.cell>
 <@l.cell t("col.reason")><@l.own s.reason /></@l.cell>
-<@l.cell t("col.text")>“${s.text}”</@l.cell>
+<@l.cell t("col.text")>${t("quoted", s.text)}</@l.cell>
 </@l.row>
 </#list>
 </@l.table>

@@ -19,12 +19,12 @@
 <li class="point ${f.kind}" value="${f.number}">
 <p><b>${f.sentence}</b> <span class="soft">(${t("kind.short.one." + f.kind)})</span></p>
 <dl class="plain">
-<div><dt>${t("finding.asked")}:</dt><dd><@l.own f.title /></dd></div>
-<#if f.written?has_content><div><dt>${t("col.written")}:</dt><dd>“${f.written}”</dd></div></#if>
-<#if f.reading?has_content><div><dt>${t("finding.reading")}:</dt><dd>${f.reading}</dd></div></#if>
-<div><dt>${t("finding.remedy")}:</dt><dd><@l.own f.remedy /></dd></div>
-<#if f.older?has_content><div><dt>${t("finding.judged")}:</dt><dd>${f.older}</dd></div></#if>
-<div><dt>${t("finding.source")}:</dt><dd><@l.source f.source /></dd></div>
+<div><dt>${t("finding.asked")}${t("colon")}</dt><dd><@l.own f.title /></dd></div>
+<#if f.written?has_content><div><dt>${t("col.written")}${t("colon")}</dt><dd>${t("quoted", f.written)}</dd></div></#if>
+<#if f.reading?has_content><div><dt>${t("finding.reading")}${t("colon")}</dt><dd>${f.reading}</dd></div></#if>
+<div><dt>${t("finding.remedy")}${t("colon")}</dt><dd><@l.own f.remedy /></dd></div>
+<#if f.older?has_content><div><dt>${t("finding.judged")}${t("colon")}</dt><dd>${f.older}</dd></div></#if>
+<div><dt>${t("finding.source")}${t("colon")}</dt><dd><@l.source f.source /></dd></div>
 </dl>
 <p class="answer"><span class="tick"></span>${t("notice.corrected")} <span class="line"></span></p>
 <p class="answer"><span class="tick"></span>${t("notice.explained")} <span class="line"></span></p>

@@ -36,8 +36,8 @@
 <#if r.when?has_content><div><dt>${t("rulebook.when")}</dt><dd>${r.when}.</dd></div></#if>
 <#if r.judgedBy?has_content><div><dt>${t("rulebook.ownday")}</dt><dd>${r.judgedBy}.</dd></div></#if>
 <#if r.subject?has_content><div><dt>${t("rulebook.subject")}</dt><dd>${r.subject}</dd></div></#if>
-<div><dt>${t("finding.because")}:</dt><dd><@l.own r.because /></dd></div>
-<div><dt>${t("finding.remedy")}:</dt><dd><@l.own r.remedy /></dd></div>
+<div><dt>${t("finding.because")}${t("colon")}</dt><dd><@l.own r.because /></dd></div>
+<div><dt>${t("finding.remedy")}${t("colon")}</dt><dd><@l.own r.remedy /></dd></div>
 </dl>
 <#if r.examples?has_content>
 <details><summary>${t("rulebook.examples")} <span class="soft">(${r.examples?size})</span> <@l.unprinted /></summary>

@@ -131,7 +131,7 @@
 <#list g.lines as e>
 <@l.row>
 <@l.head t("col.entry")>${e.label}</@l.head>
-<@l.cell t("col.written")>“${e.written}”</@l.cell>
+<@l.cell t("col.written")>${t("quoted", e.written)}</@l.cell>
 <@l.cell t("col.read")><#if e.read?has_content>${e.read}<#else>${t("amount.unknown")}</#if><#list e.notes as note><br><b class="note">${note}</b></#list></@l.cell>
 </@l.row>
 </#list>
@@ -143,7 +143,7 @@
 <#if v.extras?has_content>
 <details><summary>${t("extras.title")} <span class="soft">(${v.extras?size})</span> <@l.unprinted /></summary>
 <p>${t("extras.lead")}</p>
-<dl class="plain"><#list v.extras as x><div><dt>${x.name}</dt><dd>“${x.text}”</dd></div></#list></dl>
+<dl class="plain"><#list v.extras as x><div><dt>${x.name}</dt><dd>${t("quoted", x.text)}</dd></div></#list></dl>
 </details>
 </#if>
 </@l.section>

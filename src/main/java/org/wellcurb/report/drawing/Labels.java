@@ -11,13 +11,9 @@ final class Labels {
   private static final int GAP = 19;
   private static final int LEAD = 12;
 
-  private record Row(double wanted, String text, List<Mark> marks) {
+  private record Row(double wanted, String text, List<Mark> marks, boolean hasLead) {
     Row {
       marks = List.copyOf(marks);
-    }
-
-    boolean hasLead() {
-      return !text.isEmpty();
     }
   }
 
@@ -39,17 +35,24 @@ final class Labels {
 
   /** A label of something at this height, which is not above that of the one before it. */
   void add(double y, String text, List<Mark> marks) {
-    if (marks.isEmpty() || Lettering.width(text) + Svg.width(marks) <= room) {
-      rows.add(new Row(y, text, marks));
+    // The end of a label is its figure, which must not be lost: what does not fit goes on below.
+    int blank = Lettering.width(text) > room ? text.lastIndexOf(' ', text.length() - 6) : -1;
+    if (blank > 0) {
+      rows.add(new Row(y, text.substring(0, blank), List.of(), true));
+      rows.add(new Row(y, text.substring(blank + 1), marks, false));
       return;
     }
-    rows.add(new Row(y, text, List.of()));
+    if (marks.isEmpty() || Lettering.width(text) + Svg.width(marks) <= room) {
+      rows.add(new Row(y, text, marks, true));
+      return;
+    }
+    rows.add(new Row(y, text, List.of(), true));
     for (int i = 0; i < marks.size(); ) {
       int end = i + 1;
       while (end < marks.size() && Svg.width(marks.subList(i, end + 1)) <= room) {
         end++;
       }
-      rows.add(new Row(y, "", marks.subList(i, end)));
+      rows.add(new Row(y, "", marks.subList(i, end), false));
       i = end;
     }
   }
@@ -66,7 +69,7 @@ final class Labels {
       }
       String text = Lettering.cut(row.text(), room);
       svg.text("label", left, at[i] + 5, text);
-      double x = row.hasLead() ? left + 4 + Lettering.width(text) : left;
+      double x = text.isEmpty() ? left : left + 4 + Lettering.width(text);
       svg.marks(x, at[i] + 5, row.marks());
     }
     return at.length == 0 ? top : at[at.length - 1];

@@ -73,7 +73,10 @@ public final class Amounts {
     Unit unit = shown(written);
     return unit.isReversed() || written.isReversed()
         ? plain(value, written, Numerals.TIDY)
-        : plain(unit.differenceFromSi(value * written.factor()), unit, Numerals.TIDY);
+        : plain(
+            unit.differenceFromSi(value * written.factor()),
+            unit,
+            unit.equals(written) ? Numerals.TIDY : Numerals.ROUGH);
   }
 
   /** A day, such as {@code 2012-05-01}. */

@@ -12,6 +12,9 @@ public final class Numerals {
   /** Numerals of a figure brought to another unit: what a person can use. */
   public static final int TIDY = 4;
 
+  /** Numerals of a difference brought to another unit, which nobody measured. */
+  public static final int ROUGH = 3;
+
   private static final double HUGE = 1e12;
   private static final double TINY = 1e-9;
 

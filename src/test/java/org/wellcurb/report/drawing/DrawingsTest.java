@@ -203,6 +203,15 @@ final class DrawingsTest {
   }
 
   @Test
+  void aLabelTooLongGoesOnBelowWithItsFigure() {
+    Svg svg = new Svg("section", WIDTH, "t");
+    Labels labels = new Labels(100, 200, 150);
+    labels.add(40, "A label that is far too long to stand in one row 1379 kPa", List.of());
+    labels.draw(svg, 10);
+    assertTrue(svg.close(90).contains(">1379 kPa<"), svg.close(90));
+  }
+
+  @Test
   void aLimitThatOnlyARuleKnowsIsDrawn() {
     WellRecord record =
         new Form("FW-1")
