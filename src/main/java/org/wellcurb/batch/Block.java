@@ -6,6 +6,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.RecordFiller;
+import org.wellcurb.record.RecordMark;
 import org.wellcurb.record.WellRecord;
 import org.wellcurb.rulepack.Pack;
 import org.wellcurb.screening.LaneScreener;
@@ -26,6 +27,8 @@ final class Block {
   private final List<@Nullable LaneScreener> judges = new ArrayList<>();
 
   private final RecordFiller[] records = new RecordFiller[LaneScreener.MOST];
+  private final WellRecord[] taken = new WellRecord[LaneScreener.MOST];
+  private final long[] marks = new long[LaneScreener.MOST];
   private final int[] packOf = new int[LaneScreener.MOST];
   private int size;
 
@@ -35,6 +38,7 @@ final class Block {
     packs.forEach(pack -> judges.add(null));
     for (int i = 0; i < records.length; i++) {
       records[i] = new RecordFiller(Catalogue.standard());
+      taken[i] = records[i].record();
     }
   }
 
@@ -62,8 +66,9 @@ final class Block {
     return size;
   }
 
-  /** Judges all that were taken. */
+  /** Judges all that were taken, and works out their marks. */
   void judge() {
+    RecordMark.of(taken, size, marks);
     if (size < FEW) {
       return;
     }
@@ -78,7 +83,12 @@ final class Block {
   }
 
   WellRecord record(int place) {
-    return records[place].record();
+    return taken[place];
+  }
+
+  /** Its {@link RecordMark}. */
+  long mark(int place) {
+    return marks[place];
   }
 
   int pack(int place) {

@@ -156,12 +156,12 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     for (int i = 0; i < block.size(); i++) {
       int pack = block.pack(i);
       WellRecord record = block.record(i);
-      judge(record, pack, block.outcomes(i, screeners.get(pack)));
+      judge(record, block.mark(i), pack, block.outcomes(i, screeners.get(pack)));
     }
     block.clear();
   }
 
-  private void judge(WellRecord record, int pack, byte[] judged) {
+  private void judge(WellRecord record, long mark, int pack, byte[] judged) {
     tallies.get(pack).add(judged);
     count(judged, kindOfRule.get(pack));
     if (!record.variances().isEmpty()) {
@@ -170,8 +170,8 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     result.screened++;
     String packId = plan.packs().get(pack).id();
     RecordsCsv.put(result.records, record, packId, outcomes, kinds);
-    long mark = RecordMark.of(record, hashes);
     if (plan.request().looks().crosscheck()) {
+      RecordMark.hashes(record, hashes);
       survey(record, pack, judged);
     }
     String driller = texts.of(record, Whose.DRILLER);

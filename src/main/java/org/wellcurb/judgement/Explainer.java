@@ -184,6 +184,9 @@ public final class Explainer {
   }
 
   private DatedText pick(RuleProgram rule, List<DatedText> texts, Outcome outcome) {
+    if (texts.size() == 1) {
+      return texts.get(0);
+    }
     for (DatedText text : texts) {
       if (judge.outcome(rule, text) == outcome) {
         return text;

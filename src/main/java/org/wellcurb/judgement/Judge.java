@@ -319,7 +319,8 @@ public final class Judge {
 
   /** Leaves the frame at the first way that gives this outcome; at the first way if none does. */
   void atWayThatGives(RuleProgram rule, DatedText text, Outcome outcome) {
-    for (int way = 0; way < shifts.count(); way++) {
+    // Where there is one way only, it is that.
+    for (int way = 0; shifts.count() > 1 && way < shifts.count(); way++) {
       shifts.apply(frame, way);
       if (atThisDatum(rule, text) == outcome.ordinal()) {
         return;

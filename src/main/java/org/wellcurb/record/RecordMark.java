@@ -1,5 +1,7 @@
 package org.wellcurb.record;
 
+import java.util.Arrays;
+
 /**
  * A mark of what a record was read as: two records with one mark say the same, entry by entry,
  * whatever columns they stood in. 64 bits: chance makes two of a million records alike once in some
@@ -8,26 +10,60 @@ package org.wellcurb.record;
 public final class RecordMark {
   private static final long FACTOR = 0x9E3779B97F4A7C15L;
 
+  /** Records whose marks are worked out in turn. */
+  private static final int IN_TURN = 8;
+
   private static final int LAYERS = Catalogue.standard().index("layers");
 
   private RecordMark() {}
 
   /** The mark of a record. */
   public static long of(WellRecord record) {
-    return of(record, new int[record.state.length]);
+    long mark = 1;
+    for (int i = 0; i < record.state.length; i++) {
+      mark = entry(mark, record, i);
+    }
+    return others(mark, record);
   }
 
   /**
-   * The mark of a record and, in the same reading of it, a hash of the value of each entry.
+   * The mark of a record, and a hash of the value of each entry.
    *
    * @param hashes takes the hashes of entries that are given, by entry; the others are left alone.
    *     Neither units nor how finely a value is written count in them
    */
   public static long of(WellRecord record, int[] hashes) {
-    long mark = 1;
+    hashes(record, hashes);
+    return of(record);
+  }
+
+  /**
+   * The marks of the first {@code count} records. Each step of a mark waits for the one before, so
+   * the marks of some records are worked out in turn: the steps of one fill the waits of the
+   * others.
+   *
+   * @param marks takes the marks
+   */
+  public static void of(WellRecord[] records, int count, long[] marks) {
+    for (int first = 0; first < count; first += IN_TURN) {
+      int end = Math.min(count, first + IN_TURN);
+      Arrays.fill(marks, first, end, 1);
+      int entries = records[first].state.length;
+      for (int i = 0; i < entries; i++) {
+        for (int k = first; k < end; k++) {
+          marks[k] = entry(marks[k], records[k], i);
+        }
+      }
+      for (int k = first; k < end; k++) {
+        marks[k] = others(marks[k], records[k]);
+      }
+    }
+  }
+
+  /** A hash of the value of each entry that is given, as {@link #of(WellRecord, int[])} has it. */
+  public static void hashes(WellRecord record, int[] hashes) {
     byte[] state = record.state;
     for (int i = 0; i < state.length; i++) {
-      mark = entry(mark, record, i);
       if (state[i] != WellRecord.UNKNOWN) {
         String text = record.text[i];
         long lo = Double.doubleToLongBits(record.lo[i]);
@@ -36,6 +72,10 @@ public final class RecordMark {
         hashes[i] = hash(value + state[i]);
       }
     }
+  }
+
+  private static long others(long before, WellRecord record) {
+    long mark = before;
     for (Layer layer : record.layers) {
       mark = of(mark, layer.toString());
     }
