@@ -36,6 +36,7 @@ final class Lexer {
   private static final Pattern NUMBER = Pattern.compile("[0-9]+(\\.[0-9]+)?");
   private static final Pattern NAME =
       Pattern.compile("[A-Za-z_][A-Za-z0-9_]*(\\.[A-Za-z_][A-Za-z0-9_]*)*");
+
   /** What would be taken for the name of an entry if it were written in capitals. */
   private static final Set<String> WORDS =
       Set.of(

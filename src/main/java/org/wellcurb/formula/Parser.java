@@ -392,8 +392,7 @@ final class Parser {
     }
     Token rest = tokens.get(at + 1);
     if (rest.from() == peek().to() && rest.unit() != null && rest.text().matches("[0-9]{3}")) {
-      throw error(
-          peek(), "a number has no comma in it here", "write it without, such as 1000 ft");
+      throw error(peek(), "a number has no comma in it here", "write it without, such as 1000 ft");
     }
   }
 

@@ -54,7 +54,11 @@ final class Workbooks {
 
   /** Adds each sheet; a workbook with one only goes by the name of its file. */
   static void sheets(
-      Book book, @Nullable Path path, String name, List<Input> inputs, List<PassedOver> passedOver) {
+      Book book,
+      @Nullable Path path,
+      String name,
+      List<Input> inputs,
+      List<PassedOver> passedOver) {
     List<Sheet> shown;
     try (ReadableWorkbook workbook = book.open()) {
       List<Sheet> sheets = workbook.getSheets().toList();

@@ -48,8 +48,7 @@ public final class Cautions {
 
   private final List<WorkingShown> workings;
 
-  private Cautions(
-      WellRecord record, List<RuleResult> results, List<WorkingShown> workings) {
+  private Cautions(WellRecord record, List<RuleResult> results, List<WorkingShown> workings) {
     this.workings = workings;
     this.record = record;
     this.catalogue = record.catalogue();

@@ -161,7 +161,8 @@ final class SlipTrial {
   private boolean holdsAll(int[] rules, boolean onlyRelations) {
     for (int k : rules) {
       boolean isLeftOut =
-          outcomes[k] == Outcome.WAIVED.ordinal() || (onlyRelations && Arrays.binarySearch(relations, k) < 0);
+          outcomes[k] == Outcome.WAIVED.ordinal()
+              || (onlyRelations && Arrays.binarySearch(relations, k) < 0);
       if (!isLeftOut && judge.outcome(programs[k]) == Outcome.FALLS_SHORT.ordinal()) {
         return false;
       }

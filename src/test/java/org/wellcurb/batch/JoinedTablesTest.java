@@ -230,7 +230,9 @@ class JoinedTablesTest {
     }
     assertEquals(2, column(run, 0, "setback.septic_tank").path("given").asInt());
     assertEquals(1, column(run, 0, "layers").path("unreadable").asInt());
-    assertTrue(page("sheets/A.html").contains("“bottom: clay”") || page("sheets/A.html").contains("“0; bottom: clay”"));
+    assertTrue(
+        page("sheets/A.html").contains("“bottom: clay”")
+            || page("sheets/A.html").contains("“0; bottom: clay”"));
     assertTrue(page("sheets/A.html").contains("setbacks.moon “3 ft”"));
   }
 }

@@ -69,8 +69,7 @@ class MilderOrderTest {
     assertEquals(
         Outcome.CANNOT_TELL, code.outcome("permit-covers-well", "record.variances=grout-ring: P"));
     code.doesNotApply("permit-covers-well", Y2020);
-    assertEquals(
-        Outcome.CANNOT_TELL, code.outcome("yield-test-steady", "water.test_duration=3 h"));
+    assertEquals(Outcome.CANNOT_TELL, code.outcome("yield-test-steady", "water.test_duration=3 h"));
     code.doesNotApply("yield-test-steady", "water.test_duration=4 h");
   }
 }
