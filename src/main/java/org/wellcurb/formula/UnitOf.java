@@ -12,7 +12,8 @@ public final class UnitOf {
 
   /**
    * For an entry the unit that it was written in; for a working that of the record's system; for a
-   * sum that of the first entry of its dimension; for a limit its own.
+   * sum that of the first entry of its dimension; for a limit its own, and within a sum the side of
+   * the record's system.
    */
   public static Unit amount(Expr.Amount amount, Evaluation at) {
     if (amount instanceof Expr.WorkingAmount working) {
@@ -55,7 +56,7 @@ public final class UnitOf {
         return value.unit();
       }
       if (part instanceof Expr.Dual d) {
-        return d.unit();
+        return d.bracketUnit().system() == system(at) ? d.bracketUnit() : d.unit();
       }
       if (part instanceof Expr.FigureAmount f) {
         return f.unit();

@@ -204,7 +204,11 @@ public final class WorkingWords {
       @Nullable String name = ASSUMED.get(entry.key());
       if (name != null) {
         @Nullable Figure figure = at.scope().workings().figure(name);
-        String value = figure == null ? "" : speech.amount(at.scope().figure(name), figure.unit());
+        String value =
+            figure == null
+                ? ""
+                : speech.amount(
+                    at.scope().figure(name), Counterpart.of(figure.unit(), UnitOf.system(at)));
         assumed.add(speech.phrase("assumed." + entry.key(), value));
       }
     }
