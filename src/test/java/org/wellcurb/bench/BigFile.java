@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Makes a big file of records from a seed: about 84 columns and 400 bytes a record, coherent (a
+ * Makes a big file of records from a seed: some 86 columns and 470 bytes a record, coherent (a
  * well that could be), with a fault in one of ten. The same seed gives the same file; record {@code
  * n} is the same however many follow.
  *
