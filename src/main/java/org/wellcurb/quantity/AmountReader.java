@@ -35,7 +35,7 @@ public final class AmountReader {
     }
     String plain = Glyphs.withoutMark(Glyphs.plain(text));
     if (BOXES.contains(plain.toLowerCase(Locale.ROOT))) {
-      return new Reading.Unsure(Note.BOX);
+      return new Reading.Unreadable(Note.BOX);
     }
     @Nullable Unit taken = expected.taken(bare);
     if (taken == null) {

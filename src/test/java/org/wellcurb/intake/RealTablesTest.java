@@ -393,7 +393,7 @@ class RealTablesTest {
   void aTickedBoxIsNoDistance() {
     reads(
         "setback.septic_tank [ft]",
-        cells("Yes", "unreadable NOT_A_NUMBER", "X", "unreadable NOT_A_NUMBER", "75", "22.8600"));
+        cells("Yes", "unreadable BOX", "X", "unreadable BOX", "75", "22.8600"));
   }
 
   /** Marks, line ends within cells, control characters, apostrophes, misspelt headings. */
