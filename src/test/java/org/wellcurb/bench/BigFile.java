@@ -10,9 +10,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Makes a big file of records from a seed: some 86 columns and 470 bytes a record, coherent (a
- * well that could be), with a fault in one of ten. The same seed gives the same file; record {@code
- * n} is the same however many follow.
+ * Makes a big file of records from a seed: some 86 columns and 470 bytes a record, coherent (a well
+ * that could be), with a fault in one of ten. The same seed gives the same file; record {@code n}
+ * is the same however many follow.
  *
  * <p>Run it with {@code mvn -q -P bench test-compile exec:java
  * -Dexec.mainClass=org.wellcurb.bench.BigFile -Dexec.classpathScope=test -Dexec.args="1 1000000
