@@ -182,7 +182,7 @@ class FrenchPagesTest {
     String text =
         html.replaceAll("(?s)<(style|script|title)>.*?</\\1>", "")
             .replaceAll("(?s)<span lang=\"en\">[^<]*</span>", "")
-            .replaceAll("“[^”<]*”|« [^»<]* »", "");
+            .replaceAll("“[^”<]*”|«[ \u00a0][^»<]*[ \u00a0]»", "");
     List<String> said = new ArrayList<>();
     Matcher heard =
         Pattern.compile("(?:aria-label|data-l|data-[a-z]+|title|content)=\"([^\"]*)\"")
