@@ -147,10 +147,17 @@ public sealed interface Expr {
   /** Whether an entry is said not to apply although it must (made by {@code mustApply} only). */
   record Applies(Entry entry) implements Condition {}
 
-  /** Whether a word is one of these, in lower case; or, negated, none of them. */
-  record IsOneOf(Word word, List<String> words, boolean isNegated) implements Condition {
+  /**
+   * Whether a word is one of these; or, negated, none of them.
+   *
+   * @param words the words in lower case, as they are compared
+   * @param shown the same as the pack writes them
+   */
+  record IsOneOf(Word word, List<String> words, List<String> shown, boolean isNegated)
+      implements Condition {
     public IsOneOf {
       words = List.copyOf(words);
+      shown = List.copyOf(shown);
     }
   }
 

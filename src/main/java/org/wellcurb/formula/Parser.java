@@ -4,6 +4,7 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Lexer.Kind;
@@ -236,21 +237,33 @@ final class Parser {
       expect("of");
       Expr.Word word = wordOf(left);
       List<String> words = new ArrayList<>();
+      List<String> shown = new ArrayList<>();
       Token last;
       do {
         last = next();
         words.add(names.word(word, last));
+        shown.add(shown(word, last));
       } while (take(","));
-      return new Part(new Expr.IsOneOf(word, words, isNegated), left.from, last);
+      return new Part(new Expr.IsOneOf(word, words, shown, isNegated), left.from, last);
     }
     Token token = peek();
     if (token.kind() == Kind.TEXT || token.kind() == Kind.NUMBER) {
       next();
       Expr.Word word = wordOf(left);
       return new Part(
-          new Expr.IsOneOf(word, List.of(names.word(word, token)), isNegated), left.from, token);
+          new Expr.IsOneOf(
+              word, List.of(names.word(word, token)), List.of(shown(word, token)), isNegated),
+          left.from,
+          token);
     }
     return same(left, factor(), isNegated);
+  }
+
+  /** A choice as the catalogue writes it, whose words are small; other words as the pack does. */
+  private static String shown(Expr.Word word, Token token) {
+    boolean isChoice = word instanceof Expr.EntryWord of && !of.entry().choices().isEmpty();
+    String text = token.text().trim();
+    return isChoice ? text.toLowerCase(Locale.ROOT) : text;
   }
 
   /** {@code x is y} for yes-no and for two words. */

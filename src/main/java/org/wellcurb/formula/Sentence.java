@@ -57,7 +57,7 @@ public final class Sentence {
       return speech.phrase("applies", speech.label(e.entry()));
     } else if (c instanceof Expr.IsOneOf e) {
       return speech.phrase(
-          e.isNegated() ? "is.not.one" : "is.one", word(e.word()), list(e.words()));
+          e.isNegated() ? "is.not.one" : "is.one", word(e.word()), list(e.shown()));
     } else if (c instanceof Expr.SameWord e) {
       return speech.phrase(e.isNegated() ? "is.not.one" : "is.one", word(e.a()), word(e.b()));
     } else if (c instanceof Expr.Not e) {

@@ -40,10 +40,21 @@ public record Table(String name, List<Entry> by, @Nullable Dimension gives, List
   /** {@code *}: any. */
   public record Any() implements Cell {}
 
-  /** One of these words, in lower case; for yes-no {@code yes} and {@code no}. */
-  public record Words(List<String> words) implements Cell {
+  /**
+   * One of these words; for yes-no {@code yes} and {@code no}.
+   *
+   * @param words the words in lower case, as they are compared
+   * @param shown the same as the pack writes them
+   */
+  public record Words(List<String> words, List<String> shown) implements Cell {
     public Words {
       words = List.copyOf(words);
+      shown = List.copyOf(shown);
+    }
+
+    /** Words that are written as they are compared. */
+    public Words(List<String> words) {
+      this(words, words);
     }
   }
 
@@ -59,8 +70,13 @@ public record Table(String name, List<Entry> by, @Nullable Dimension gives, List
   /** What a row gives. */
   public sealed interface Value {}
 
-  /** A word. */
-  public record Word(String word) implements Value {}
+  /**
+   * A word.
+   *
+   * @param word in lower case, as it is compared
+   * @param shown as the pack writes it
+   */
+  public record Word(String word, String shown) implements Value {}
 
   /**
    * An amount, or two: the figure outside the brackets and the one inside.

@@ -51,7 +51,7 @@ final class Margins {
     } else if (c instanceof Expr.Applies e) {
       return words(e.entry(), Wanted.GIVEN);
     } else if (c instanceof Expr.IsOneOf e) {
-      return words(first(e), Wanted.oneOf(e.words(), e.isNegated()));
+      return words(first(e), Wanted.oneOf(e.shown(), e.isNegated()));
     }
     return words(first(c), "");
   }

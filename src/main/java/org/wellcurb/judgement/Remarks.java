@@ -119,7 +119,7 @@ final class Remarks {
           ? primary
           : primary + " (" + speech.limit(amount.bracket(), amount.bracketUnit()) + ")";
     }
-    return ((Table.Word) value).word();
+    return ((Table.Word) value).shown();
   }
 
   /** Which depths were brought to ground, and by how much. */

@@ -61,13 +61,13 @@ final class BothUnits {
           ? amount(amount.primary(), amount.unit())
           : primary + " (" + written.amount(amount.bracket(), bracket) + ")";
     }
-    return words.choice(((Table.Word) value).word());
+    return words.choice(((Table.Word) value).shown());
   }
 
   /** What a cell of a table matches, for a key in this unit. */
   String cell(Table.Cell cell, Unit unit) {
     if (cell instanceof Table.Words some) {
-      return String.join(", ", some.words().stream().map(words::choice).toList());
+      return String.join(", ", some.shown().stream().map(words::choice).toList());
     }
     if (cell instanceof Table.Range range) {
       Interval ends = range.range();

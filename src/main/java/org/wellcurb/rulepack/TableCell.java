@@ -38,7 +38,7 @@ final class TableCell {
       return new Table.Any();
     }
     return switch (key.kind()) {
-      case TEXT -> new Table.Words(List.of(fold(text)));
+      case TEXT -> new Table.Words(List.of(fold(text)), List.of(text.strip()));
       case YES_NO -> word(text, List.of("yes", "no"), key);
       case CHOICE -> word(text, key.choices(), key);
       default -> range(text, key);

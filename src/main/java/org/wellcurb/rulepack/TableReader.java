@@ -120,6 +120,7 @@ final class TableReader {
     }
     List<Table.Cell> cells = new ArrayList<>();
     List<String> words = new ArrayList<>();
+    List<String> shown = new ArrayList<>();
     List<Json> items = shapes.distinct(json, 1);
     for (Json item : items) {
       Table.Cell cell = one(item, key);
@@ -128,12 +129,13 @@ final class TableReader {
       }
       if (cell instanceof Table.Words some) {
         words.addAll(some.words());
+        shown.addAll(some.shown());
       } else {
         cells.add(cell);
       }
     }
     if (!words.isEmpty()) {
-      cells.add(new Table.Words(words));
+      cells.add(new Table.Words(words, shown));
     }
     return cells;
   }
@@ -158,7 +160,7 @@ final class TableReader {
       return null;
     }
     if (words) {
-      return new Table.Word(TableCell.fold(text));
+      return new Table.Word(TableCell.fold(text), text.strip());
     }
     if (dimension == null) {
       return null;

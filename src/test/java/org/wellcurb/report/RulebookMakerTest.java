@@ -45,6 +45,12 @@ class RulebookMakerTest {
     assertTrue(given.contains("Usage du puits : domestique"), given);
   }
 
+  @Test
+  void wordsStandAsThePackWritesThem() throws Exception {
+    String virginia = page("virginia").groups().toString();
+    assertTrue(virginia.contains("is IIIB"), virginia);
+  }
+
   private static RulebookPage page(String pack) throws Exception {
     return new RulebookMaker(PackLoader.load(pack), PageStyle.PLAIN).page();
   }
