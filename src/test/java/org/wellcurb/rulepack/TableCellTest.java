@@ -57,7 +57,9 @@ class TableCellTest {
     expect("3", "tank.count", 3, true, 3, true);
     expect("1970-01-02 to 1970-01-11", "dates.completed", 1, true, 10, true);
     assertEquals(new Table.Any(), TableCell.read(" * ", entry("site.zone")));
-    assertEquals(new Table.Words(List.of("north hill"), List.of("North Hill")), cell(" North Hill ", "site.zone"));
+    assertEquals(
+        new Table.Words(List.of("north hill"), List.of("North Hill")),
+        cell(" North Hill ", "site.zone"));
     assertEquals(new Table.Words(List.of("pvc")), cell("PVC", "well.casing_material"));
     assertEquals(new Table.Words(List.of("yes")), cell("Yes", "well.open_hole"));
   }
