@@ -88,7 +88,8 @@ class NotApplicableTest {
                     .filter(crossedOut::contains)
                     .sorted()
                     .collect(Collectors.joining(" "));
-            boolean isSaid = Stream.of(read.split(" ")).anyMatch(key -> SAID.contains(id + " " + key));
+            boolean isSaid =
+                Stream.of(read.split(" ")).anyMatch(key -> SAID.contains(id + " " + key));
             if (!isSaid) {
               accused.add(id + " by n/a of " + read + ", such as " + well.id());
             }
