@@ -42,13 +42,13 @@ public enum Cap {
   /** Letters of a file name made from a record's number, before what makes it unique. */
   NAME_LETTERS(60, "records.csv"),
   /** Records over which it is counted what would be most useful to ask for, drawn from all. */
-  ASKS_COUNTED(20_000, "outcomes.csv"),
+  ASKS_COUNTED(20_000, "outcomes.csv (--outcomes)"),
   /** Entries to ask for that the batch page lists. */
-  ASKS_ON_PAGE(50, "outcomes.csv"),
+  ASKS_ON_PAGE(50, "outcomes.csv (--outcomes)"),
   /** Rules that the batch page lists with what would tell them. */
-  RULE_ASKS_ON_PAGE(50, "outcomes.csv"),
+  RULE_ASKS_ON_PAGE(50, "outcomes.csv (--outcomes)"),
   /** Entries that one such rule names. */
-  RULE_ASKS_NAMED(6, "outcomes.csv"),
+  RULE_ASKS_NAMED(6, "outcomes.csv (--outcomes)"),
   /** Licences, and zones, that the look at the whole batch tells apart. */
   NAMES_COMPARED(20_000, "records.csv"),
   /** Licences counted one by one; those met after are counted together. */

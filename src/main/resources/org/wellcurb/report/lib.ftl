@@ -80,7 +80,7 @@
 <@section id="first" title=t("first.title") class="first">
 <ol>
 <#list steps as step>
-<li>${step.text}<#if step.findings?has_content><span class="letters"><#list step.findings as f> <a href="#${f.anchor}" aria-label="${t("finding.letter", f.letter)}">${f.letter}</a></#list></span></#if></li>
+<li>${step.text}<#if step.findings?has_content><span class="letters"><#list step.findings as f> <a href="#${f.anchor}" aria-label="${t("finding.letter", f.letter)}">${f.letter}</a></#list></span><#if step.findings?size == 1> <@own step.findings[0].remedy /></#if></#if></li>
 </#list>
 </ol>
 </@section>

@@ -20,7 +20,7 @@
 <p><b>${f.sentence}</b> <span class="soft">(${t("kind.short.one." + f.kind)})</span></p>
 <dl class="plain">
 <div><dt>${t("finding.asked")}${t("colon")}</dt><dd><@l.own f.title /></dd></div>
-<#if f.written?has_content><div><dt>${t("col.written")}${t("colon")}</dt><dd>${t("quoted", f.written)}</dd></div></#if>
+<#if f.written?has_content><div><dt>${t("col.written")}${t("colon")}</dt><dd class="quoted">${t("quoted", f.written)}</dd></div></#if>
 <#if f.reading?has_content><div><dt>${t("finding.reading")}${t("colon")}</dt><dd>${f.reading}</dd></div></#if>
 <div><dt>${t("finding.remedy")}${t("colon")}</dt><dd><@l.own f.remedy /></dd></div>
 <#if f.older?has_content><div><dt>${t("finding.judged")}${t("colon")}</dt><dd>${f.older}</dd></div></#if>

@@ -100,7 +100,7 @@ class FrenchPagesTest {
           String lower = body.replaceAll("[\u0000\\s]+", " ");
           pieces.forEach(
               (piece, key) -> {
-                if (lower.contains(piece)) {
+                if (holds(lower, piece)) {
                   left.add(key + " ~ " + piece);
                 }
               });
@@ -178,6 +178,15 @@ class FrenchPagesTest {
   }
 
   /** What a reader sees and hears, without what is marked as English; nodes are parted by NUL. */
+  /** True if a text holds these words, not as the end of a longer one ("la distance"). */
+  private static boolean holds(String text, String words) {
+    int at = text.indexOf(words);
+    while (at > 0 && Character.isLetter(text.charAt(at - 1))) {
+      at = text.indexOf(words, at + 1);
+    }
+    return at >= 0;
+  }
+
   private static String body(String html) {
     String text =
         html.replaceAll("(?s)<(style|script|title)>.*?</\\1>", "")
