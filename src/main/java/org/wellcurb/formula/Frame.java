@@ -14,6 +14,7 @@ import org.wellcurb.record.WellRecord;
  */
 public final class Frame {
   private final byte[] state;
+  private final int layers;
   private WellRecord record;
 
   /** Shift of each {@link Datum}, in metres: depth below ground is the depth written less this. */
@@ -46,6 +47,7 @@ public final class Frame {
     isVoid = slots.isVoid;
     this.scratch = scratch;
     state = new byte[catalogue.size()];
+    layers = catalogue.index("layers");
     record = new org.wellcurb.record.RecordFiller(catalogue).record();
   }
 
@@ -53,6 +55,9 @@ public final class Frame {
   public void take(WellRecord record) {
     this.record = record;
     record.statesInto(state);
+    if (!record.layers().isEmpty()) {
+      state[layers] = WellRecord.GIVEN;
+    }
     Arrays.fill(shift, 0);
     written = null;
   }

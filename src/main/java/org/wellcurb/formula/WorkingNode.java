@@ -1,10 +1,12 @@
 package org.wellcurb.formula;
 
 import org.jspecify.annotations.Nullable;
+import org.wellcurb.quantity.Interval;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Datum;
 import org.wellcurb.record.Entry;
 import org.wellcurb.record.WellRecord;
+import org.wellcurb.workings.DrillersLog;
 import org.wellcurb.workings.Input;
 import org.wellcurb.workings.IntervalFunction;
 import org.wellcurb.workings.Turn;
@@ -141,6 +143,17 @@ final class WorkingNode extends AmountNode {
         s.lo[i] = text == null ? Double.NaN : inputs[i].number(text);
         s.hi[i] = s.lo[i];
       }
+      case LOG_TOP -> put(s, i, DrillersLog.top(record.layers()), f.shift[datums[i]]);
+      case LOG_BOTTOM -> put(s, i, DrillersLog.bottom(record.layers()), f.shift[datums[i]]);
+      case LOG_GAP -> put(s, i, DrillersLog.gap(record.layers()), 0);
+      case LOG_OVERTURN -> put(s, i, DrillersLog.overturn(record.layers()), 0);
+    }
+  }
+
+  private static void put(Scratch s, int i, Interval depth, double shift) {
+    if (!depth.isAll()) {
+      s.lo[i] = depth.lo() - shift;
+      s.hi[i] = depth.hi() - shift;
     }
   }
 

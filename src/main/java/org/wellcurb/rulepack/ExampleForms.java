@@ -1,10 +1,19 @@
 package org.wellcurb.rulepack;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.wellcurb.quantity.Interval;
+import org.wellcurb.quantity.Note;
+import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.UnitSystem;
+import org.wellcurb.quantity.Units;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.CellReader;
 import org.wellcurb.record.CellStyle;
+import org.wellcurb.record.Layer;
 import org.wellcurb.record.RecordFiller;
 import org.wellcurb.record.RecordReader;
 import org.wellcurb.record.WellRecord;
@@ -15,6 +24,8 @@ import org.wellcurb.record.WellRecord;
  * threads.
  */
 final class ExampleForms {
+  private static final Pattern LAYER =
+      Pattern.compile("(\\d+(?:\\.\\d+)?) to (\\d+(?:\\.\\d+)?) (ft|m)\\b(.*)");
   private static final String DATUM = "record.datum";
 
   private final Catalogue catalogue = Catalogue.standard();
@@ -34,6 +45,31 @@ final class ExampleForms {
   }
 
   private void read(RecordFiller filler, String key, String text, UnitSystem system) {
+    if (key.equals("layers") && !text.isEmpty()) {
+      layers(filler, text);
+      return;
+    }
     cells.read(filler, catalogue.index(key), text, null, system, CellStyle.PLAIN);
+  }
+
+  /** A log, such as {@code 0 to 20 ft clay; 20 to 130 ft sand}. */
+  private void layers(RecordFiller filler, String text) {
+    List<Layer> layers = new ArrayList<>();
+    for (String part : text.split(";", -1)) {
+      Matcher layer = LAYER.matcher(part.strip());
+      if (!layer.matches()) {
+        filler.absent(catalogue.index("layers"), WellRecord.UNREADABLE, Note.NOT_A_LIST);
+        return;
+      }
+      Unit unit = layer.group(3).equals("m") ? Units.METRE : Units.FOOT;
+      layers.add(
+          new Layer(
+              depth(layer.group(1), unit), depth(layer.group(2), unit), layer.group(4).strip()));
+    }
+    filler.layers(layers);
+  }
+
+  private static Interval depth(String number, Unit unit) {
+    return Interval.point(unit.toSi(Double.parseDouble(number)));
   }
 }

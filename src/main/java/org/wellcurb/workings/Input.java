@@ -39,7 +39,15 @@ public record Input(String key, Need need, Take take, @Nullable TextCode code) {
     /** Half a unit of its last written decimal place, in SI: a single number; 0 where none. */
     HALF_PLACE,
     /** The number that {@link Input#code} gives to its text; NaN as for an entry not given. */
-    TEXT_CODE
+    TEXT_CODE,
+    /** Of the layers of the log: where they begin. */
+    LOG_TOP,
+    /** Of the layers of the log: where they end. */
+    LOG_BOTTOM,
+    /** Of the layers of the log: what they leave out. */
+    LOG_GAP,
+    /** Of the layers of the log: by how much one is upside down. */
+    LOG_OVERTURN
   }
 
   public static Input required(String key) {

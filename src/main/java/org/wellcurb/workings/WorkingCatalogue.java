@@ -17,6 +17,7 @@ public final class WorkingCatalogue {
               PumpSetting.workings(),
               CasingSize.workings(),
               WellVolume.workings(),
+              DrillersLog.workings(),
               Annulus.workings(),
               Grout.workings(),
               PumpClearance.workings(),

@@ -112,6 +112,10 @@ class ExtremesTest {
         lo[i] = random.nextDouble() * 0.05;
       } else if (inputs.get(i).take() == Input.Take.TEXT_CODE) {
         lo[i] = random.nextInt(4);
+      } else if (entry.kind() == Kind.LIST) {
+        lo[i] = random.nextDouble() * 100;
+        hi[i] = lo[i] + random.nextInt(2) * random.nextDouble() * 10;
+        continue;
       } else if (entry.kind() == Kind.CHOICE) {
         lo[i] = random.nextInt(entry.choices().size());
       } else if (entry.kind() == Kind.YES_NO) {

@@ -103,7 +103,8 @@ final class Given {
 
   private double end(Input input, int end) {
     return switch (input.take()) {
-      case VALUE -> amounts.containsKey(input.key()) ? amounts.get(input.key())[end] : Double.NaN;
+      case VALUE, LOG_TOP, LOG_BOTTOM, LOG_GAP, LOG_OVERTURN ->
+          amounts.containsKey(input.key()) ? amounts.get(input.key())[end] : Double.NaN;
       case SIZE -> {
         double[] size = amounts.get(input.key());
         double[] says = amounts.get("well.casing_size_is");
