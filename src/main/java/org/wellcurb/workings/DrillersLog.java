@@ -62,9 +62,13 @@ public final class DrillersLog {
       boolean isFirst = reachHi == Double.POSITIVE_INFINITY;
       boolean isOpen = bottom.isAll();
       reachLo =
-          isOpen ? Double.POSITIVE_INFINITY : isFirst ? bottom.lo() : Math.max(reachLo, bottom.lo());
+          isOpen
+              ? Double.POSITIVE_INFINITY
+              : isFirst ? bottom.lo() : Math.max(reachLo, bottom.lo());
       reachHi =
-          isOpen ? Double.POSITIVE_INFINITY : isFirst ? bottom.hi() : Math.max(reachHi, bottom.hi());
+          isOpen
+              ? Double.POSITIVE_INFINITY
+              : isFirst ? bottom.hi() : Math.max(reachHi, bottom.hi());
     }
     return new Interval(lo, Math.max(lo, hi));
   }

@@ -53,8 +53,7 @@ final class DrillersLogTest {
   @Test
   void whatFollowsALayerWithoutBottomLeavesNoGap() {
     List<Layer> log =
-        List.of(
-            layer(0, 3), new Layer(Interval.point(3), Interval.ALL, "clay"), layer(20, 30));
+        List.of(layer(0, 3), new Layer(Interval.point(3), Interval.ALL, "clay"), layer(20, 30));
     assertEquals(Interval.point(0), DrillersLog.gap(log));
   }
 
