@@ -40,7 +40,6 @@ public final class WorkingWords {
           Map.entry("tank.acceptance", ""),
           Map.entry("tank.volume", ""),
           Map.entry("site.dwellings", ""),
-          Map.entry("storage.volume", ""),
           Map.entry("site.position_datum", ""),
           Map.entry("drop_pipe.inside_diameter", ""),
           Map.entry("service_line.length", ""),

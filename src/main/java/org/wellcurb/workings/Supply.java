@@ -65,7 +65,7 @@ public final class Supply {
     inputs.add(optional("site.dwellings"));
     inputs.add(required("water.yield"));
     inputs.add(helpful("pump.rated_flow"));
-    inputs.add(optional("storage.volume"));
+    inputs.add(helpful("storage.volume"));
     inputs.add(helpful("pump.intake_depth"));
     for (Input input : WellVolume.inputs()) {
       inputs.add(input.isRequired() ? helpful(input.key()) : input);
@@ -88,15 +88,10 @@ public final class Supply {
     return PressureTank.usable(x, TANK, FIGURES);
   }
 
-  /** A form that says nothing of storage tells of none, as rules about storage take it. */
-  private static double storage(double[] x) {
-    return Double.isNaN(x[3]) ? 0 : x[3];
-  }
-
   /** With what is not known counted as nothing, or as more than enough. */
   private static double shortfall(double[] x, double unknown) {
     double pump = Double.isNaN(x[2]) ? unknown : x[2];
-    double stored = or(tank(x), unknown) + storage(x);
+    double stored = or(tank(x), unknown) + or(x[3], unknown);
     return peakShortfall(rate(x), x[FIGURES + 2], pump, x[1], or(standing(x), unknown), stored);
   }
 
@@ -166,18 +161,16 @@ public final class Supply {
                 Units.US_GALLON,
                 Units.LITRE,
                 "water lacking in the busiest period after pump, yield, water standing over the"
-                    + " intake, pressure tank and storage (none where it is not stated); a range where"
-                    + " one of the others is not known")
+                    + " intake, pressure tank and storage; a range where one of these is not known")
             .formula(
                 "max(0, {need} - min({need}, {pump.rated_flow} x {peak_length}, {standing water} +"
-                    + " {water.yield} x {peak_length}) - {tank} - {storage})")
+                    + " {water.yield} x {peak_length}) - {tank} - {storage.volume})")
             .source("water balance; Groundwater Project, Domestic Wells, Box 1 and Exercise 1")
             .reads(peakInputs())
             .figures(Atmosphere.ELEVATION, PEAK_RATE, PEAK_LENGTH)
             .step("need", Units.US_GALLON, Units.LITRE, x -> rate(x) * x[FIGURES + 2])
             .step("standing water", Units.US_GALLON, Units.LITRE, Supply::standing)
             .step("tank", Units.US_GALLON, Units.LITRE, Supply::tank)
-            .step("storage", Units.US_GALLON, Units.LITRE, Supply::storage)
             .turns(Turn.atInput(TANK + 1, TANK + 2))
             .greatest(x -> shortfall(x, 0))
             .by(x -> shortfall(x, Double.POSITIVE_INFINITY)));
