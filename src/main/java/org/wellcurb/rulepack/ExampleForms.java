@@ -25,7 +25,7 @@ import org.wellcurb.record.WellRecord;
  */
 final class ExampleForms {
   private static final Pattern LAYER =
-      Pattern.compile("(\\d+(?:\\.\\d+)?) to (\\d+(?:\\.\\d+)?) (ft|m)\\b(.*)");
+      Pattern.compile("(\\d+(?:\\.\\d+)?)\\sto\\s(\\d+(?:\\.\\d+)?)\\s(ft|m)\\b(.*)");
   private static final String DATUM = "record.datum";
 
   private final Catalogue catalogue = Catalogue.standard();

@@ -28,6 +28,7 @@ class ReplayTest {
     Screener screener = new Screener(PackLoader.load("common-practice"), LocalDate.of(2026, 1, 1));
     List<WellRecord> records =
         new ArrayList<>(ReadRecords.in(Path.of("src/test/resources/good-wells")).records);
+    records.addAll(ReadRecords.in(Path.of("src/test/resources/odd-wells/logs")).records);
     Random random = new Random(SEED);
     for (int i = 0; i < 900; i++) {
       GoodWell kind = GoodWell.values()[i % GoodWell.values().length];
