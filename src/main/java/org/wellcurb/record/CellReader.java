@@ -183,7 +183,7 @@ public final class CellReader {
 
   /** True if a bare 0 in this entry is taken for a blank, see {@link DoubtedZeros}. */
   public boolean doubtsZero(int entry) {
-    return DoubtedZeros.isDoubted(catalogue.entry(entry));
+    return entries[entry].doubtsZero();
   }
 
   private void choose(RecordFiller into, int entry, int place) {
