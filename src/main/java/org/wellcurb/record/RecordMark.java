@@ -27,17 +27,6 @@ public final class RecordMark {
   }
 
   /**
-   * The mark of a record, and a hash of the value of each entry.
-   *
-   * @param hashes takes the hashes of entries that are given, by entry; the others are left alone.
-   *     Neither units nor how finely a value is written count in them
-   */
-  public static long of(WellRecord record, int[] hashes) {
-    hashes(record, hashes);
-    return of(record);
-  }
-
-  /**
    * The marks of the first {@code count} records. Each step of a mark waits for the one before, so
    * the marks of some records are worked out in turn: the steps of one fill the waits of the
    * others.
@@ -60,7 +49,12 @@ public final class RecordMark {
     }
   }
 
-  /** A hash of the value of each entry that is given, as {@link #of(WellRecord, int[])} has it. */
+  /**
+   * A hash of the value of each entry.
+   *
+   * @param hashes takes the hashes of entries that are given, by entry; the others are left alone.
+   *     Neither units nor how finely a value is written count in them
+   */
   public static void hashes(WellRecord record, int[] hashes) {
     byte[] state = record.state;
     for (int i = 0; i < state.length; i++) {

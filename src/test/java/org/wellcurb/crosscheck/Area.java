@@ -295,7 +295,7 @@ final class Area {
       int pack,
       byte[] told) {
     int[] hashes = new int[Catalogue.standard().size()];
-    RecordMark.of(record, hashes);
+    RecordMark.hashes(record, hashes);
     part.add(record, hashes, isDeficient, isTold, pack, told);
   }
 
