@@ -42,6 +42,7 @@ public final class RecordFiller {
    */
   public void copyOf(WellRecord other) {
     record.takeValues(other);
+    record.takeExtras(other);
     int n = record.state.length;
     System.arraycopy(other.written, 0, record.written, 0, n);
     System.arraycopy(other.from, 0, record.from, 0, n);

@@ -283,6 +283,7 @@ public final class WellRecord {
   public WellRecord copy() {
     WellRecord copy = new WellRecord(catalogue);
     copy.takeValues(this);
+    copy.takeExtras(this);
     int n = state.length;
     for (int i = 0; i < n; i++) {
       if (written[i] != null || to[i] > from[i]) {
@@ -292,7 +293,7 @@ public final class WellRecord {
     return copy;
   }
 
-  /** Takes over all that another record holds, but for what stands in its source. */
+  /** Takes over all that another record holds, but for its extras and what stands in its source. */
   void takeValues(WellRecord other) {
     int n = state.length;
     System.arraycopy(other.state, 0, state, 0, n);
@@ -304,9 +305,13 @@ public final class WellRecord {
     System.arraycopy(other.text, 0, text, 0, n);
     layers = other.layers;
     variances = other.variances;
-    List<Extra> kept = List.copyOf(other.extras.get());
-    extras = () -> kept;
     file = other.file;
     row = other.row;
+  }
+
+  /** Takes over the extras of another record, which are made for it now. */
+  void takeExtras(WellRecord other) {
+    List<Extra> kept = List.copyOf(other.extras.get());
+    extras = () -> kept;
   }
 }

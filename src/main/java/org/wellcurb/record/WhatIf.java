@@ -2,7 +2,10 @@ package org.wellcurb.record;
 
 import org.wellcurb.quantity.Unit;
 
-/** A copy of a record in which values can be tried and put back, without touching the record. */
+/**
+ * A copy of a record in which values can be tried and put back, without touching the record. Its
+ * extras are left out: nothing is tried on them, and their texts would be made for each record.
+ */
 public final class WhatIf {
   private final WellRecord trial;
   private WellRecord original;
