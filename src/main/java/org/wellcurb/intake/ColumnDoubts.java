@@ -17,7 +17,7 @@ import org.wellcurb.record.WellRecord;
  * <p>Counts of later rows are added to those of earlier ones, in the order of the file.
  */
 public final class ColumnDoubts {
-  /** Most texts beyond the plausible range that are counted one by one. */
+  /** Most texts of a kind that are counted one by one. */
   private static final int MOST_TEXTS = 50;
 
   /** 1899-12-30, 1899-12-31, 1900-01-01 and 1970-01-01: day 0 or 1 of what programs count from. */
@@ -72,27 +72,21 @@ public final class ColumnDoubts {
   private void amount(WellRecord record, int entry, double lo, double hi) {
     if (hi < LEAST[entry] || lo > MOST[entry]) {
       beyondCount++;
-      beyond(record.written(entry), 1);
+      count(beyond, record.written(entry), 1);
     } else if (lo == 0 && hi == 0) {
       zeros += USUAL_ZEROS[entry] ? 0 : 1;
     } else if (lo == hi) {
       sizes.add(lo);
       if (record.isNines(entry)) {
         nines++;
-        nines(record.written(entry), 1);
+        count(ninesTexts, record.written(entry), 1);
       }
     }
   }
 
-  private void beyond(String text, long times) {
-    if (beyond.size() < MOST_TEXTS || beyond.containsKey(text)) {
-      beyond.merge(text, times, Long::sum);
-    }
-  }
-
-  private void nines(String text, long times) {
-    if (ninesTexts.size() < MOST_TEXTS || ninesTexts.containsKey(text)) {
-      ninesTexts.merge(text, times, Long::sum);
+  private static void count(Map<String, Long> texts, String text, long times) {
+    if (texts.size() < MOST_TEXTS || texts.containsKey(text)) {
+      texts.merge(text, times, Long::sum);
     }
   }
 
@@ -123,9 +117,9 @@ public final class ColumnDoubts {
     yearDay = yearDays == 0 ? later.yearDay : yearDay;
     yearDays += later.yearDays;
     beyondCount += later.beyondCount;
-    later.beyond.forEach(this::beyond);
+    later.beyond.forEach((text, times) -> count(beyond, text, times));
     nines += later.nines;
-    later.ninesTexts.forEach(this::nines);
+    later.ninesTexts.forEach((text, times) -> count(ninesTexts, text, times));
     zeros += later.zeros;
     emptyDays += later.emptyDays;
     dayFirst += later.dayFirst;
