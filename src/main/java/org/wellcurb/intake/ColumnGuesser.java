@@ -6,16 +6,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
-import org.wellcurb.quantity.Interval;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
 import org.wellcurb.record.Kind;
-import org.wellcurb.record.Nearest;
 
 /** Guesses which entry each column fills, from its header and from what stands in it. */
 final class ColumnGuesser {
@@ -37,11 +34,13 @@ final class ColumnGuesser {
   private final Catalogue catalogue;
   private final HeaderPhrases phrases;
   private final Unread unread;
+  private final ChoiceWords choices;
 
   ColumnGuesser(Catalogue catalogue) {
     this.catalogue = catalogue;
     phrases = new HeaderPhrases(catalogue);
     unread = new Unread(catalogue);
+    choices = new ChoiceWords(unread);
   }
 
   /** A column and an entry, and how alike they are. */
@@ -58,7 +57,7 @@ final class ColumnGuesser {
         boolean isKey = HeaderKey.of(columns.get(i).name()).key().equalsIgnoreCase(entry.key());
         if ((isKey || like >= LIKE)
             && fits(entry, columns.get(i), headers.get(i))
-            && (isKey || like >= SURE || haveChoices(entry, columns.get(i)))) {
+            && (isKey || like >= SURE || ChoiceWords.areIn(columns.get(i), entry))) {
           matches.add(new Match(i, entry, isKey ? 2 : like + usual(entry, headers.get(i))));
         }
       }
@@ -170,19 +169,6 @@ final class ColumnGuesser {
     return -1;
   }
 
-  /** True unless the entry is of choices, and none of the texts is like any. */
-  private boolean haveChoices(Entry entry, ColumnSurvey column) {
-    if (entry.kind() != Kind.CHOICE || column.filled() == 0) {
-      return true;
-    }
-    return column.texts().keySet().stream()
-        .anyMatch(
-            text ->
-                entry.choice(text) >= 0
-                    || near(text.toLowerCase(java.util.Locale.ROOT), entry, entry.choices())
-                        != null);
-  }
-
   /** True if nothing but yes and no stands in a column. */
   private static boolean isYesNo(ColumnSurvey column) {
     return column.filled() > 0
@@ -281,244 +267,12 @@ final class ColumnGuesser {
 
   private ColumnGuess described(
       ColumnSurvey column, HeaderWords header, Match match, UnitSystem most) {
-    Entry entry = match.entry();
-    List<String> doubts = new ArrayList<>();
-    StringBuilder why = new StringBuilder();
-    why.append(
+    String why =
         match.likeness() >= 2
             ? "the header is its key"
             : match.likeness() == 0
                 ? "the first column that is filled throughout and tells rows apart"
-                : "the header says " + String.join(" ", header.words()));
-    if (entry.index() == 0 && !column.isAllDifferent() && column.filled() > 1) {
-      doubts.add(
-          "it stands on several rows: where they are parts of one record, set rows to"
-              + " \"one record an id\", and layers, if rows hold them");
-    }
-    @Nullable Unit unit = null;
-    List<String> unknown = new ArrayList<>();
-    Map<String, String> words = new LinkedHashMap<>();
-    String dates = "";
-    int pivot = 0;
-    if (entry.kind() == Kind.DATE) {
-      dates = column.dateOrder();
-      pivot = column.hasTwoDigitYears() ? PIVOT : 0;
-      dateDoubts(column, dates, doubts);
-      dateSentinels(column, unknown);
-    } else if (entry.kind().isAmount()) {
-      unit = unit(entry, column, header, most, why, doubts);
-      numberSentinels(entry, column, unit, unknown, doubts);
-      if (column.unsureCommas() > 0) {
-        doubts.add(
-            column.unsureCommas()
-                + " figures such as 1,250 may be decimal or in thousands; set comma to one of them");
-      }
-    } else if (entry.kind() == Kind.CHOICE || entry.kind() == Kind.YES_NO) {
-      choices(entry, column, words, unknown, doubts);
-    }
-    return new ColumnGuess(
-        column,
-        entry,
-        unit,
-        "",
-        "",
-        List.of(),
-        null,
-        dates,
-        pivot,
-        unknown,
-        words,
-        why.toString(),
-        doubts);
-  }
-
-  /** Two-digit years are of the hundred years from this one on. */
-  private static final int PIVOT = 1930;
-
-  /** Days of some year of the last hundred, as spreadsheets number them from 1900. */
-  private static boolean areDayNumbers(ColumnSurvey column) {
-    double[] numbers = column.numbers();
-    return numbers.length * 2L >= column.filled()
-        && numbers.length > 0
-        && Arrays.stream(numbers).allMatch(n -> n == Math.rint(n) && n > 9000 && n < 60000);
-  }
-
-  private static void dateDoubts(ColumnSurvey column, String dates, List<String> doubts) {
-    if (areDayNumbers(column)) {
-      doubts.add("its numbers are days as a spreadsheet counts them; set dayNumbers to from 1900");
-    }
-    if (column.hasBothDateOrders()) {
-      doubts.add("days stand first in some dates and months in others; mend the export");
-    } else if (dates.isEmpty() && column.dated() > 0) {
-      doubts.add(
-          "no date shows whether the day or the month stands first; set dates to day first or"
-              + " month first");
-    }
-    if (column.hasTwoDigitYears()) {
-      doubts.add("years of two digits are taken from " + PIVOT + " on; set pivot otherwise");
-    }
-  }
-
-  /** Days that programs write for no date: the first or last of their calendars, and noughts. */
-  private static final Pattern EMPTY_DATES =
-      Pattern.compile(
-          "^(1899-12-3[01]|1900-0?1-0?[01]|1970-01-01|1753-01-01|0001-01-01|9999-|0000-"
-              + "|0?[01][./-]0?1[./-]1900|3[01][./-]12[./-]1899|12[./-]3[01][./-]1899"
-              + "|0?1[./-]0?1[./-](1970|1753|0001)|\\d\\d[./-]\\d\\d[./-](9999|0000)|99[./-]99[./-])");
-
-  private static void dateSentinels(ColumnSurvey column, List<String> unknown) {
-    for (String text : column.texts().keySet()) {
-      if (EMPTY_DATES.matcher(text).find()) {
-        unknown.add(text);
-      }
-    }
-  }
-
-  private static @Nullable Unit unit(
-      Entry entry,
-      ColumnSurvey column,
-      HeaderWords header,
-      UnitSystem most,
-      StringBuilder why,
-      List<String> doubts) {
-    Unit us = entry.unit(UnitSystem.US);
-    Unit metric = entry.unit(UnitSystem.METRIC);
-    if (us == null || metric == null || us.symbol().isEmpty()) {
-      return null;
-    }
-    if (column.units().keySet().stream().map(Unit::system).distinct().count() > 1) {
-      doubts.add("cells name units of both systems: " + symbols(column));
-    }
-    if (column.changesUnit()) {
-      doubts.add(
-          "the last figures lie a factor of about 3.28 from the first: feet above and metres"
-              + " below, or the other way?");
-    }
-    Unit stated = header.unit();
-    if (stated != null) {
-      why.append("; it states ").append(stated.symbol());
-      return stated;
-    }
-    if (us.equals(metric)) {
-      return us;
-    }
-    double inUs = plausible(entry, column, us);
-    double inMetric = plausible(entry, column, metric);
-    if (Math.abs(inUs - inMetric) > 0.2) {
-      Unit better = inUs > inMetric ? us : metric;
-      why.append("; its figures lie where they should only in ").append(better.symbol());
-      return better;
-    }
-    Unit guessed = most == UnitSystem.METRIC ? metric : us;
-    doubts.add(ColumnGuess.UNSAID + "; " + guessed.symbol() + " is a guess");
-    return guessed;
-  }
-
-  private static String symbols(ColumnSurvey column) {
-    List<String> symbols = new ArrayList<>();
-    column.units().forEach((unit, count) -> symbols.add(unit.symbol() + " (" + count + ")"));
-    return String.join(", ", symbols);
-  }
-
-  private static double plausible(Entry entry, ColumnSurvey column, Unit unit) {
-    double[] numbers = column.numbers();
-    if (numbers.length == 0 || unit.isReversed()) {
-      return 0;
-    }
-    int inside = 0;
-    for (double number : numbers) {
-      double si = number * unit.factor();
-      inside += si >= entry.plausible().lo() && si <= entry.plausible().hi() ? 1 : 0;
-    }
-    return (double) inside / numbers.length;
-  }
-
-  /** What programs and people write where a number is wanted and none is known. */
-  private static final Pattern NINES =
-      Pattern.compile(
-          "-?9{2,8}([.,]9*0*)?|-1([.,]0+)?|-8{2,6}([.,]0+)?|-32768|-2147483648|-?1[eE]\\+?[23]\\d");
-
-  /** Figures that mean unknown: nines and the like beyond what is plausible, zeros for blanks. */
-  private static void numberSentinels(
-      Entry entry,
-      ColumnSurvey column,
-      @Nullable Unit unit,
-      List<String> unknown,
-      List<String> doubts) {
-    Interval plausible = entry.plausible();
-    double factor = unit == null || unit.isReversed() ? 1 : unit.factor();
-    for (Map.Entry<String, Integer> text : column.mostCommon()) {
-      String written = text.getKey();
-      boolean isNines = NINES.matcher(written).matches();
-      if (written.matches("0+(\\.0+)?")) {
-        if (plausible.lo() > 0 && text.getValue() > 1) {
-          unknown.add(written);
-        } else if (!UsualZeros.isUsual(entry)
-            && text.getValue() > Math.max(3, column.filled() / 20)) {
-          doubts.add(
-              "0 stands in "
-                  + text.getValue()
-                  + " cells: where it means unknown, add it to unknown");
-        }
-      } else if (isNines) {
-        double value = Double.parseDouble(written.replace(',', '.')) * factor;
-        if (value < plausible.lo() || value > plausible.hi() || written.startsWith("-999")) {
-          unknown.add(written);
-        } else if (text.getValue() > 1 && written.length() > 2) {
-          doubts.add(written + " stands in " + text.getValue() + " cells: a figure, or unknown?");
-        }
-      }
-    }
-  }
-
-  private void choices(
-      Entry entry,
-      ColumnSurvey column,
-      Map<String, String> words,
-      List<String> unknown,
-      List<String> doubts) {
-    List<String> choices = entry.kind() == Kind.YES_NO ? List.of("yes", "no") : entry.choices();
-    for (Map.Entry<String, Integer> text : column.mostCommon()) {
-      String written = text.getKey();
-      String lower = written.toLowerCase(java.util.Locale.ROOT);
-      if (lower.startsWith("select") || lower.startsWith("choose") || lower.equals("#value!")) {
-        unknown.add(written);
-        continue;
-      }
-      if (unread.reads(entry, written) || written.matches("[?.-]+")) {
-        continue;
-      }
-      @Nullable String near = near(lower, entry, choices);
-      if (near != null) {
-        words.put(written, near);
-      } else if (doubts.size() < 4) {
-        doubts.add("'" + written + "' is none of its choices: " + String.join(", ", choices));
-      }
-    }
-  }
-
-  /** The one choice that begins so, has these initials, or is a letter or two away. */
-  private static @Nullable String near(String written, Entry entry, List<String> choices) {
-    TreeSet<String> begins = new TreeSet<>();
-    TreeSet<String> initials = new TreeSet<>();
-    for (int i = 0; i < choices.size(); i++) {
-      List<String> ways = new ArrayList<>(List.of(choices.get(i)));
-      ways.addAll(entry.kind() == Kind.YES_NO ? List.of() : entry.spellings().get(i));
-      for (String way : ways) {
-        if (way.startsWith(written)) {
-          begins.add(choices.get(i));
-        }
-        if (written.length() > 1 && written.equals(way.replaceAll("(\\w)\\w*\\W*", "$1"))) {
-          initials.add(choices.get(i));
-        }
-      }
-    }
-    if (begins.size() == 1) {
-      return begins.first();
-    }
-    if (begins.isEmpty() && initials.size() == 1) {
-      return initials.first();
-    }
-    return written.length() < 4 ? null : Nearest.of(written, choices);
+                : "the header says " + String.join(" ", header.words());
+    return new GuessSettings(column, match.entry(), why).guess(header, most, choices);
   }
 }

@@ -1,0 +1,211 @@
+package org.wellcurb.intake;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.quantity.Interval;
+import org.wellcurb.quantity.Unit;
+import org.wellcurb.quantity.UnitSystem;
+import org.wellcurb.record.Entry;
+import org.wellcurb.record.Kind;
+
+/**
+ * Guesses how a column is written whose entry is known: its unit, the order of its dates, what
+ * means unknown in it. One per column.
+ */
+final class GuessSettings {
+  /** Two-digit years are of the hundred years from this one on. */
+  private static final int PIVOT = 1930;
+
+  /** Days that programs write for no date: the first or last of their calendars, and noughts. */
+  private static final Pattern EMPTY_DATES =
+      Pattern.compile(
+          "^(1899-12-3[01]|1900-0?1-0?[01]|1970-01-01|1753-01-01|0001-01-01|9999-|0000-"
+              + "|0?[01][./-]0?1[./-]1900|3[01][./-]12[./-]1899|12[./-]3[01][./-]1899"
+              + "|0?1[./-]0?1[./-](1970|1753|0001)|\\d\\d[./-]\\d\\d[./-](9999|0000)|99[./-]99[./-])");
+
+  /** What programs and people write where a number is wanted and none is known. */
+  private static final Pattern NINES =
+      Pattern.compile(
+          "-?9{2,8}([.,]9*0*)?|-1([.,]0+)?|-8{2,6}([.,]0+)?|-32768|-2147483648|-?1[eE]\\+?[23]\\d");
+
+  private final ColumnSurvey column;
+  private final Entry entry;
+  private final StringBuilder why;
+  private final List<String> unknown = new ArrayList<>();
+  private final List<String> doubts = new ArrayList<>();
+
+  /**
+   * @param why why the column is taken to fill this entry
+   */
+  GuessSettings(ColumnSurvey column, Entry entry, String why) {
+    this.column = column;
+    this.entry = entry;
+    this.why = new StringBuilder(why);
+  }
+
+  /**
+   * The guess.
+   *
+   * @param most the system of most units of the table
+   * @param choices finds what words mean
+   */
+  ColumnGuess guess(HeaderWords header, UnitSystem most, ChoiceWords choices) {
+    if (entry.index() == 0 && !column.isAllDifferent() && column.filled() > 1) {
+      doubts.add(
+          "it stands on several rows: where they are parts of one record, set rows to"
+              + " \"one record an id\", and layers, if rows hold them");
+    }
+    @Nullable Unit unit = null;
+    Map<String, String> words = new LinkedHashMap<>();
+    String dates = "";
+    int pivot = 0;
+    if (entry.kind() == Kind.DATE) {
+      dates = column.dateOrder();
+      pivot = column.hasTwoDigitYears() ? PIVOT : 0;
+      dateDoubts(dates);
+      dateSentinels();
+    } else if (entry.kind().isAmount()) {
+      unit = unit(header, most);
+      numberSentinels(unit);
+      if (column.unsureCommas() > 0) {
+        doubts.add(
+            column.unsureCommas()
+                + " figures such as 1,250 may be decimal or in thousands; set comma to one of them");
+      }
+    } else if (entry.kind() == Kind.CHOICE || entry.kind() == Kind.YES_NO) {
+      choices.find(entry, column, words, unknown, doubts);
+    }
+    return new ColumnGuess(
+        column,
+        entry,
+        unit,
+        "",
+        "",
+        List.of(),
+        null,
+        dates,
+        pivot,
+        unknown,
+        words,
+        why.toString(),
+        doubts);
+  }
+
+  /** Days of some year of the last hundred, as spreadsheets number them from 1900. */
+  private boolean areDayNumbers() {
+    double[] numbers = column.numbers();
+    return numbers.length * 2L >= column.filled()
+        && numbers.length > 0
+        && Arrays.stream(numbers).allMatch(n -> n == Math.rint(n) && n > 9000 && n < 60000);
+  }
+
+  private void dateDoubts(String dates) {
+    if (areDayNumbers()) {
+      doubts.add("its numbers are days as a spreadsheet counts them; set dayNumbers to from 1900");
+    }
+    if (column.hasBothDateOrders()) {
+      doubts.add("days stand first in some dates and months in others; mend the export");
+    } else if (dates.isEmpty() && column.dated() > 0) {
+      doubts.add(
+          "no date shows whether the day or the month stands first; set dates to day first or"
+              + " month first");
+    }
+    if (column.hasTwoDigitYears()) {
+      doubts.add("years of two digits are taken from " + PIVOT + " on; set pivot otherwise");
+    }
+  }
+
+  private void dateSentinels() {
+    for (String text : column.texts().keySet()) {
+      if (EMPTY_DATES.matcher(text).find()) {
+        unknown.add(text);
+      }
+    }
+  }
+
+  private @Nullable Unit unit(HeaderWords header, UnitSystem most) {
+    Unit us = entry.unit(UnitSystem.US);
+    Unit metric = entry.unit(UnitSystem.METRIC);
+    if (us == null || metric == null || us.symbol().isEmpty()) {
+      return null;
+    }
+    if (column.units().keySet().stream().map(Unit::system).distinct().count() > 1) {
+      doubts.add("cells name units of both systems: " + symbols());
+    }
+    if (column.changesUnit()) {
+      doubts.add(
+          "the last figures lie a factor of about 3.28 from the first: feet above and metres"
+              + " below, or the other way?");
+    }
+    Unit stated = header.unit();
+    if (stated != null) {
+      why.append("; it states ").append(stated.symbol());
+      return stated;
+    }
+    if (us.equals(metric)) {
+      return us;
+    }
+    double inUs = plausible(us);
+    double inMetric = plausible(metric);
+    if (Math.abs(inUs - inMetric) > 0.2) {
+      Unit better = inUs > inMetric ? us : metric;
+      why.append("; its figures lie where they should only in ").append(better.symbol());
+      return better;
+    }
+    Unit guessed = most == UnitSystem.METRIC ? metric : us;
+    doubts.add(ColumnGuess.UNSAID + "; " + guessed.symbol() + " is a guess");
+    return guessed;
+  }
+
+  private String symbols() {
+    List<String> symbols = new ArrayList<>();
+    column.units().forEach((unit, count) -> symbols.add(unit.symbol() + " (" + count + ")"));
+    return String.join(", ", symbols);
+  }
+
+  private double plausible(Unit unit) {
+    double[] numbers = column.numbers();
+    if (numbers.length == 0 || unit.isReversed()) {
+      return 0;
+    }
+    int inside = 0;
+    for (double number : numbers) {
+      double si = number * unit.factor();
+      inside += si >= entry.plausible().lo() && si <= entry.plausible().hi() ? 1 : 0;
+    }
+    return (double) inside / numbers.length;
+  }
+
+  /** Figures that mean unknown: nines and the like beyond what is plausible, zeros for blanks. */
+  private void numberSentinels(@Nullable Unit unit) {
+    Interval plausible = entry.plausible();
+    double factor = unit == null || unit.isReversed() ? 1 : unit.factor();
+    for (Map.Entry<String, Integer> text : column.mostCommon()) {
+      String written = text.getKey();
+      boolean isNines = NINES.matcher(written).matches();
+      if (written.matches("0+(\\.0+)?")) {
+        if (plausible.lo() > 0 && text.getValue() > 1) {
+          unknown.add(written);
+        } else if (!UsualZeros.isUsual(entry)
+            && text.getValue() > Math.max(3, column.filled() / 20)) {
+          doubts.add(
+              "0 stands in "
+                  + text.getValue()
+                  + " cells: where it means unknown, add it to unknown");
+        }
+      } else if (isNines) {
+        double value = Double.parseDouble(written.replace(',', '.')) * factor;
+        if (value < plausible.lo() || value > plausible.hi() || written.startsWith("-999")) {
+          unknown.add(written);
+        } else if (text.getValue() > 1 && written.length() > 2) {
+          doubts.add(written + " stands in " + text.getValue() + " cells: a figure, or unknown?");
+        }
+      }
+    }
+  }
+}
