@@ -5,14 +5,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Lexer.Kind;
 import org.wellcurb.formula.Lexer.Token;
 import org.wellcurb.quantity.Dimension;
 import org.wellcurb.quantity.Unit;
-import org.wellcurb.quantity.UnitSystem;
-import org.wellcurb.quantity.Units;
 import org.wellcurb.record.Entry;
 
 /**
@@ -44,31 +41,26 @@ import org.wellcurb.record.Entry;
 final class Parser {
   private static final int DEEPEST = 20;
 
-  /** Words that join or compare what stands beside them, and so begin nothing. */
-  private static final Set<String> JOINING =
-      Set.of("and", "or", "is", "one", "of", "between", "then", "else");
-
-  private final List<Token> tokens;
+  private final Tokens tokens;
   private final Names names;
-  private int at;
   private int negations;
   private int depth;
 
   private Parser(String text, Scope scope) throws FormulaException {
-    tokens = Lexer.cut(text);
+    tokens = new Tokens(text);
     names = new Names(scope);
   }
 
   static Expr.Condition condition(String text, Scope scope) throws FormulaException {
     Parser parser = new Parser(text, scope);
-    if (parser.peek().kind() == Kind.END) {
+    if (parser.tokens.peek().kind() == Kind.END) {
       throw new FormulaException(
           0, text.length(), "there is no condition", "write one, such as well.depth > 20 ft");
     }
     Expr.Condition condition = parser.conditionOf(parser.expression());
-    Token rest = parser.peek();
+    Token rest = parser.tokens.peek();
     if (rest.kind() != Kind.END) {
-      throw error(
+      throw Tokens.error(
           rest, "'" + rest.text() + "' was not expected here", "join conditions with and, or");
     }
     return condition;
@@ -96,11 +88,11 @@ final class Parser {
   }
 
   // An expression keeps the tokens it was read from, to say where a fault lies.
-  private record Part(Expr expr, Token from, Token to) {}
+  record Part(Expr expr, Token from, Token to) {}
 
   private Part expression() throws FormulaException {
     deeper();
-    Part part = peek().is("if") ? conditional() : disjunction();
+    Part part = tokens.peek().is("if") ? conditional() : disjunction();
     depth--;
     return part;
   }
@@ -108,18 +100,19 @@ final class Parser {
   /** Nesting is bounded, so that no text can exhaust the stack or the slots of a frame. */
   private void deeper() throws FormulaException {
     if (++depth > DEEPEST) {
-      throw error(peek(), "this is nested more than " + DEEPEST + " deep", "state it more simply");
+      throw Tokens.error(
+          tokens.peek(), "this is nested more than " + DEEPEST + " deep", "state it more simply");
     }
   }
 
   private Part disjunction() throws FormulaException {
     Part first = conjunction();
-    if (!peek().is("or")) {
+    if (!tokens.peek().is("or")) {
       return first;
     }
     List<Expr.Condition> any = new ArrayList<>(List.of(conditionOf(first)));
     Part last = first;
-    while (take("or")) {
+    while (tokens.take("or")) {
       last = conjunction();
       any.add(conditionOf(last));
     }
@@ -127,11 +120,11 @@ final class Parser {
   }
 
   private Part conditional() throws FormulaException {
-    Token start = next();
+    Token start = tokens.next();
     Expr.Condition test = conditionOf(expression());
-    expect("then");
+    tokens.expect("then");
     Part then = expression();
-    expect("else");
+    tokens.expect("else");
     Part otherwise = expression();
     if (then.expr instanceof Expr.Condition a && otherwise.expr instanceof Expr.Condition b) {
       return new Part(new Expr.ConditionIf(test, a, b), start, otherwise.to);
@@ -144,12 +137,12 @@ final class Parser {
 
   private Part conjunction() throws FormulaException {
     Part first = negation();
-    if (!peek().is("and")) {
+    if (!tokens.peek().is("and")) {
       return first;
     }
     List<Expr.Condition> all = new ArrayList<>(List.of(conditionOf(first)));
     Part last = first;
-    while (take("and")) {
+    while (tokens.take("and")) {
       last = negation();
       all.add(conditionOf(last));
     }
@@ -157,10 +150,10 @@ final class Parser {
   }
 
   private Part negation() throws FormulaException {
-    if (!peek().is("not")) {
+    if (!tokens.peek().is("not")) {
       return comparison();
     }
-    Token start = next();
+    Token start = tokens.next();
     deeper();
     negations++;
     Part part = negation();
@@ -171,14 +164,14 @@ final class Parser {
 
   private Part comparison() throws FormulaException {
     Part left = sum();
-    Token sign = peek();
+    Token sign = tokens.peek();
     if (sign.is("is")) {
       return is(left);
     }
     if (sign.is("between")) {
-      next();
+      tokens.next();
       Part least = sum();
-      expect("and");
+      tokens.expect("and");
       Part greatest = sum();
       Expr.Amount a = amountOf(left);
       Expr.Amount lo = amountOf(least);
@@ -191,16 +184,17 @@ final class Parser {
     if (relation == null) {
       return left;
     }
-    next();
-    if (peek().is("=") || peek().is(">") || peek().is("<")) {
-      throw error(peek(), "two signs stand here", "write one, such as >= without a blank");
+    tokens.next();
+    if (tokens.peek().is("=") || tokens.peek().is(">") || tokens.peek().is("<")) {
+      throw Tokens.error(
+          tokens.peek(), "two signs stand here", "write one, such as >= without a blank");
     }
     Part right = sum();
     if (left.expr instanceof Expr.YesNo
         || left.expr instanceof Expr.Word
         || right.expr instanceof Expr.Word) {
       if (relation != Relation.EQUAL && relation != Relation.NOT_EQUAL) {
-        throw error(
+        throw Tokens.error(
             sign,
             "words and yes-no are not more or less than others",
             "use is, is not or is one of");
@@ -225,30 +219,30 @@ final class Parser {
   }
 
   private Part is(Part left) throws FormulaException {
-    expect("is");
-    boolean isNegated = take("not");
-    if (peek().is("at") || peek().is("more") || peek().is("less") || peek().is("in")) {
-      throw error(
-          peek(),
-          "'" + peek().text() + "' has no meaning here",
-          peek().is("in") ? "write is one of 'word', 'word'" : "write a sign, such as >= or <");
+    tokens.expect("is");
+    boolean isNegated = tokens.take("not");
+    Token token = tokens.peek();
+    if (token.is("at") || token.is("more") || token.is("less") || token.is("in")) {
+      throw Tokens.error(
+          token,
+          "'" + token.text() + "' has no meaning here",
+          token.is("in") ? "write is one of 'word', 'word'" : "write a sign, such as >= or <");
     }
-    if (take("one")) {
-      expect("of");
+    if (tokens.take("one")) {
+      tokens.expect("of");
       Expr.Word word = wordOf(left);
       List<String> words = new ArrayList<>();
       List<String> shown = new ArrayList<>();
       Token last;
       do {
-        last = next();
+        last = tokens.next();
         words.add(names.word(word, last));
         shown.add(shown(word, last));
-      } while (take(","));
+      } while (tokens.take(","));
       return new Part(new Expr.IsOneOf(word, words, shown, isNegated), left.from, last);
     }
-    Token token = peek();
     if (token.kind() == Kind.TEXT || token.kind() == Kind.NUMBER) {
-      next();
+      tokens.next();
       Expr.Word word = wordOf(left);
       return new Part(
           new Expr.IsOneOf(
@@ -273,19 +267,20 @@ final class Parser {
         return new Part(
             new Expr.YesNo(yesNo.entry(), constant.value() != isNegated), left.from, right.to);
       }
-      throw error(
+      throw Tokens.error(
           left.from, "only a yes-no entry is yes or no", "compare it with a word in quotes");
     }
     if (left.expr instanceof Expr.YesNo) {
-      throw error(right.from, "a yes-no entry is compared with yes or no", "write is yes or is no");
+      throw Tokens.error(
+          right.from, "a yes-no entry is compared with yes or no", "write is yes or is no");
     }
     return new Part(new Expr.SameWord(wordOf(left), wordOf(right), isNegated), left.from, right.to);
   }
 
   private Part sum() throws FormulaException {
     Part left = product();
-    while (peek().is("+") || peek().is("-")) {
-      Token sign = next();
+    while (tokens.peek().is("+") || tokens.peek().is("-")) {
+      Token sign = tokens.next();
       Part right = product();
       left = new Part(names.sum(sign, amountOf(left), amountOf(right)), left.from, right.to);
     }
@@ -294,8 +289,8 @@ final class Parser {
 
   private Part product() throws FormulaException {
     Part left = factor();
-    while (peek().is("*") || peek().is("/")) {
-      Token sign = next();
+    while (tokens.peek().is("*") || tokens.peek().is("/")) {
+      Token sign = tokens.next();
       Part right = factor();
       left = new Part(names.product(sign, amountOf(left), amountOf(right)), left.from, right.to);
     }
@@ -303,50 +298,50 @@ final class Parser {
   }
 
   private Part factor() throws FormulaException {
-    Token token = peek();
+    Token token = tokens.peek();
     switch (token.kind()) {
       case NUMBER:
-        return figure();
+        return Limit.read(tokens);
       case DATE:
-        next();
+        tokens.next();
         return new Part(new Expr.Day(day(token)), token, token);
       case NAME:
-        if (JOINING.contains(token.text())) {
+        if (Tokens.isJoining(token)) {
           break;
         }
         return token.is("if") ? expression() : named();
       case SIGN:
-        if (take("-")) {
+        if (tokens.take("-")) {
           deeper();
           Part a = factor();
           depth--;
           Expr.Amount amount = amountOf(a);
           if (amount.dimension().equals(Dimension.DATE)) {
-            throw error(a.from, "a date has no opposite", "take the sign away");
+            throw Tokens.error(a.from, "a date has no opposite", "take the sign away");
           }
           if (!(amount instanceof Expr.Literal)) {
             refuseTemperature(amount, a);
           }
           return new Part(opposite(amount), token, a.to);
         }
-        if (take("(")) {
+        if (tokens.take("(")) {
           Part inner = expression();
-          Token close = expect(")");
+          Token close = tokens.expect(")");
           return new Part(inner.expr, token, close);
         }
         break;
       case TEXT:
         boolean isYesNo = token.text().equals("yes") || token.text().equals("no");
-        throw error(
+        throw Tokens.error(
             token,
             "a word stands alone",
             isYesNo
                 ? "write is " + token.text() + ", without quotes"
                 : "write entry is '" + token.text() + "'");
       case END:
-        throw error(token, "the formula ends too soon", "add what is to be compared");
+        throw Tokens.error(token, "the formula ends too soon", "add what is to be compared");
     }
-    throw error(
+    throw Tokens.error(
         token, "'" + token.text() + "' was not expected here", "put an entry or an amount here");
   }
 
@@ -354,96 +349,32 @@ final class Parser {
     try {
       return LocalDate.parse(token.text()).toEpochDay();
     } catch (DateTimeException e) {
-      throw error(token, token.text() + " is not a day", "write YYYY-MM-DD");
-    }
-  }
-
-  private Part figure() throws FormulaException {
-    Token token = next();
-    double value = Double.parseDouble(token.text());
-    refuseUnknownUnit(token);
-    refuseThousands(token);
-    if (peek().kind() == Kind.NUMBER) {
-      throw error(peek(), "two numbers stand here", "write one amount, such as 5.5 ft or 6.25 in");
-    }
-    Unit unit = token.unit() == null ? Units.ONE : token.unit();
-    if (!peek().is("(") || tokens.get(at + 1).kind() != Kind.NUMBER) {
-      return new Part(new Expr.Literal(unit.toSi(value), unit), token, token);
-    }
-    next();
-    Token inside = next();
-    refuseUnknownUnit(inside);
-    Token close = expect(")");
-    @Nullable Unit other = inside.unit();
-    if (other == null || !other.dimension().equals(unit.dimension())) {
-      throw error(
-          inside,
-          "the bracketed figure is "
-              + (other == null ? "without a unit" : "a " + other.dimension().label())
-              + ", the one before it a "
-              + unit.dimension().label(),
-          "give both in units of one dimension, such as 50 ft (15 m)");
-    }
-    if (unit.system() == other.system()
-        || unit.system() == UnitSystem.NEUTRAL
-        || other.system() == UnitSystem.NEUTRAL) {
-      throw error(
-          inside,
-          unit.symbol() + " and " + other.symbol() + " are not of two unit systems",
-          "state the limit once in each system, such as 50 ft (15 m)");
-    }
-    return new Part(
-        new Expr.Dual(unit.toSi(value), unit, other.toSi(Double.parseDouble(inside.text())), other),
-        token,
-        close);
-  }
-
-  /** {@code 1,000 ft}: only so that nobody reads it as 1 and 0 ft. */
-  private void refuseThousands(Token number) throws FormulaException {
-    if (number.unit() != null || !peek().is(",") || peek().from() != number.to()) {
-      return;
-    }
-    Token rest = tokens.get(at + 1);
-    if (rest.from() == peek().to() && rest.unit() != null && rest.text().matches("[0-9]{3}")) {
-      throw error(peek(), "a number has no comma in it here", "write it without, such as 1000 ft");
-    }
-  }
-
-  /** A name right after a bare number was meant for its unit. */
-  private void refuseUnknownUnit(Token number) throws FormulaException {
-    Token name = peek();
-    if (number.unit() == null && name.kind() == Kind.NAME && !JOINING.contains(name.text())) {
-      @Nullable String nearest = Lexer.nearestUnit(name.text());
-      throw error(
-          name,
-          "'" + name.text() + "' is not a unit",
-          nearest == null
-              ? "write one such as ft, m, psi or mg/L, or join conditions with and, or"
-              : "did you mean " + nearest + "?");
+      throw Tokens.error(token, token.text() + " is not a day", "write YYYY-MM-DD");
     }
   }
 
   /** Each of the entries that stand in the brackets. */
   private Part applies(Token token) throws FormulaException {
-    expect("(");
+    tokens.expect("(");
     List<Expr.Condition> all = new ArrayList<>();
     do {
       all.add(new Expr.IsApplicable(entryWithin("applies")));
-    } while (take(","));
-    return new Part(all.size() == 1 ? all.get(0) : new Expr.And(all), token, expect(")"));
+    } while (tokens.take(","));
+    return new Part(all.size() == 1 ? all.get(0) : new Expr.And(all), token, tokens.expect(")"));
   }
 
   private Entry entryWithin(String word) throws FormulaException {
-    Token name = peek();
+    Token name = tokens.peek();
     if (name.kind() != Kind.NAME) {
-      throw error(name, "an entry must stand here", "write one, such as " + word + "(well.tag)");
+      throw Tokens.error(
+          name, "an entry must stand here", "write one, such as " + word + "(well.tag)");
     }
-    next();
+    tokens.next();
     return names.entry(name);
   }
 
   private Part named() throws FormulaException {
-    Token token = next();
+    Token token = tokens.next();
     switch (token.text()) {
       case "yes":
       case "no":
@@ -452,17 +383,17 @@ final class Parser {
         return new Part(new Expr.AsOf(), token, token);
       case "known":
         {
-          expect("(");
+          tokens.expect("(");
           Entry entry = entryWithin("known");
-          return new Part(new Expr.Known(entry), token, expect(")"));
+          return new Part(new Expr.Known(entry), token, tokens.expect(")"));
         }
       case "applies":
         return applies(token);
       case "table":
         {
-          expect("(");
+          tokens.expect("(");
           Token name = tableName();
-          Token close = expect(")");
+          Token close = tokens.expect(")");
           return new Part(names.table(name), token, close);
         }
       case "min":
@@ -470,13 +401,13 @@ final class Parser {
         return extreme(token);
       case "abs":
         {
-          expect("(");
+          tokens.expect("(");
           deeper();
           Part inner = sum();
           Expr.Amount a = amountOf(inner);
           refuseTemperature(a, inner);
           depth--;
-          Token close = expect(")");
+          Token close = tokens.expect(")");
           return new Part(new Expr.Absolute(a), token, close);
         }
       case "round":
@@ -488,43 +419,44 @@ final class Parser {
 
   /** A table's name may hold dashes, as names in a pack do. */
   private Token tableName() {
-    Token first = next();
+    Token first = tokens.next();
     Token last = first;
     StringBuilder name = new StringBuilder(first.text());
-    while (take("-")) {
-      last = next();
+    while (tokens.take("-")) {
+      last = tokens.next();
       name.append('-').append(last.text());
     }
     return new Token(first.kind(), name.toString(), first.from(), last.to(), null);
   }
 
   private Part extreme(Token name) throws FormulaException {
-    expect("(");
+    tokens.expect("(");
     deeper();
     List<Expr.Amount> all = new ArrayList<>();
     Part first = sum();
     all.add(amountOf(first));
-    while (take(",")) {
+    while (tokens.take(",")) {
       Part more = sum();
       Expr.Amount amount = amountOf(more);
       sameDimension(all.get(0), amount, first, more, name.text());
       all.add(amount);
     }
     depth--;
-    Token close = expect(")");
+    Token close = tokens.expect(")");
     return new Part(new Expr.Extreme(name.is("max"), all), name, close);
   }
 
   private Part rounded(Token name) throws FormulaException {
-    expect("(");
+    tokens.expect("(");
     deeper();
     Part a = sum();
     depth--;
-    expect(",");
+    tokens.expect(",");
     Part step = sum();
-    Token close = expect(")");
+    Token close = tokens.expect(")");
     if (!(step.expr instanceof Expr.Literal literal) || literal.value() <= 0) {
-      throw error(step.from, "the step is not an amount above nothing", "write round(x, 1 ft)");
+      throw Tokens.error(
+          step.from, "the step is not an amount above nothing", "write round(x, 1 ft)");
     }
     Expr.Amount amount = amountOf(a);
     sameDimension(amount, literal, a, step, "round");
@@ -587,39 +519,5 @@ final class Parser {
             : "compare amounts with = or between";
     throw new FormulaException(
         part.from.from(), part.to.to(), "only a choice or a text can be a word in quotes", mend);
-  }
-
-  private Token peek() {
-    return tokens.get(at);
-  }
-
-  private Token next() {
-    Token token = tokens.get(at);
-    if (at < tokens.size() - 1) {
-      at++;
-    }
-    return token;
-  }
-
-  private boolean take(String word) {
-    if (peek().is(word)) {
-      at++;
-      return true;
-    }
-    return false;
-  }
-
-  private Token expect(String word) throws FormulaException {
-    Token token = peek();
-    if (!token.is(word)) {
-      String found =
-          token.kind() == Kind.END ? "the formula ends" : "'" + token.text() + "' stands";
-      throw error(token, found + " where " + word + " must", "write " + word + " here");
-    }
-    return next();
-  }
-
-  private static FormulaException error(Token token, String what, String mend) {
-    return new FormulaException(token.from(), token.to(), what, mend);
   }
 }

@@ -1,0 +1,93 @@
+package org.wellcurb.formula;
+
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.formula.Lexer.Kind;
+import org.wellcurb.formula.Lexer.Token;
+import org.wellcurb.quantity.Unit;
+import org.wellcurb.quantity.UnitSystem;
+import org.wellcurb.quantity.Units;
+
+/**
+ * Reads a limit of a formula: a number with its unit, and in brackets the same in the other unit
+ * system. What is written in its place by mistake is refused with what would mend it.
+ */
+final class Limit {
+  private final Tokens tokens;
+
+  private Limit(Tokens tokens) {
+    this.tokens = tokens;
+  }
+
+  /** The limit that begins with the number at hand. */
+  static Parser.Part read(Tokens tokens) throws FormulaException {
+    return new Limit(tokens).read();
+  }
+
+  private Parser.Part read() throws FormulaException {
+    Token token = tokens.next();
+    double value = Double.parseDouble(token.text());
+    refuseUnknownUnit(token);
+    refuseThousands(token);
+    if (tokens.peek().kind() == Kind.NUMBER) {
+      throw Tokens.error(
+          tokens.peek(), "two numbers stand here", "write one amount, such as 5.5 ft or 6.25 in");
+    }
+    Unit unit = token.unit() == null ? Units.ONE : token.unit();
+    if (!tokens.peek().is("(") || tokens.second().kind() != Kind.NUMBER) {
+      return new Parser.Part(new Expr.Literal(unit.toSi(value), unit), token, token);
+    }
+    tokens.next();
+    Token inside = tokens.next();
+    refuseUnknownUnit(inside);
+    Token close = tokens.expect(")");
+    @Nullable Unit other = inside.unit();
+    if (other == null || !other.dimension().equals(unit.dimension())) {
+      throw Tokens.error(
+          inside,
+          "the bracketed figure is "
+              + (other == null ? "without a unit" : "a " + other.dimension().label())
+              + ", the one before it a "
+              + unit.dimension().label(),
+          "give both in units of one dimension, such as 50 ft (15 m)");
+    }
+    if (unit.system() == other.system()
+        || unit.system() == UnitSystem.NEUTRAL
+        || other.system() == UnitSystem.NEUTRAL) {
+      throw Tokens.error(
+          inside,
+          unit.symbol() + " and " + other.symbol() + " are not of two unit systems",
+          "state the limit once in each system, such as 50 ft (15 m)");
+    }
+    return new Parser.Part(
+        new Expr.Dual(unit.toSi(value), unit, other.toSi(Double.parseDouble(inside.text())), other),
+        token,
+        close);
+  }
+
+  /** {@code 1,000 ft}: only so that nobody reads it as 1 and 0 ft. */
+  private void refuseThousands(Token number) throws FormulaException {
+    Token comma = tokens.peek();
+    if (number.unit() != null || !comma.is(",") || comma.from() != number.to()) {
+      return;
+    }
+    Token rest = tokens.second();
+    if (rest.from() == comma.to() && rest.unit() != null && rest.text().matches("[0-9]{3}")) {
+      throw Tokens.error(
+          comma, "a number has no comma in it here", "write it without, such as 1000 ft");
+    }
+  }
+
+  /** A name right after a bare number was meant for its unit. */
+  private void refuseUnknownUnit(Token number) throws FormulaException {
+    Token name = tokens.peek();
+    if (number.unit() == null && name.kind() == Kind.NAME && !Tokens.isJoining(name)) {
+      @Nullable String nearest = Lexer.nearestUnit(name.text());
+      throw Tokens.error(
+          name,
+          "'" + name.text() + "' is not a unit",
+          nearest == null
+              ? "write one such as ft, m, psi or mg/L, or join conditions with and, or"
+              : "did you mean " + nearest + "?");
+    }
+  }
+}

@@ -1,0 +1,73 @@
+package org.wellcurb.formula;
+
+import java.util.List;
+import java.util.Set;
+import org.wellcurb.formula.Lexer.Kind;
+import org.wellcurb.formula.Lexer.Token;
+
+/** The tokens of a formula, taken one by one; the last, its end, stays. */
+final class Tokens {
+  /** Words that join or compare what stands beside them, and so begin nothing. */
+  private static final Set<String> JOINING =
+      Set.of("and", "or", "is", "one", "of", "between", "then", "else");
+
+  private final List<Token> all;
+  private int at;
+
+  Tokens(String text) throws FormulaException {
+    all = Lexer.cut(text);
+  }
+
+  /** The token at hand. */
+  Token peek() {
+    return all.get(at);
+  }
+
+  /** The token after the one at hand, which must not be the end. */
+  Token second() {
+    return all.get(at + 1);
+  }
+
+  /** Takes the token at hand. */
+  Token next() {
+    Token token = peek();
+    if (at < all.size() - 1) {
+      at++;
+    }
+    return token;
+  }
+
+  /** Takes the token at hand if it is this word or sign. */
+  boolean take(String word) {
+    if (peek().is(word)) {
+      at++;
+      return true;
+    }
+    return false;
+  }
+
+  /**
+   * Takes this word or sign.
+   *
+   * @throws FormulaException where something else stands
+   */
+  Token expect(String word) throws FormulaException {
+    Token token = peek();
+    if (!token.is(word)) {
+      String found =
+          token.kind() == Kind.END ? "the formula ends" : "'" + token.text() + "' stands";
+      throw error(token, found + " where " + word + " must", "write " + word + " here");
+    }
+    return next();
+  }
+
+  /** True of a word that joins or compares what stands beside it, and so begins nothing. */
+  static boolean isJoining(Token token) {
+    return JOINING.contains(token.text());
+  }
+
+  /** That a token is wrong, and what would mend it. */
+  static FormulaException error(Token token, String what, String mend) {
+    return new FormulaException(token.from(), token.to(), what, mend);
+  }
+}
