@@ -22,7 +22,6 @@ public final class LaneCompiler {
   private int place;
 
   private Compiler alone;
-  private Scope scope;
 
   /** What equal parts have in common: those with workings go by the figures of their scope. */
   private record Shared(int scope, Expr expr) {}
@@ -35,8 +34,7 @@ public final class LaneCompiler {
   public TruthLanes condition(Formula formula) {
     scopes.putIfAbsent(formula.scope(), scopes.size() + 1);
     place = java.util.Objects.requireNonNull(scopes.get(formula.scope()));
-    scope = formula.scope();
-    alone = new Compiler(scope);
+    alone = new Compiler(formula.scope());
     return truth(formula.tree());
   }
 
@@ -142,7 +140,7 @@ public final class LaneCompiler {
     if (a instanceof Expr.WorkingAmount e
         && node instanceof WorkingNode one
         && WorkingLanes.canTake(e.working())) {
-      return new WorkingLanes(e.working(), scope, one);
+      return new WorkingLanes(one);
     }
     return new LaneAmounts.EachAlone(node);
   }

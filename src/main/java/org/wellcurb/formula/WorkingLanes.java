@@ -1,8 +1,5 @@
 package org.wellcurb.formula;
 
-import org.wellcurb.record.Catalogue;
-import org.wellcurb.record.Datum;
-import org.wellcurb.record.Entry;
 import org.wellcurb.workings.Input;
 import org.wellcurb.workings.Working;
 
@@ -13,31 +10,15 @@ import org.wellcurb.workings.Working;
 final class WorkingLanes extends AmountLanes {
   private final WorkingNode alone;
   private final int[] entries;
-  private final int[] datums;
-  private final boolean[] isRequired;
 
   /** What is handed to the working: its inputs, then its figures, which stay. */
   private final double[] x;
 
-  WorkingLanes(Working working, Scope scope, WorkingNode alone) {
+  WorkingLanes(WorkingNode alone) {
     this.alone = alone;
-    Catalogue catalogue = scope.catalogue();
-    int n = working.inputs().size();
-    entries = new int[n];
-    datums = new int[n];
-    isRequired = new boolean[n];
-    x = new double[n + working.figures().size()];
-    for (int i = 0; i < n; i++) {
-      Input input = working.inputs().get(i);
-      Entry entry = catalogue.entry(catalogue.index(input.key()));
-      entries[i] = entry.index();
-      boolean isMoved = input.take() == Input.Take.VALUE && entry.datum().isMovable();
-      datums[i] = isMoved ? entry.datum().ordinal() : Datum.NONE.ordinal();
-      isRequired[i] = input.isRequired();
-    }
-    for (int i = n; i < x.length; i++) {
-      x[i] = scope.figure(working.figures().get(i - n));
-    }
+    entries = alone.entries;
+    x = new double[entries.length + alone.figures.length];
+    System.arraycopy(alone.figures, 0, x, entries.length, alone.figures.length);
   }
 
   /** True if all that it reads are values of entries, as columns hold them. */
@@ -54,7 +35,7 @@ final class WorkingLanes extends AmountLanes {
     for (int i = 0; i < entries.length; i++) {
       EntryLanes of = lanes.entry(entries[i]);
       ranges |= of.given() & ~of.exact();
-      if (isRequired[i]) {
+      if (alone.isRequired[i]) {
         lacking |= ~of.given();
         areVoid |= of.notApplicable();
       }
@@ -82,7 +63,7 @@ final class WorkingLanes extends AmountLanes {
     for (int i = 0; i < entries.length; i++) {
       EntryLanes of = lanes.entry(entries[i]);
       boolean isGiven = (of.given() >>> lane & 1) != 0;
-      x[i] = isGiven ? of.lo[lane] - shift[datums[i]] : Double.NaN;
+      x[i] = isGiven ? of.lo[lane] - shift[alone.datums[i]] : Double.NaN;
     }
     alone.exact(x, lo, hi, lane);
   }

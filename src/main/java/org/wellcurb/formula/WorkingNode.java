@@ -25,10 +25,13 @@ final class WorkingNode extends AmountNode {
   private final Working.Function greatest;
   private final @Nullable IntervalFunction over;
   private final Input[] inputs;
-  private final int[] entries;
-  private final int[] datums;
-  private final boolean[] isRequired;
-  private final double[] figures;
+  final int[] entries;
+
+  /** By input, the datum that its depth is brought to ground from; of what is no depth, none. */
+  final int[] datums;
+
+  final boolean[] isRequired;
+  final double[] figures;
   private final Turn[] turns;
   private final int sizeIs;
 
@@ -46,7 +49,8 @@ final class WorkingNode extends AmountNode {
     for (int i = 0; i < entries.length; i++) {
       Entry entry = catalogue.entry(catalogue.index(inputs[i].key()));
       entries[i] = entry.index();
-      datums[i] = entry.datum().isMovable() ? entry.datum().ordinal() : Datum.NONE.ordinal();
+      boolean isMoved = inputs[i].take() != Input.Take.SIZE && entry.datum().isMovable();
+      datums[i] = isMoved ? entry.datum().ordinal() : Datum.NONE.ordinal();
       isRequired[i] = inputs[i].isRequired();
     }
     figures = working.figures().stream().mapToDouble(scope::figure).toArray();
