@@ -32,13 +32,19 @@ public final class WellVolume {
     inputs.addAll(CasingSize.inputs());
     inputs.add(helpful("well.casing_depth"));
     inputs.add(helpful("well.casing_length"));
-    inputs.add(optional("well.open_hole"));
-    inputs.add(helpful("well.open_hole_diameter"));
-    inputs.add(optional("well.liner_inside_diameter"));
-    inputs.add(helpful("well.liner_top"));
-    inputs.add(helpful("well.liner_bottom"));
+    inputs.addAll(withinBore());
     inputs.add(required("well.depth"));
     return inputs;
+  }
+
+  /** What the bore is besides its casing: open hole and its diameter, liner, its top and bottom. */
+  private static List<Input> withinBore() {
+    return List.of(
+        optional("well.open_hole"),
+        helpful("well.open_hole_diameter"),
+        optional("well.liner_inside_diameter"),
+        helpful("well.liner_top"),
+        helpful("well.liner_bottom"));
   }
 
   /** Water between its top and a depth, or the bottom of the well if that is higher (m3). */
@@ -46,12 +52,23 @@ public final class WellVolume {
     double top = top(x, at);
     double bottom = Math.min(depth, x[at + 14]);
     double inside = area(CasingSize.inside(x, at + 2));
-    double foot = foot(x, at, bottom);
-    double below = isOpen(x, at) && foot < bottom ? area(x[at + 10]) : inside;
     return Double.isNaN(top)
         ? Double.NaN
-        : volume(top, bottom, inside, foot, below)
-            + liner(top, bottom, inside, foot, below, area(x[at + 11]), x[at + 12], x[at + 13]);
+        : between(top, bottom, inside, foot(x, at, bottom), x, at + 9);
+  }
+
+  /**
+   * Water between two depths in casing, open hole and liner (m3).
+   *
+   * @param casing area inside it (m2)
+   * @param within place of the inputs of {@link #withinBore}
+   */
+  private static double between(
+      double top, double bottom, double casing, double foot, double[] x, int within) {
+    double below = isOpen(x, within) && foot < bottom ? area(x[within + 1]) : casing;
+    double liner = area(x[within + 2]);
+    return volume(top, bottom, casing, foot, below)
+        + liner(top, bottom, casing, foot, below, liner, x[within + 3], x[within + 4]);
   }
 
   /**
@@ -63,11 +80,7 @@ public final class WellVolume {
     inputs.add(helpful("well.casing_depth"));
     inputs.add(helpful("well.casing_length"));
     inputs.add(helpful("well.stickup"));
-    inputs.add(optional("well.open_hole"));
-    inputs.add(helpful("well.open_hole_diameter"));
-    inputs.add(optional("well.liner_inside_diameter"));
-    inputs.add(helpful("well.liner_top"));
-    inputs.add(helpful("well.liner_bottom"));
+    inputs.addAll(withinBore());
     return inputs;
   }
 
@@ -77,14 +90,9 @@ public final class WellVolume {
    */
   static double meanArea(double[] x, int at, double top, double bottom) {
     double casing = area(CasingSize.inside(x, at));
-    double hole = x[at + 9];
-    boolean isOpen = x[at + 8] == 1 || (!Double.isNaN(hole) && x[at + 8] != 0);
-    double foot = isOpen ? Annulus.casingFoot(x[at + 5], x[at + 6], x[at + 7]) : bottom;
-    double below = isOpen && foot < bottom ? area(hole) : casing;
-    double volume =
-        volume(top, bottom, casing, foot, below)
-            + liner(top, bottom, casing, foot, below, area(x[at + 10]), x[at + 11], x[at + 12]);
-    return volume / (bottom - top);
+    double foot =
+        isOpen(x, at + 8) ? Annulus.casingFoot(x[at + 5], x[at + 6], x[at + 7]) : bottom;
+    return between(top, bottom, casing, foot, x, at + 8) / (bottom - top);
   }
 
   /** Top of the water; not known (NaN) for water above ground in a casing of unknown height. */
@@ -98,12 +106,12 @@ public final class WellVolume {
     return Math.max(level, -stickup);
   }
 
-  private static boolean isOpen(double[] x, int at) {
-    return x[at + 9] == 1 || (!Double.isNaN(x[at + 10]) && x[at + 9] != 0);
+  private static boolean isOpen(double[] x, int within) {
+    return x[within] == 1 || (!Double.isNaN(x[within + 1]) && x[within] != 0);
   }
 
   private static double foot(double[] x, int at, double bottom) {
-    return isOpen(x, at) ? Annulus.casingFoot(x[at + 7], x[at + 8], x[at + 1]) : bottom;
+    return isOpen(x, at + 9) ? Annulus.casingFoot(x[at + 7], x[at + 8], x[at + 1]) : bottom;
   }
 
   private static double area(double diameter) {
@@ -182,7 +190,7 @@ public final class WellVolume {
 
   /** Of a well by itself, at place 0. */
   private static double diameterBelow(double[] x) {
-    return isOpen(x, 0) && foot(x, 0, x[14]) < x[14] ? x[10] : CasingSize.inside(x, 2);
+    return isOpen(x, 9) && foot(x, 0, x[14]) < x[14] ? x[10] : CasingSize.inside(x, 2);
   }
 
   private static double byLiner(double[] x) {
