@@ -234,11 +234,12 @@ public final class WorkingWords {
 
   private List<Entry> lacking(Working working, Input.Need need) {
     List<Entry> lacking = new ArrayList<>();
-    for (Input input : working.inputs()) {
-      Entry entry = at.scope().catalogue().entry(at.scope().catalogue().index(input.key()));
+    List<Entry> entries = at.inputs(working);
+    for (int i = 0; i < entries.size(); i++) {
+      Entry entry = entries.get(i);
       byte state = at.frame().state(entry.index());
       boolean isLacking = state == WellRecord.UNKNOWN || state == WellRecord.UNREADABLE;
-      if (input.need() == need && isLacking) {
+      if (working.inputs().get(i).need() == need && isLacking) {
         lacking.add(entry);
       }
     }

@@ -20,7 +20,6 @@ import org.wellcurb.quantity.Units;
 import org.wellcurb.record.Datum;
 import org.wellcurb.record.Entry;
 import org.wellcurb.record.WellRecord;
-import org.wellcurb.workings.Input;
 import org.wellcurb.workings.Working;
 
 /** Says why a rule has its outcome on the record that its judge has taken. */
@@ -137,8 +136,7 @@ public final class Explainer {
     List<String> assumed = new ArrayList<>(words.assumed(working));
     if (words.isKnown(working) && dependsOnWay(working)) {
       boolean isMetric = UnitOf.system(at) == UnitSystem.METRIC;
-      for (Input input : working.inputs()) {
-        Entry entry = at.scope().catalogue().entry(at.scope().catalogue().index(input.key()));
+      for (Entry entry : at.inputs(working)) {
         boolean isGiven = at.frame().state(entry.index()) == WellRecord.GIVEN;
         if (isGiven && entry.datum().isMovable()) {
           String height =
