@@ -95,8 +95,7 @@ public final class Speech {
 
   /** What a working is called: the bundle's words for it, or its name in words. */
   public String label(Working working) {
-    String key = "working." + working.name();
-    return phrases.containsKey(key) ? phrases.getString(key) : working.name().replace('_', ' ');
+    return word("working." + working.name(), working.name().replace('_', ' '));
   }
 
   /** What a figure is called: the bundle's words for it, or its name in words. */
