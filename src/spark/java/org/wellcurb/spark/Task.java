@@ -41,7 +41,7 @@ record Task(String pack, LocalDate asOf) implements Serializable {
     Counting counting = new Counting(pack(), asOf);
     while (files.hasNext()) {
       Tuple2<String, PortableDataStream> file = files.next();
-      counting.screen(Input.of(file._1(), file._2().toArray()));
+      counting.screen(file._1(), file._2().toArray());
     }
     return counting.counts();
   }
@@ -60,7 +60,7 @@ record Task(String pack, LocalDate asOf) implements Serializable {
         counting.setAside++;
       }
       if (block.size() >= BLOCK || (block.size() > 0 && !lines.hasNext())) {
-        counting.screen(Input.of("lines.ndjson", block.toByteArray()));
+        counting.screen("lines.ndjson", block.toByteArray());
         block.reset();
       }
     }
@@ -84,7 +84,13 @@ record Task(String pack, LocalDate asOf) implements Serializable {
       }
     }
 
-    void screen(Input input) throws IOException {
+    void screen(String name, byte[] bytes) throws IOException {
+      for (Input input : Input.of(name, bytes)) {
+        screen(input);
+      }
+    }
+
+    private void screen(Input input) throws IOException {
       try (RecordSource source = sources.open(input)) {
         SetAside whole = source.unusable();
         if (whole != null) {
