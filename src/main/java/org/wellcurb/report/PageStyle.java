@@ -46,8 +46,14 @@ public record PageStyle(Language language, UnitsShown units, Map<String, String>
 
   /** A text of a pack in the language of the pages, or as the pack has it. */
   public String own(String text) {
-    String own = packTexts.getOrDefault(text, Words.in(language).said(text));
-    return own.isEmpty() ? text : own;
+    String said = said(text);
+    return said.isEmpty() ? text : said;
+  }
+
+  /** A text of a pack or a reader in the language of the pages; empty where there is none. */
+  String said(String text) {
+    String own = packTexts.getOrDefault(text, "");
+    return own.isEmpty() ? Words.in(language).said(text) : own;
   }
 
   /** How rules and sums are put into words for these pages. */

@@ -138,7 +138,8 @@ public final class Pages implements NoticePages {
     values.put("deskJsHash", markup(DESK_SCRIPT.hash()));
     values.put("t", (TemplateMethodModelEx) this::say);
     values.put("n", (TemplateMethodModelEx) this::count);
-    values.put("o", (TemplateMethodModelEx) this::own);
+    values.put(
+        "o", (TemplateMethodModelEx) arguments -> style.said(arguments.get(0).toString()));
     values.put("svg", (TemplateMethodModelEx) arguments -> markup(arguments.get(0).toString()));
     return Templates.fill(template, values);
   }
@@ -150,13 +151,6 @@ public final class Pages implements NoticePages {
     } catch (TemplateModelException e) {
       throw new IllegalStateException(e);
     }
-  }
-
-  /** A text of a pack or a reader in the language of the page; empty where there is none. */
-  private Object own(List<?> arguments) {
-    String text = arguments.get(0).toString();
-    String own = style.packTexts().getOrDefault(text, "");
-    return own.isEmpty() ? words.said(text) : own;
   }
 
   private Object say(List<?> arguments) {
