@@ -15,11 +15,13 @@ import org.wellcurb.screening.Finding;
 public final class FindingSentence {
   private final PageStyle style;
   private final Words words;
+  private final RuleWords ruleWords;
   private final Amounts amounts;
 
   public FindingSentence(PageStyle style) {
     this.style = style;
     words = Words.in(style.language());
+    ruleWords = new RuleWords(words);
     amounts = new Amounts(words, style.units());
   }
 
@@ -27,7 +29,7 @@ public final class FindingSentence {
   public String of(Finding finding) {
     Deciding deciding = finding.deciding();
     if (deciding.entry().isEmpty() && deciding.subject().isEmpty()) {
-      return words.say("finding.plain", style.own(new RuleWords(words).title(finding.rule())));
+      return words.say("finding.plain", style.own(ruleWords.title(finding.rule())));
     }
     String label = capital(subject(deciding));
     @Nullable Unit unit = deciding.unit();

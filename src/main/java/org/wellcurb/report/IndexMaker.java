@@ -24,11 +24,13 @@ final class IndexMaker {
   private final BatchView batch;
   private final PageStyle style;
   private final Words words;
+  private final RuleWords ruleWords;
 
   IndexMaker(BatchView batch, PageStyle style) {
     this.batch = batch;
     this.style = style;
     words = Words.in(style.language());
+    ruleWords = new RuleWords(words);
   }
 
   IndexView index() {
@@ -80,7 +82,7 @@ final class IndexMaker {
     return new RuleRow(
         tally.pack().id(),
         rule.id(),
-        new RuleWords(words).title(rule),
+        ruleWords.title(rule),
         rule.kind().label(),
         meets,
         fails,

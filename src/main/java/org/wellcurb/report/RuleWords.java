@@ -10,19 +10,15 @@ import org.wellcurb.rulepack.Rule;
  * What a rule says of itself, for pages. A pack's rules speak its own words; the rules that come
  * with its list of entries that always apply are ours, and speak the page's language.
  */
-public final class RuleWords {
+final class RuleWords {
   private final Words words;
-
-  public RuleWords(PageStyle style) {
-    this(Words.in(style.language()));
-  }
 
   RuleWords(Words words) {
     this.words = words;
   }
 
   /** What it asks. */
-  public String title(Rule rule) {
+  String title(Rule rule) {
     @Nullable String entry = mustApply(rule);
     return entry == null ? rule.title() : words.say("must.apply.title", words.entry(entry));
   }

@@ -36,6 +36,7 @@ final class SheetMaker {
   private final RecordResult result;
   private final PageStyle style;
   private final Words words;
+  private final RuleWords ruleWords;
   private final Function<Finding, @Nullable Settlement> settled;
 
   SheetMaker(
@@ -44,6 +45,7 @@ final class SheetMaker {
     this.result = result;
     this.style = style;
     words = Words.in(style.language());
+    ruleWords = new RuleWords(words);
   }
 
   SheetView sheet(LocalDate asOf) {
@@ -149,7 +151,7 @@ final class SheetMaker {
       for (RuleResult each : result.results()) {
         if (each.outcome() == Outcome.CANNOT_TELL
             && each.explanation().needs().contains(ask.entry())) {
-          rules.add(new RuleWords(words).title(each.rule()));
+          rules.add(ruleWords.title(each.rule()));
         }
       }
       labels.computeIfAbsent(rules, none -> new ArrayList<>()).add(words.entry(ask.entry()));
@@ -178,7 +180,7 @@ final class SheetMaker {
       String title = "";
       for (Rule rule : result.pack().rules()) {
         if (rule.id().equals(variance.rule())) {
-          title = new RuleWords(words).title(rule);
+          title = ruleWords.title(rule);
         }
       }
       boolean used = !result.idleVariances().contains(variance);
