@@ -44,7 +44,7 @@ final class RuleGrid {
 
   /** The rules with findings, most first; among equals the graver kind, then as packs have them. */
   private static int[] order(RuleSums all, List<Pack> packs, int[] starts) {
-    return Arrays.stream(all.most())
+    return Arrays.stream(all.rules())
         .boxed()
         .sorted(
             Comparator.<Integer>comparingLong(rule -> -all.of(rule))

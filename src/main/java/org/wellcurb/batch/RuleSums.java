@@ -39,12 +39,8 @@ final class RuleSums {
     return at < 0 ? 0 : counts[at];
   }
 
-  /** The rules that have some, most first; in their order among equals. */
-  int[] most() {
-    return java.util.stream.IntStream.range(0, size)
-        .boxed()
-        .sorted(java.util.Comparator.comparingLong(i -> -counts[i]))
-        .mapToInt(i -> rules[i])
-        .toArray();
+  /** The rules that have some, in their order. */
+  int[] rules() {
+    return Arrays.copyOf(rules, size);
   }
 }
