@@ -15,7 +15,6 @@ import org.wellcurb.judgement.Outcome;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.NameFold;
 import org.wellcurb.record.RecordMark;
-import org.wellcurb.record.Variance;
 import org.wellcurb.record.WellRecord;
 import org.wellcurb.report.ByteText;
 import org.wellcurb.report.Cap;
@@ -30,7 +29,6 @@ import org.wellcurb.report.RecordLine;
 import org.wellcurb.report.RecordsCsv;
 import org.wellcurb.report.SetAsideCsv;
 import org.wellcurb.report.SetAsideLine;
-import org.wellcurb.report.VariancesCsv;
 import org.wellcurb.report.Whose;
 import org.wellcurb.rulepack.FindingKind;
 import org.wellcurb.rulepack.Pack;
@@ -44,11 +42,6 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
   private static final int FALLS_SHORT = Outcome.FALLS_SHORT.ordinal();
   private static final int MEETS = Outcome.MEETS.ordinal();
   private static final int CANNOT_TELL = Outcome.CANNOT_TELL.ordinal();
-
-  /** Bits that one outcome has in a number that counts all of them. */
-  private static final int COUNTER_BITS = 12;
-
-  private static final int MOST_AT_ONCE = (1 << COUNTER_BITS) - 1;
 
   private final Plan plan;
   private final Stop stop;
@@ -165,7 +158,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     tallies.get(pack).add(judged);
     count(judged, kindOfRule.get(pack));
     if (!record.variances().isEmpty()) {
-      variances(record, screeners.get(pack));
+      VarianceLines.put(result, record, screeners.get(pack));
     }
     result.screened++;
     String packId = plan.packs().get(pack).id();
@@ -241,32 +234,10 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     result.survey.add(record, hashes, isDeficient, isTold, pack, said);
   }
 
-  /** What each variance does; those that do nothing are named on the page too. */
-  private void variances(WellRecord record, Screener screener) {
-    List<Variance> idle = screener.idleVariances();
-    String pack = screener.pack().id();
-    for (Variance variance : record.variances()) {
-      if (!idle.contains(variance)) {
-        VariancesCsv.put(result.variances, record, pack, variance, VariancesCsv.Does.WAIVES);
-        continue;
-      }
-      boolean isKnown = screener.hasRule(variance.rule());
-      VariancesCsv.Does does = isKnown ? VariancesCsv.Does.NOTHING : VariancesCsv.Does.NO_RULE;
-      VariancesCsv.put(result.variances, record, pack, variance, does);
-      result.idleVarianceCount++;
-      if (result.idleVariances.size() < Cap.SIDE_LINES_ON_PAGE.most()) {
-        String reference = variance.reference().isEmpty() ? "" : ": " + variance.reference();
-        result.idleVariances.add(record.id() + ", " + variance.rule() + reference);
-      }
-    }
-  }
-
   private void count(byte[] judged, byte[] kindOf) {
     Arrays.fill(outcomes, 0);
     Arrays.fill(kinds, 0);
-    for (int from = 0; from < judged.length; from += MOST_AT_ONCE) {
-      countOutcomes(judged, from, Math.min(judged.length, from + MOST_AT_ONCE));
-    }
+    OutcomeCount.add(judged, outcomes);
     for (int i = 0; i < judged.length && outcomes[FALLS_SHORT] > 0; i++) {
       if (judged[i] == FALLS_SHORT) {
         kinds[kindOf[i]]++;
@@ -277,17 +248,6 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     }
     for (int i = 0; i < kinds.length; i++) {
       result.kinds[i] += kinds[i];
-    }
-  }
-
-  /** Counts in the bits of one number: counters in memory would wait for one another. */
-  private void countOutcomes(byte[] judged, int from, int to) {
-    long sums = 0;
-    for (int i = from; i < to; i++) {
-      sums += 1L << (COUNTER_BITS * judged[i]);
-    }
-    for (int i = 0; i < outcomes.length; i++) {
-      outcomes[i] += (int) (sums >>> (COUNTER_BITS * i)) & MOST_AT_ONCE;
     }
   }
 
