@@ -87,6 +87,17 @@ public final class WellRecord {
     return state[entry] == GIVEN;
   }
 
+  /** True if no part of what is given for an entry is within the range that real wells stay in. */
+  public boolean isFarOff(Entry entry) {
+    int i = entry.index();
+    return isGiven(i) && (hi(i) < entry.plausible().lo() || lo(i) > entry.plausible().hi());
+  }
+
+  /** The entries that are so, in the order of the catalogue. */
+  public List<Entry> farOff() {
+    return catalogue.entries().stream().filter(this::isFarOff).toList();
+  }
+
   /** Least value in SI; minus infinity where nothing is known. */
   public double lo(int entry) {
     return lo[entry];

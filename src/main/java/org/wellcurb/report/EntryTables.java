@@ -89,7 +89,7 @@ final class EntryTables {
     } else if (record.state(i) == WellRecord.UNKNOWN && note == Note.NONE) {
       notes.add(words.say("read.unknown"));
     }
-    if (FarOff.is(record, entry)) {
+    if (record.isFarOff(entry)) {
       String range = amounts.range(entry.plausible(), entry, record.unit(i));
       notes.add(words.say("read.far", range));
     }

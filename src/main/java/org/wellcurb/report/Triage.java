@@ -76,7 +76,7 @@ final class Triage {
   private void farOff() {
     WellRecord record = result.record();
     List<String> figures = new ArrayList<>();
-    for (Entry entry : FarOff.of(record)) {
+    for (Entry entry : record.farOff()) {
       if (result.readings().stream().noneMatch(each -> each.entry().equals(entry.key()))) {
         figures.add(
             words.say(

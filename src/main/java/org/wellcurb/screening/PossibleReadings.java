@@ -171,7 +171,7 @@ final class PossibleReadings {
   private List<Entry> outOfRange(WellRecord record) {
     List<Entry> out = new ArrayList<>();
     for (Entry entry : ranged) {
-      if (SlipTrial.isOutOfRange(record, entry)) {
+      if (record.isFarOff(entry)) {
         out.add(entry);
       }
     }

@@ -149,12 +149,12 @@ final class SlipTrial {
 
   private boolean isInRange(WellRecord trial, Slip slip, List<Entry> outOfRange) {
     for (Entry entry : outOfRange) {
-      if (isOutOfRange(trial, entry)) {
+      if (trial.isFarOff(entry)) {
         return false;
       }
     }
-    return !isOutOfRange(trial, catalogue.entry(slip.entry()))
-        && (slip.other() < 0 || !isOutOfRange(trial, catalogue.entry(slip.other())));
+    return !trial.isFarOff(catalogue.entry(slip.entry()))
+        && (slip.other() < 0 || !trial.isFarOff(catalogue.entry(slip.other())));
   }
 
   /** True if the trial falls short of none of these rules, but for those that are waived. */
@@ -189,12 +189,5 @@ final class SlipTrial {
     if (slip.other() >= 0) {
       whatIf.set(slip.other(), slip.otherValue(), slip.unit());
     }
-  }
-
-  static boolean isOutOfRange(WellRecord record, Entry entry) {
-    int i = entry.index();
-    return record.isGiven(i)
-        && !entry.plausible().isAll()
-        && (record.hi(i) < entry.plausible().lo() || record.lo(i) > entry.plausible().hi());
   }
 }
