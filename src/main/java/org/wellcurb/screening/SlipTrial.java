@@ -138,7 +138,7 @@ final class SlipTrial {
       mends =
           holdsAll(readers[slip.entry()], onlyRelations)
               && (slip.other() < 0 || holdsAll(readers[slip.other()], onlyRelations))
-              && mendsRelations();
+              && relationsHold();
     }
     whatIf.restore(slip.entry());
     if (slip.other() >= 0) {
@@ -171,7 +171,7 @@ final class SlipTrial {
   }
 
   /** True if the trial breaks none of the relations that were broken. */
-  private boolean mendsRelations() {
+  private boolean relationsHold() {
     for (int k : relations) {
       if (isBroken(k) && judge.outcome(programs[k]) == Outcome.FALLS_SHORT.ordinal()) {
         return false;
