@@ -138,8 +138,7 @@ public final class Pages implements NoticePages {
     values.put("deskJsHash", markup(DESK_SCRIPT.hash()));
     values.put("t", (TemplateMethodModelEx) this::say);
     values.put("n", (TemplateMethodModelEx) this::count);
-    values.put(
-        "o", (TemplateMethodModelEx) arguments -> style.said(arguments.get(0).toString()));
+    values.put("o", (TemplateMethodModelEx) arguments -> style.said(arguments.get(0).toString()));
     values.put("svg", (TemplateMethodModelEx) arguments -> markup(arguments.get(0).toString()));
     return Templates.fill(template, values);
   }

@@ -90,8 +90,7 @@ public final class WellVolume {
    */
   static double meanArea(double[] x, int at, double top, double bottom) {
     double casing = area(CasingSize.inside(x, at));
-    double foot =
-        isOpen(x, at + 8) ? Annulus.casingFoot(x[at + 5], x[at + 6], x[at + 7]) : bottom;
+    double foot = isOpen(x, at + 8) ? Annulus.casingFoot(x[at + 5], x[at + 6], x[at + 7]) : bottom;
     return between(top, bottom, casing, foot, x, at + 8) / (bottom - top);
   }
 
