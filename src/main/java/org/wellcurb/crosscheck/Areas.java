@@ -1,6 +1,9 @@
 package org.wellcurb.crosscheck;
 
 import java.io.IOException;
+import java.nio.FloatBuffer;
+import java.nio.IntBuffer;
+import java.nio.LongBuffer;
 
 /**
  * Where records are, coarsely: the area whose figures are like theirs, and the place where wells of
@@ -16,24 +19,32 @@ final class Areas {
 
   private static final long COLUMNS = 1L << 20;
 
-  private final int[] area;
-  private final int[] place;
+  private final IntBuffer area;
+  private final IntBuffer place;
   private final int count;
 
-  Areas(float[] latitude, float[] longitude, int[] zone) {
-    int n = latitude.length;
-    area = new int[n];
-    place = new int[n];
-    long[] keys = new long[n];
+  /**
+   * @param latitude by record, in degrees; NaN where it is not known
+   * @param longitude by record, in degrees; NaN where it is not known
+   * @param zone by record
+   * @param columns where room is made
+   */
+  Areas(FloatBuffer latitude, FloatBuffer longitude, IntBuffer zone, Columns columns)
+      throws IOException {
+    int n = zone.capacity();
+    area = columns.ints(n);
+    place = columns.ints(n);
+    LongBuffer keys = columns.longs(n);
     for (int i = 0; i < n; i++) {
-      keys[i] = key(latitude[i], longitude[i], zone[i]);
-      long here = keys[i] < 0 ? keys[i] : cell(latitude[i], longitude[i], PLACE);
-      place[i] = Long.hashCode(mixed(here));
+      long key = key(latitude.get(i), longitude.get(i), zone.get(i));
+      keys.put(i, key);
+      long here = key < 0 ? key : cell(latitude.get(i), longitude.get(i), PLACE);
+      place.put(i, Long.hashCode(mixed(here)));
     }
-    Distinct areas = new Distinct(keys);
+    Distinct areas = new Distinct(keys, columns.longs(n));
     count = areas.count();
     for (int i = 0; i < n; i++) {
-      area[i] = areas.code(key(latitude[i], longitude[i], zone[i]));
+      area.put(i, areas.code(key(latitude.get(i), longitude.get(i), zone.get(i))));
     }
   }
 
@@ -42,13 +53,17 @@ final class Areas {
    * @param place a mark of the place of each
    */
   Areas(int[] area, int[] place, int count) {
-    this.area = area.clone();
-    this.place = place.clone();
+    this.area = IntBuffer.wrap(area.clone());
+    this.place = IntBuffer.wrap(place.clone());
     this.count = count;
   }
 
-  static Areas of(SurveyFile survey, int[] zone) throws IOException {
-    return new Areas(survey.floats(SurveyRow.LATITUDE), survey.floats(SurveyRow.LONGITUDE), zone);
+  static Areas of(SurveyFile survey, IntBuffer zone) throws IOException {
+    return new Areas(
+        survey.floats(SurveyRow.LATITUDE),
+        survey.floats(SurveyRow.LONGITUDE),
+        zone,
+        survey.columns());
   }
 
   private static long key(float latitude, float longitude, int zone) {
@@ -69,12 +84,12 @@ final class Areas {
 
   /** The area of a record, from 0. */
   int area(int record) {
-    return area[record];
+    return area.get(record);
   }
 
   /** A mark of the place of a record. */
   int place(int record) {
-    return place[record];
+    return place.get(record);
   }
 
   /** How many areas there are. */

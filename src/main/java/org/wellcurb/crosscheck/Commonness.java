@@ -1,6 +1,7 @@
 package org.wellcurb.crosscheck;
 
 import java.io.IOException;
+import java.nio.LongBuffer;
 import java.util.Arrays;
 
 /**
@@ -31,20 +32,20 @@ final class Commonness {
   /**
    * @param ids marks of the numbers of all records
    */
-  Commonness(SurveyFile survey, Alike alike, long[] ids) throws IOException {
+  Commonness(SurveyFile survey, Alike alike, LongBuffer ids) throws IOException {
     this.alike = alike;
-    records = ids.length;
+    records = ids.capacity();
     int shift = Long.SIZE;
-    for (int left = ids.length; left > SAMPLE / 4 * 3; left /= 2) {
+    for (int left = ids.capacity(); left > SAMPLE / 4 * 3; left /= 2) {
       shift--;
     }
     int[] marks = alike.marks();
     long[] measured = new long[SAMPLE];
     int[] places = new int[SAMPLE];
     int size = 0;
-    for (int i = 0; i < ids.length; i++) {
+    for (int i = 0; i < ids.capacity(); i++) {
       // The highest bits of the mixed number are 0 for one record in two, in four, ...
-      if (size < SAMPLE && (shift == Long.SIZE || Areas.mixed(ids[i]) >>> shift == 0)) {
+      if (size < SAMPLE && (shift == Long.SIZE || Areas.mixed(ids.get(i)) >>> shift == 0)) {
         survey.marks(i, marks);
         measured[size] = ((long) alike.measured(marks) << Integer.SIZE) | size;
         places[size++] = i;

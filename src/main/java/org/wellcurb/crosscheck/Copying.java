@@ -1,6 +1,9 @@
 package org.wellcurb.crosscheck;
 
 import java.io.IOException;
+import java.nio.FloatBuffer;
+import java.nio.IntBuffer;
+import java.nio.LongBuffer;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -63,7 +66,7 @@ public final class Copying {
   private final Distinct groups;
 
   /** The code of the contractor in its zone, by record. */
-  private final int[] group;
+  private final IntBuffer group;
 
   private final int nobody;
 
@@ -71,6 +74,7 @@ public final class Copying {
   private final int contractors;
 
   private final Areas areas;
+  private final Columns columns;
 
   /** What was looked at. */
   public enum Kind {
@@ -111,16 +115,18 @@ public final class Copying {
       boolean isMarked) {}
 
   Copying(SurveyFile survey) throws IOException {
-    int[] contractor = survey.ints(SurveyRow.CONTRACTOR);
-    int[] zone = survey.ints(SurveyRow.ZONE);
-    long[] keys = new long[zone.length];
-    for (int i = 0; i < keys.length; i++) {
-      keys[i] = key(contractor[i], zone[i]);
+    columns = survey.columns();
+    int records = survey.rows();
+    IntBuffer contractor = survey.ints(SurveyRow.CONTRACTOR);
+    IntBuffer zone = survey.ints(SurveyRow.ZONE);
+    LongBuffer keys = columns.longs(records);
+    for (int i = 0; i < records; i++) {
+      keys.put(i, key(contractor.get(i), zone.get(i)));
     }
-    groups = new Distinct(keys);
-    group = new int[zone.length];
-    for (int i = 0; i < group.length; i++) {
-      group[i] = groups.code(key(contractor[i], zone[i]));
+    groups = new Distinct(keys, columns.longs(records));
+    group = columns.ints(records);
+    for (int i = 0; i < records; i++) {
+      group.put(i, groups.code(key(contractor.get(i), zone.get(i))));
     }
     contractors = survey.contractors().size();
     nobody = survey.contractors().indexOf("");
@@ -132,7 +138,7 @@ public final class Copying {
   }
 
   private int contractor(int record) {
-    return (int) groups.key(group[record]);
+    return (int) groups.key(group.get(record));
   }
 
   /**
@@ -140,9 +146,9 @@ public final class Copying {
    *
    * @param written by record; figures that do not count become NaN
    */
-  List<Tried> tried(Field field, float[] written) {
+  List<Tried> tried(Field field, FloatBuffer written) throws IOException {
     BitSet breaks = breaks(written);
-    FiguresByArea all = new FiguresByArea(written, record -> group[record], areas);
+    FiguresByArea all = new FiguresByArea(written, group::get, areas, columns);
     List<Compared> able = able(written, breaks, all);
     double spreadOfRepeats = spreadOfRepeats(able);
     double spreadOfRounds = spreadOfRounds(able);
@@ -163,42 +169,44 @@ public final class Copying {
    * Records at which a contractor writes another figure than on its record before, in whatever zone
    * that stands, or none at all.
    */
-  private BitSet breaks(float[] written) {
+  private BitSet breaks(FloatBuffer written) {
     float[] last = new float[contractors];
     BitSet breaks = new BitSet();
-    for (int i = 0; i < written.length; i++) {
+    for (int i = 0; i < written.capacity(); i++) {
       int contractor = contractor(i);
-      if (!(written[i] == last[contractor])) {
+      if (!(written.get(i) == last[contractor])) {
         breaks.set(i);
       }
-      last[contractor] = written[i];
+      last[contractor] = written.get(i);
     }
     return breaks;
   }
 
   /** Contractors in zones who wrote enough where others wrote enough, by zone and contractor. */
-  private List<Compared> able(float[] written, BitSet breaks, FiguresByArea all) {
+  private List<Compared> able(FloatBuffer written, BitSet breaks, FiguresByArea all)
+      throws IOException {
     int[] ends = new int[groups.count() + 1];
-    for (int i = 0; i < written.length; i++) {
-      ends[group[i] + 1] += counts(written, i) ? 1 : 0;
+    for (int i = 0; i < written.capacity(); i++) {
+      ends[group.get(i) + 1] += counts(written, i) ? 1 : 0;
     }
     for (int g = 0; g < groups.count(); g++) {
       ends[g + 1] += ends[g];
     }
-    int[] records = new int[ends[groups.count()]];
+    IntBuffer records = columns.ints(ends[groups.count()]);
     int[] at = Arrays.copyOf(ends, groups.count());
     int[] rows = new int[contractors];
     int[] lastRow = new int[groups.count()];
     BitSet begins = new BitSet();
-    for (int i = 0; i < written.length; i++) {
+    for (int i = 0; i < written.capacity(); i++) {
       int row = rows[contractor(i)] += breaks.get(i) ? 1 : 0;
       if (counts(written, i)) {
-        begins.set(at[group[i]], lastRow[group[i]] != row);
-        lastRow[group[i]] = row;
-        records[at[group[i]]++] = i;
+        int g = group.get(i);
+        begins.set(at[g], lastRow[g] != row);
+        lastRow[g] = row;
+        records.put(at[g]++, i);
       }
     }
-    OwnAndOthers gather = new OwnAndOthers(written, areas, all);
+    OwnAndOthers gather = new OwnAndOthers(written, areas, all, columns);
     List<Compared> able = new ArrayList<>();
     for (int g = 0; g < groups.count(); g++) {
       if (ends[g + 1] - ends[g] >= LEAST_OWN) {
@@ -211,8 +219,8 @@ public final class Copying {
     return able;
   }
 
-  private boolean counts(float[] written, int record) {
-    return !Float.isNaN(written[record]) && contractor(record) != nobody;
+  private boolean counts(FloatBuffer written, int record) {
+    return !Float.isNaN(written.get(record)) && contractor(record) != nobody;
   }
 
   /** The figure that stands out most, paid for by the number of figures that it could have been. */

@@ -5,16 +5,12 @@ import java.util.List;
 import org.wellcurb.record.Catalogue;
 
 /**
- * Looks at a whole batch. Each check reads the columns that it needs and lets go of them before the
- * next begins, so that few numbers a record are in memory at a time; with room to spare two run
- * side by side.
+ * Looks at a whole batch. Each check reads the columns that it needs, into {@link Columns}, so that
+ * the heap does not grow with the batch.
  */
 public final class CrossCheck {
   /** Records that are named with a hint. */
   static final int NAMED = 10;
-
-  /** What all checks keep of a record at most, if they run side by side. */
-  private static final long BYTES_OF_BOTH = 128;
 
   private final SurveyFile survey;
   private final Catalogue catalogue;
@@ -35,13 +31,12 @@ public final class CrossCheck {
   }
 
   /**
-   * Runs every check; where there are two threads and memory enough, those by place and the others
-   * side by side. What comes of it is the same.
+   * Runs every check; where there are two threads, those by place and the others side by side. What
+   * comes of it is the same.
    */
   public CrossResult run(int threads) throws IOException {
     survey.complete();
-    boolean hasRoom = survey.rows() * BYTES_OF_BOTH < Runtime.getRuntime().maxMemory() / 4;
-    try (Beside<ByPlace> beside = new Beside<>(this::byPlace, threads > 1 && hasRoom)) {
+    try (Beside<ByPlace> beside = new Beside<>(this::byPlace, threads > 1)) {
       return run(beside);
     }
   }

@@ -1,38 +1,41 @@
 package org.wellcurb.crosscheck;
 
-import java.util.Arrays;
+import java.nio.LongBuffer;
 
 /** The distinct ones of many keys, in order: the place of a key among them is its code. */
 final class Distinct {
-  private final long[] keys;
+  private final LongBuffer keys;
+  private final int count;
 
   /**
-   * @param keys of all records; they are sorted in place, and what follows the distinct ones is
-   *     left over
+   * @param keys of all records; they are sorted in place, the distinct ones first, and belong to
+   *     this from then on
+   * @param spare room for as many keys, of which nothing is kept
    */
-  Distinct(long[] keys) {
-    KeySort.sort(keys, keys.length);
+  Distinct(LongBuffer keys, LongBuffer spare) {
+    KeySort.sort(keys, keys.capacity(), spare);
     int distinct = 0;
-    for (int i = 0; i < keys.length; i++) {
-      if (i == 0 || keys[i] != keys[distinct - 1]) {
-        keys[distinct++] = keys[i];
+    for (int i = 0; i < keys.capacity(); i++) {
+      if (i == 0 || keys.get(i) != keys.get(distinct - 1)) {
+        keys.put(distinct++, keys.get(i));
       }
     }
-    this.keys = Arrays.copyOf(keys, distinct);
+    this.keys = keys;
+    count = distinct;
   }
 
   /** How many there are. */
   int count() {
-    return keys.length;
+    return count;
   }
 
   /** The code of a key that is one of them. */
   int code(long key) {
-    return Arrays.binarySearch(keys, key);
+    return KeySort.find(keys, count, key);
   }
 
   /** The key of a code. */
   long key(int code) {
-    return keys[code];
+    return keys.get(code);
   }
 }

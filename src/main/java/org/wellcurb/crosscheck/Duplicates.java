@@ -1,10 +1,9 @@
 package org.wellcurb.crosscheck;
 
 import java.io.IOException;
+import java.nio.LongBuffer;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.BitSet;
-import java.util.Comparator;
 import java.util.List;
 import org.wellcurb.record.Catalogue;
 
@@ -82,50 +81,21 @@ public final class Duplicates {
 
   /** Looks for both. */
   public Found find() throws IOException {
-    long[] ids = survey.ids();
-    List<int[]> groups = sameNumbers(ids);
-    long rows = 0;
+    LongBuffer ids = survey.ids();
+    SameNumbers numbers = new SameNumbers(ids, survey.columns());
     List<SameNumber> same = new ArrayList<>();
-    for (int[] group : groups) {
-      rows += group.length;
-      if (same.size() < most) {
-        same.add(described(group));
-      }
+    for (int[] group : numbers.first(most)) {
+      same.add(described(group));
     }
     NearCopies near = new NearCopies(survey, alike, ids);
     return new Found(
-        same, groups.size(), rows, near.shown(most), near.groups(), near.records(), near.isCut());
-  }
-
-  /** Places of the records of each number that stands more than once, by first place. */
-  private static List<int[]> sameNumbers(long[] ids) {
-    long[] sorted = ids.clone();
-    KeySort.sort(sorted, sorted.length);
-    int repeated = 0;
-    for (int i = 1; i < sorted.length; i++) {
-      if (sorted[i] == sorted[i - 1] && (repeated == 0 || sorted[repeated - 1] != sorted[i])) {
-        sorted[repeated++] = sorted[i];
-      }
-    }
-    int[][] groups = new int[repeated][];
-    int[] size = new int[repeated];
-    for (int i = 0; i < ids.length; i++) {
-      int group = Arrays.binarySearch(sorted, 0, repeated, ids[i]);
-      if (group >= 0) {
-        if (groups[group] == null) {
-          groups[group] = new int[2];
-        } else if (size[group] == groups[group].length) {
-          groups[group] = Arrays.copyOf(groups[group], 2 * size[group]);
-        }
-        groups[group][size[group]++] = i;
-      }
-    }
-    List<int[]> all = new ArrayList<>();
-    for (int i = 0; i < repeated; i++) {
-      all.add(Arrays.copyOf(groups[i], size[i]));
-    }
-    all.sort(Comparator.comparingInt(group -> group[0]));
-    return all;
+        same,
+        numbers.count(),
+        numbers.rows(),
+        near.shown(most),
+        near.groups(),
+        near.records(),
+        near.isCut());
   }
 
   private SameNumber described(int[] group) throws IOException {

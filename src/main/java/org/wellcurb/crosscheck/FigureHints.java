@@ -1,6 +1,8 @@
 package org.wellcurb.crosscheck;
 
 import java.io.IOException;
+import java.nio.FloatBuffer;
+import java.nio.IntBuffer;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -21,7 +23,7 @@ final class FigureHints {
     return tried;
   }
 
-  private static float[] written(SurveyFile survey, Field field) throws IOException {
+  private static FloatBuffer written(SurveyFile survey, Field field) throws IOException {
     return survey.floats(SurveyRow.WRITTEN + 4 * field.ordinal());
   }
 
@@ -75,8 +77,8 @@ final class FigureHints {
     if (marked.isEmpty()) {
       return;
     }
-    int[] contractor = survey.ints(SurveyRow.CONTRACTOR);
-    int[] zone = survey.ints(SurveyRow.ZONE);
+    IntBuffer contractor = survey.ints(SurveyRow.CONTRACTOR);
+    IntBuffer zone = survey.ints(SurveyRow.ZONE);
     for (Field field : Field.values()) {
       Map<Long, List<Copying.Tried>> byGroup = new HashMap<>();
       for (Copying.Tried each : marked.keySet()) {
@@ -86,11 +88,12 @@ final class FigureHints {
               .add(each);
         }
       }
-      float[] written = byGroup.isEmpty() ? new float[0] : written(survey, field);
-      for (int i = 0; i < written.length; i++) {
-        for (Copying.Tried each : byGroup.getOrDefault(key(contractor[i], zone[i]), List.of())) {
+      FloatBuffer written = byGroup.isEmpty() ? FloatBuffer.allocate(0) : written(survey, field);
+      for (int i = 0; i < written.capacity(); i++) {
+        long group = key(contractor.get(i), zone.get(i));
+        for (Copying.Tried each : byGroup.getOrDefault(group, List.of())) {
           List<Seen> seen = marked.getOrDefault(each, List.of());
-          if (seen.size() < CrossCheck.NAMED && Copying.isAbout(each, written[i])) {
+          if (seen.size() < CrossCheck.NAMED && Copying.isAbout(each, written.get(i))) {
             seen.add(survey.seen(i));
           }
         }

@@ -1,5 +1,10 @@
 package org.wellcurb.crosscheck;
 
+import java.io.IOException;
+import java.nio.FloatBuffer;
+import java.nio.IntBuffer;
+import java.nio.LongBuffer;
+
 /**
  * The figures of one field over a batch, by area. Wells of one street are alike: the same figure of
  * one contractor at one place counts once. Figures are named by their rank among all distinct ones.
@@ -13,8 +18,8 @@ final class FiguresByArea {
   /** Where the distinct figures of each area begin. */
   private final int[] starts;
 
-  private final int[] ranks;
-  private final int[] counts;
+  private final IntBuffer ranks;
+  private final IntBuffer counts;
 
   /** Says who wrote the figure of a record, and in which zone: a code. */
   interface Contractor {
@@ -23,68 +28,74 @@ final class FiguresByArea {
 
   /**
    * @param written by record; those that do not count become NaN
+   * @param columns where room is made
    */
-  FiguresByArea(float[] written, Contractor contractor, Areas areas) {
-    countOnce(written, contractor, areas);
+  FiguresByArea(FloatBuffer written, Contractor contractor, Areas areas, Columns columns)
+      throws IOException {
+    countOnce(written, contractor, areas, columns);
     int size = 0;
-    for (float figure : written) {
-      size += Float.isNaN(figure) ? 0 : 1;
+    for (int i = 0; i < written.capacity(); i++) {
+      size += Float.isNaN(written.get(i)) ? 0 : 1;
     }
-    long[] keys = new long[size];
-    for (int i = 0, at = 0; i < written.length; i++) {
-      if (!Float.isNaN(written[i])) {
-        keys[at++] = Float.floatToIntBits(written[i]);
+    LongBuffer all = columns.longs(size);
+    for (int i = 0, at = 0; i < written.capacity(); i++) {
+      if (!Float.isNaN(written.get(i))) {
+        all.put(at++, Float.floatToIntBits(written.get(i)));
       }
     }
-    figures = new Distinct(keys);
+    LongBuffer spare = columns.longs(size);
+    figures = new Distinct(all, spare);
+    LongBuffer keys = columns.longs(size);
     sizes = new int[areas.count()];
-    for (int i = 0, at = 0; i < written.length; i++) {
-      if (!Float.isNaN(written[i])) {
-        keys[at++] = ((long) areas.area(i) << 32) | rank(written[i]);
+    for (int i = 0, at = 0; i < written.capacity(); i++) {
+      if (!Float.isNaN(written.get(i))) {
+        keys.put(at++, ((long) areas.area(i) << 32) | rank(written.get(i)));
         sizes[areas.area(i)]++;
       }
     }
-    KeySort.sort(keys, size);
+    KeySort.sort(keys, size, spare);
     starts = new int[areas.count() + 1];
     int runs = 0;
     for (int at = 0; at < size; at++) {
-      runs += at == 0 || keys[at] != keys[at - 1] ? 1 : 0;
+      runs += at == 0 || keys.get(at) != keys.get(at - 1) ? 1 : 0;
     }
-    ranks = new int[runs];
-    counts = new int[runs];
+    ranks = columns.ints(runs);
+    counts = columns.ints(runs);
     int run = -1;
     for (int at = 0; at < size; at++) {
-      if (at == 0 || keys[at] != keys[at - 1]) {
-        ranks[++run] = (int) keys[at];
-        starts[(int) (keys[at] >>> 32) + 1]++;
+      if (at == 0 || keys.get(at) != keys.get(at - 1)) {
+        ranks.put(++run, (int) keys.get(at));
+        starts[(int) (keys.get(at) >>> 32) + 1]++;
       }
-      counts[run]++;
+      counts.put(run, counts.get(run) + 1);
     }
     for (int i = 1; i < starts.length; i++) {
       starts[i] += starts[i - 1];
     }
   }
 
-  private static void countOnce(float[] written, Contractor contractor, Areas areas) {
-    long[] seen = new long[Integer.highestOneBit(Math.max(8, written.length * 4 / 3)) * 2];
-    int mask = seen.length - 1;
-    for (int i = 0; i < written.length; i++) {
-      if (written[i] <= 0) {
-        written[i] = Float.NaN;
-      }
-      if (Float.isNaN(written[i])) {
+  private static void countOnce(
+      FloatBuffer written, Contractor contractor, Areas areas, Columns columns)
+      throws IOException {
+    int room = (int) Math.max(8, written.capacity() * 4L / 3);
+    LongBuffer seen = columns.longs(Integer.highestOneBit(room) * 2);
+    int mask = seen.capacity() - 1;
+    for (int i = 0; i < written.capacity(); i++) {
+      float figure = written.get(i);
+      if (!(figure > 0)) {
+        written.put(i, Float.NaN);
         continue;
       }
       long who = Areas.mixed(((long) contractor.of(i) << 32) | (areas.place(i) & 0xFFFFFFFFL));
-      long key = Areas.mixed(who + Float.floatToIntBits(written[i])) | 1;
+      long key = Areas.mixed(who + Float.floatToIntBits(figure)) | 1;
       int at = (int) (key >>> 32) & mask;
-      while (seen[at] != 0 && seen[at] != key) {
+      while (seen.get(at) != 0 && seen.get(at) != key) {
         at = (at + 1) & mask;
       }
-      if (seen[at] == key) {
-        written[i] = Float.NaN;
+      if (seen.get(at) == key) {
+        written.put(i, Float.NaN);
       }
-      seen[at] = key;
+      seen.put(at, key);
     }
   }
 
@@ -115,11 +126,11 @@ final class FiguresByArea {
 
   /** The rank of one of the distinct figures of an area. */
   int rankAt(int at) {
-    return ranks[at];
+    return ranks.get(at);
   }
 
   /** How often that stands in the area. */
   int countAt(int at) {
-    return counts[at];
+    return counts.get(at);
   }
 }

@@ -1,8 +1,10 @@
 package org.wellcurb.crosscheck;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.FloatBuffer;
+import java.nio.IntBuffer;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
@@ -10,7 +12,6 @@ import java.util.List;
 final class Groups {
   private final SurveyFile survey;
   private final RuleRates rules;
-  private final byte[] flags;
   private final List<RuleRates.Tried> tried = new ArrayList<>();
   private final List<CrossResult.By> kinds = new ArrayList<>();
   private final List<List<Rates.Rate>> rates = new ArrayList<>();
@@ -22,16 +23,13 @@ final class Groups {
 
   Groups(SurveyFile survey) throws IOException {
     this.survey = survey;
-    flags = survey.flags();
+    ByteBuffer flags = survey.flags();
     rules = new RuleRates(survey);
     for (CrossResult.By by : CrossResult.By.values()) {
       rules.by(codes(by));
     }
     rules.count();
-    float[] likely = rules.expected();
-    if (survey.rules().packs().isEmpty()) {
-      Arrays.fill(likely, 1);
-    }
+    FloatBuffer likely = rules.expected();
     for (CrossResult.By by : CrossResult.By.values()) {
       rates.add(Rates.of(codes(by), flags, likely));
       for (RuleRates.Tried each : rules.tried(by.ordinal(), nobody(by))) {
@@ -41,7 +39,7 @@ final class Groups {
     }
   }
 
-  private int[] codes(CrossResult.By by) throws IOException {
+  private IntBuffer codes(CrossResult.By by) throws IOException {
     return switch (by) {
       case CONTRACTOR -> survey.ints(SurveyRow.CONTRACTOR);
       case ZONE -> survey.ints(SurveyRow.ZONE);
@@ -49,11 +47,10 @@ final class Groups {
     };
   }
 
-  private int[] years() throws IOException {
-    short[] years = survey.years();
-    int[] codes = new int[years.length];
-    for (int i = 0; i < codes.length; i++) {
-      codes[i] = Math.max(0, years[i]);
+  private IntBuffer years() throws IOException {
+    IntBuffer codes = survey.years();
+    for (int i = 0; i < codes.capacity(); i++) {
+      codes.put(i, Math.max(0, codes.get(i)));
     }
     return codes;
   }

@@ -1,6 +1,8 @@
 package org.wellcurb.crosscheck;
 
 import java.io.IOException;
+import java.nio.IntBuffer;
+import java.nio.LongBuffer;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -38,10 +40,10 @@ final class NearCopies {
 
   private final SurveyFile survey;
   private final Alike alike;
-  private final long[] ids;
+  private final LongBuffer ids;
 
   /** By record, one that stands before it in its group; itself if there is none. */
-  private final int[] before;
+  private final IntBuffer before;
 
   /** By the first record of each group, the entries in which its records differ. */
   private final NavigableMap<Integer, BitSet> groups = new TreeMap<>();
@@ -51,33 +53,41 @@ final class NearCopies {
 
   private @Nullable Commonness commonness;
 
-  private long[] pairs = new long[1024];
+  private LongBuffer pairs = LongBuffer.allocate(1024);
   private int size;
   private boolean isFull;
 
-  NearCopies(SurveyFile survey, Alike alike, long[] ids) throws IOException {
+  NearCopies(SurveyFile survey, Alike alike, LongBuffer ids) throws IOException {
     this.survey = survey;
     this.alike = alike;
     this.ids = ids;
-    int[] order = order();
+    Columns columns = survey.columns();
+    LongBuffer keys = columns.longs(ids.capacity());
+    LongBuffer spare = columns.longs(ids.capacity());
+    IntBuffer order = order(keys, spare);
+    IntBuffer hashes = columns.ints(ids.capacity());
     for (int hash : HASHES) {
-      candidates(survey.ints(hash), order);
+      survey.ints(hash, hashes);
+      candidates(hashes, order, keys, spare);
     }
-    KeySort.sort(pairs, size);
-    before = new int[ids.length];
-    Arrays.setAll(before, i -> i);
+    KeySort.sort(pairs, size, columns.longs(size));
+    before = columns.ints(ids.capacity());
+    for (int i = 0; i < before.capacity(); i++) {
+      before.put(i, i);
+    }
     compare();
   }
 
   /** Records in an order that hangs on their numbers alone. */
-  private int[] order() {
-    long[] keys = new long[ids.length];
-    for (int i = 0; i < keys.length; i++) {
-      keys[i] = (Areas.mixed(ids[i]) & -(1L << Integer.SIZE)) | i;
+  private IntBuffer order(LongBuffer keys, LongBuffer spare) throws IOException {
+    for (int i = 0; i < keys.capacity(); i++) {
+      keys.put(i, (Areas.mixed(ids.get(i)) & -(1L << Integer.SIZE)) | i);
     }
-    KeySort.sort(keys, keys.length);
-    int[] order = new int[keys.length];
-    Arrays.setAll(order, i -> (int) keys[i]);
+    KeySort.sort(keys, keys.capacity(), spare);
+    IntBuffer order = survey.columns().ints(keys.capacity());
+    for (int i = 0; i < keys.capacity(); i++) {
+      order.put(i, (int) keys.get(i));
+    }
     return order;
   }
 
@@ -85,21 +95,22 @@ final class NearCopies {
    * Adds pairs that agree in a hash, the earlier record in the upper half. As many as there are
    * records, at most: in a batch where that is too few, most forms are empty.
    */
-  private void candidates(int[] hashes, int[] order) {
-    int room = Math.max(LEAST_CANDIDATES, ids.length);
-    long[] keyed = new long[hashes.length];
+  private void candidates(IntBuffer hashes, IntBuffer order, LongBuffer keyed, LongBuffer spare)
+      throws IOException {
+    int room = Math.max(LEAST_CANDIDATES, ids.capacity());
     int count = 0;
-    for (int i = 0; i < order.length; i++) {
-      if (hashes[order[i]] != 0) {
-        keyed[count++] = ((long) hashes[order[i]] << Integer.SIZE) | i;
+    for (int i = 0; i < order.capacity(); i++) {
+      int hash = hashes.get(order.get(i));
+      if (hash != 0) {
+        keyed.put(count++, ((long) hash << Integer.SIZE) | i);
       }
     }
-    KeySort.sort(keyed, count);
+    KeySort.sort(keyed, count, spare);
     int[] wide = new int[8];
     int wides = 0;
     for (int i = 0; i < count; i++) {
-      int hash = hash(keyed[i]);
-      for (int j = i + 1; j < count && hash(keyed[j]) == hash; j++) {
+      int hash = hash(keyed.get(i));
+      for (int j = i + 1; j < count && hash(keyed.get(j)) == hash; j++) {
         if (j > i + WINDOW) {
           if (wides == 0 || wide[wides - 1] != hash) {
             wide = wides == wide.length ? Arrays.copyOf(wide, 2 * wides) : wide;
@@ -107,7 +118,7 @@ final class NearCopies {
           }
           break;
         }
-        add(order[(int) keyed[i]], order[(int) keyed[j]], room);
+        add(order.get((int) keyed.get(i)), order.get((int) keyed.get(j)), room);
       }
     }
     shared.add(Arrays.copyOf(wide, wides));
@@ -117,18 +128,18 @@ final class NearCopies {
     return (int) (keyed >>> Integer.SIZE);
   }
 
-  private void add(int a, int b, int room) {
-    if (ids[a] == ids[b]) {
+  private void add(int a, int b, int room) throws IOException {
+    if (ids.get(a) == ids.get(b)) {
       return;
     }
     if (size == room) {
       isFull = true;
       return;
     }
-    if (size == pairs.length) {
-      pairs = Arrays.copyOf(pairs, 2 * size);
+    if (size == pairs.capacity()) {
+      pairs = survey.columns().longs(2 * size).put(0, pairs, 0, size);
     }
-    pairs[size++] = ((long) Math.min(a, b) << Integer.SIZE) | Math.max(a, b);
+    pairs.put(size++, ((long) Math.min(a, b) << Integer.SIZE) | Math.max(a, b));
   }
 
   private void compare() throws IOException {
@@ -136,9 +147,10 @@ final class NearCopies {
     int[] b = alike.marks();
     int read = -1;
     for (int i = 0; i < size; i++) {
-      int first = (int) (pairs[i] >>> Integer.SIZE);
-      int second = (int) pairs[i];
-      if ((i > 0 && pairs[i] == pairs[i - 1]) || first(first) == first(second)) {
+      long pair = pairs.get(i);
+      int first = (int) (pair >>> Integer.SIZE);
+      int second = (int) pair;
+      if ((i > 0 && pair == pairs.get(i - 1)) || first(first) == first(second)) {
         continue;
       }
       if (first != read) {
@@ -150,7 +162,7 @@ final class NearCopies {
         unite(first(first), first(second), a, b);
       }
     }
-    pairs = new long[0];
+    pairs = LongBuffer.allocate(0);
   }
 
   private boolean isAlike(int first, int second, int[] a, int[] b) throws IOException {
@@ -182,9 +194,9 @@ final class NearCopies {
   /** The first record of a record's group. */
   private int first(int record) {
     int first = record;
-    while (before[first] != first) {
-      before[first] = before[before[first]];
-      first = before[first];
+    while (before.get(first) != first) {
+      before.put(first, before.get(before.get(first)));
+      first = before.get(first);
     }
     return first;
   }
@@ -198,7 +210,7 @@ final class NearCopies {
         different.or(known);
       }
     }
-    before[Math.max(one, other)] = Math.min(one, other);
+    before.put(Math.max(one, other), Math.min(one, other));
     groups.put(Math.min(one, other), different);
   }
 
@@ -210,8 +222,8 @@ final class NearCopies {
   /** How many records are in groups. */
   long records() {
     long records = 0;
-    for (int i = 0; i < before.length; i++) {
-      records += before[i] != i || groups.containsKey(i) ? 1 : 0;
+    for (int i = 0; i < before.capacity(); i++) {
+      records += before.get(i) != i || groups.containsKey(i) ? 1 : 0;
     }
     return records;
   }
@@ -224,18 +236,22 @@ final class NearCopies {
     if (isFull) {
       return true;
     }
+    IntBuffer hashes = survey.columns().ints(ids.capacity());
     for (int group = 0; group < HASHES.length; group++) {
       int[] wide = shared.get(group);
       if (wide.length == 0) {
         continue;
       }
       Arrays.sort(wide);
-      int[] hashes = survey.ints(HASHES[group]);
+      survey.ints(HASHES[group], hashes);
       int[] met = new int[wide.length];
       Arrays.fill(met, -1);
-      for (int i = 0; i < hashes.length; i++) {
-        int at = Arrays.binarySearch(wide, hashes[i]);
-        if (at >= 0 && met[at] >= 0 && ids[i] != ids[met[at]] && first(i) != first(met[at])) {
+      for (int i = 0; i < hashes.capacity(); i++) {
+        int at = Arrays.binarySearch(wide, hashes.get(i));
+        if (at >= 0
+            && met[at] >= 0
+            && ids.get(i) != ids.get(met[at])
+            && first(i) != first(met[at])) {
           return true;
         }
         if (at >= 0) {
@@ -251,7 +267,7 @@ final class NearCopies {
     NavigableMap<Integer, List<Seen>> seen = new TreeMap<>();
     NavigableMap<Integer, Integer> sizes = new TreeMap<>();
     groups.keySet().stream().limit(most).forEach(first -> seen.put(first, new ArrayList<>()));
-    for (int i = 0; i < before.length && !seen.isEmpty(); i++) {
+    for (int i = 0; i < before.capacity() && !seen.isEmpty(); i++) {
       List<Seen> named = seen.get(first(i));
       if (named != null) {
         sizes.merge(first(i), 1, Integer::sum);

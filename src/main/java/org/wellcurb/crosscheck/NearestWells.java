@@ -1,5 +1,8 @@
 package org.wellcurb.crosscheck;
 
+import java.nio.FloatBuffer;
+import java.nio.IntBuffer;
+
 /**
  * The nearest wells of one well after the other, on a sphere: exact enough for a few kilometres.
  * Who asks in the order of the grid gets each answer from what lies next to the last one in memory.
@@ -21,8 +24,8 @@ final class NearestWells {
   private static final double SLACK = 2;
 
   private final Neighbourhood all;
-  private final float[] latitude;
-  private final float[] longitude;
+  private final FloatBuffer latitude;
+  private final FloatBuffer longitude;
   private final int[] near;
   private final double[] distances;
   private final double within;
@@ -37,10 +40,10 @@ final class NearestWells {
 
   private double square;
 
-  private final int[] codes;
+  private final IntBuffer codes;
 
   /** By place; empty where any number of neighbours may be of one kind. */
-  private final int[] kinds;
+  private final IntBuffer kinds;
 
   private final int mostOfKind;
 
@@ -53,8 +56,8 @@ final class NearestWells {
    * @param within metres
    * @param codes by place, something of the wells by which those are told that do not count
    */
-  NearestWells(Neighbourhood all, int most, double within, int[] codes) {
-    this(all, most, within, codes, new int[0], most);
+  NearestWells(Neighbourhood all, int most, double within, IntBuffer codes) {
+    this(all, most, within, codes, IntBuffer.allocate(0), most);
   }
 
   /**
@@ -64,7 +67,12 @@ final class NearestWells {
    * @param mostOfKind neighbours of one kind, at most
    */
   NearestWells(
-      Neighbourhood all, int most, double within, int[] codes, int[] kinds, int mostOfKind) {
+      Neighbourhood all,
+      int most,
+      double within,
+      IntBuffer codes,
+      IntBuffer kinds,
+      int mostOfKind) {
     this.all = all;
     this.kinds = kinds;
     this.mostOfKind = mostOfKind;
@@ -95,9 +103,9 @@ final class NearestWells {
     found = 0;
     limit(within);
     int row = all.row(of);
-    double cosine = Math.max(FLATTEST, Math.cos(Math.toRadians(latitude[of])));
+    double cosine = Math.max(FLATTEST, Math.cos(Math.toRadians(latitude.get(of))));
     double fromEdge =
-        (latitude[of] - (row - Neighbourhood.ROW_OF_ZERO) * Neighbourhood.CELL) * DEGREE;
+        (latitude.get(of) - (row - Neighbourhood.ROW_OF_ZERO) * Neighbourhood.CELL) * DEGREE;
     look(row, of, cosine);
     for (int rows = 1; ; rows++) {
       double south = fromEdge + (rows - 1) * Neighbourhood.CELL * DEGREE - SLACK;
@@ -143,10 +151,13 @@ final class NearestWells {
 
   /** Takes a well if it is nearer than those that were found; gives how far east it is. */
   private double offer(int other, int of, double width) {
-    double north = (latitude[other] - latitude[of]) * DEGREE;
-    double east = (longitude[other] - longitude[of]) * width;
+    double north = (latitude.get(other) - latitude.get(of)) * DEGREE;
+    double east = (longitude.get(other) - longitude.get(of)) * width;
     double squares = north * north + east * east;
-    if (squares <= square && codes[other] != but && other != of && codes[other] != NEVER) {
+    if (squares <= square
+        && codes.get(other) != but
+        && other != of
+        && codes.get(other) != NEVER) {
       double distance = Math.sqrt(squares);
       if (distance <= limit) {
         take(other, distance);
@@ -160,7 +171,7 @@ final class NearestWells {
     while (place > 0 && isBefore(distance, other, place - 1)) {
       place--;
     }
-    int last = kinds.length == 0 ? found : lastToMove(place, kinds[other]);
+    int last = kinds.capacity() == 0 ? found : lastToMove(place, kinds.get(other));
     if (place >= near.length || last < place) {
       return;
     }
@@ -185,7 +196,7 @@ final class NearestWells {
     int ofKind = 0;
     int last = -1;
     for (int i = 0; i < found && kind != NO_KIND; i++) {
-      if (kinds[near[i]] == kind) {
+      if (kinds.get(near[i]) == kind) {
         ofKind++;
         last = i;
       }

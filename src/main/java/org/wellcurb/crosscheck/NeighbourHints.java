@@ -1,6 +1,7 @@
 package org.wellcurb.crosscheck;
 
 import java.io.IOException;
+import java.nio.FloatBuffer;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -48,19 +49,20 @@ record NeighbourHints(List<CrossResult.NeighbourHint> shown, long total, long co
   /** Depths as shares of the median; water in metres above the sea; yields in logarithms. */
   private static Neighbours.Found find(Neighbours neighbours, SurveyFile survey, Field field)
       throws IOException {
-    float[] values = survey.floats(SurveyRow.VALUES + 4 * field.ordinal());
+    FloatBuffer values = survey.floats(SurveyRow.VALUES + 4 * field.ordinal());
     return switch (field) {
       case DEPTH -> neighbours.find(field, values, 0.1, 0.25, true);
       case STATIC_LEVEL -> {
-        float[] elevation = survey.floats(SurveyRow.ELEVATION);
-        for (int i = 0; i < values.length; i++) {
-          values[i] = elevation[i] - values[i];
+        FloatBuffer elevation = survey.floats(SurveyRow.ELEVATION);
+        for (int i = 0; i < values.capacity(); i++) {
+          values.put(i, elevation.get(i) - values.get(i));
         }
         yield neighbours.find(field, values, 1, 3, false);
       }
       case YIELD -> {
-        for (int i = 0; i < values.length; i++) {
-          values[i] = values[i] > 0 ? (float) Math.log10(values[i]) : Float.NaN;
+        for (int i = 0; i < values.capacity(); i++) {
+          float yield = values.get(i);
+          values.put(i, yield > 0 ? (float) Math.log10(yield) : Float.NaN);
         }
         yield neighbours.find(field, values, 0.1, 0.2, false);
       }

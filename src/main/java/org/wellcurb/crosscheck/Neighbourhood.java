@@ -1,6 +1,11 @@
 package org.wellcurb.crosscheck;
 
+import java.io.IOException;
+import java.nio.FloatBuffer;
+import java.nio.IntBuffer;
+import java.nio.LongBuffer;
 import java.util.Arrays;
+import java.util.BitSet;
 
 /** Wells in the order of a grid over latitude and longitude, row by row, to find those nearby. */
 final class Neighbourhood {
@@ -33,18 +38,22 @@ final class Neighbourhood {
   private static final int MOST_IN_CELL = 2000;
 
   /** Row, split column and record, so that their order is that of the grid. */
-  private final long[] keys;
+  private final LongBuffer keys;
+
+  private final int size;
+
+  private final Columns columns;
 
   /** Bits of a key for the record. */
   private final int recordBits;
 
   private final int split;
 
-  private final float[] latitude;
-  private final float[] longitude;
+  private final FloatBuffer latitude;
+  private final FloatBuffer longitude;
 
   /** By place; of equally near wells the one of the least mark is taken first. */
-  private final int[] marks;
+  private final IntBuffer marks;
 
   /** Where those of each row begin that may be neighbours; the crowded stand behind them all. */
   private final int[] starts = new int[CELLS + 1];
@@ -54,14 +63,19 @@ final class Neighbourhood {
    * @param longitude by record, in degrees
    * @param usable which records take part, if they have a position
    * @param marks by record, of what it says: so that nothing hangs on the order of rows
+   * @param columns where room is made
    */
-  Neighbourhood(float[] latitude, float[] longitude, boolean[] usable, int[] marks) {
-    recordBits = Integer.SIZE - Integer.numberOfLeadingZeros(usable.length);
+  Neighbourhood(
+      FloatBuffer latitude, FloatBuffer longitude, BitSet usable, IntBuffer marks, Columns columns)
+      throws IOException {
+    this.columns = columns;
+    recordBits = Integer.SIZE - Integer.numberOfLeadingZeros(latitude.capacity());
     split = Math.min(MOST_SPLIT, Long.SIZE - 1 - ROW_BITS - COLUMN_BITS - recordBits);
-    keys = sorted(latitude, longitude, usable);
+    keys = columns.longs(usable.cardinality());
+    size = sort(latitude, longitude, usable);
     int candidates = crowdedLast(marks);
     for (int at = 0; at < candidates; at++) {
-      starts[row(keys[at]) + 1]++;
+      starts[rowOf(keys.get(at)) + 1]++;
     }
     for (int row = 0; row < CELLS; row++) {
       starts[row + 1] += starts[row];
@@ -71,19 +85,18 @@ final class Neighbourhood {
     this.marks = inOrder(marks);
   }
 
-  private long[] sorted(float[] latitude, float[] longitude, boolean[] usable) {
-    long[] keys = new long[usable.length];
+  private int sort(FloatBuffer latitude, FloatBuffer longitude, BitSet usable)
+      throws IOException {
     int count = 0;
-    for (int i = 0; i < usable.length; i++) {
-      if (usable[i] && isPosition(latitude[i]) && isPosition(longitude[i])) {
-        long row = (long) Math.floor((latitude[i] + 90) / CELL) + ROW_OF_ZERO / 2;
-        long column = (long) Math.floor((longitude[i] + 180) / CELL * (1 << split));
-        keys[count++] = (((row << (COLUMN_BITS + split)) | column) << recordBits) | i;
+    for (int i = usable.nextSetBit(0); i >= 0; i = usable.nextSetBit(i + 1)) {
+      if (isPosition(latitude.get(i)) && isPosition(longitude.get(i))) {
+        long row = (long) Math.floor((latitude.get(i) + 90) / CELL) + ROW_OF_ZERO / 2;
+        long column = (long) Math.floor((longitude.get(i) + 180) / CELL * (1 << split));
+        keys.put(count++, (((row << (COLUMN_BITS + split)) | column) << recordBits) | i);
       }
     }
-    keys = Arrays.copyOf(keys, count);
-    KeySort.sort(keys, count);
-    return keys;
+    KeySort.sort(keys, count, columns.longs(count));
+    return count;
   }
 
   private static boolean isPosition(float degrees) {
@@ -93,85 +106,87 @@ final class Neighbourhood {
   /**
    * Moves those behind that are not the first so many of their cells by mark; counts the others.
    */
-  private int crowdedLast(int[] marks) {
-    long[] crowded = new long[0];
+  private int crowdedLast(IntBuffer marks) throws IOException {
+    LongBuffer crowded = LongBuffer.allocate(0);
     int moved = 0;
     int kept = 0;
-    for (int start = 0; start < keys.length; ) {
+    for (int start = 0; start < size; ) {
       int end = start + 1;
-      while (end < keys.length && cell(keys[end]) == cell(keys[start])) {
+      while (end < size && cellOf(keys.get(end)) == cellOf(keys.get(start))) {
         end++;
       }
       long last = end - start <= MOST_IN_CELL ? Long.MAX_VALUE : lastOfCell(start, end, marks);
       for (int at = start; at < end; at++) {
         if (end - start <= MOST_IN_CELL || marked(at, marks) <= last) {
-          keys[kept++] = keys[at];
+          keys.put(kept++, keys.get(at));
         } else {
-          if (moved == crowded.length) {
-            crowded = Arrays.copyOf(crowded, Math.max(1024, 2 * moved));
+          if (moved == crowded.capacity()) {
+            crowded = columns.longs(Math.max(1024, 2 * moved)).put(0, crowded, 0, moved);
           }
-          crowded[moved++] = keys[at];
+          crowded.put(moved++, keys.get(at));
         }
       }
       start = end;
     }
-    System.arraycopy(crowded, 0, keys, kept, moved);
+    keys.put(kept, crowded, 0, moved);
     return kept;
   }
 
   /** The last record of a cell that may be a neighbour, with its mark. */
-  private long lastOfCell(int start, int end, int[] marks) {
-    long[] marked = new long[end - start];
-    Arrays.setAll(marked, i -> marked(start + i, marks));
-    Arrays.sort(marked);
-    return marked[MOST_IN_CELL - 1];
+  private long lastOfCell(int start, int end, IntBuffer marks) throws IOException {
+    LongBuffer marked = columns.longs(end - start);
+    for (int i = 0; i < end - start; i++) {
+      marked.put(i, marked(start + i, marks));
+    }
+    KeySort.sort(marked, end - start, columns.longs(end - start));
+    return marked.get(MOST_IN_CELL - 1);
   }
 
-  private long marked(int place, int[] marks) {
-    return ((long) marks[record(place)] << Integer.SIZE) | record(place);
+  private long marked(int place, IntBuffer marks) {
+    return ((long) marks.get(record(place)) << Integer.SIZE) | record(place);
   }
 
-  private long cell(long key) {
+  private long cellOf(long key) {
     return key >>> (recordBits + split);
   }
 
-  private int row(long key) {
+  private int rowOf(long key) {
     return (int) (key >>> (recordBits + split + COLUMN_BITS));
   }
 
   /** The cell of the well at a place. */
   int cell(int place) {
-    return (int) cell(keys[place]);
+    return (int) cellOf(keys.get(place));
   }
 
   /** Whether a well is taken before another that is as near. */
   boolean isBefore(int place, int other) {
-    return marks[place] < marks[other]
-        || (marks[place] == marks[other] && record(place) < record(other));
+    return marks.get(place) < marks.get(other)
+        || (marks.get(place) == marks.get(other) && record(place) < record(other));
   }
 
   /** How many wells there are. */
   int size() {
-    return keys.length;
+    return size;
   }
 
   /** The record of the well at a place in the order of the grid. */
   int record(int place) {
-    return (int) (keys[place] & ((1L << recordBits) - 1));
+    return (int) (keys.get(place) & ((1L << recordBits) - 1));
   }
 
   /** The row of the well at a place. */
   int row(int place) {
-    return row(keys[place]);
+    return rowOf(keys.get(place));
   }
 
   /** Latitudes by place, in degrees. */
-  float[] latitude() {
+  FloatBuffer latitude() {
     return latitude;
   }
 
   /** Longitudes by place, in degrees. */
-  float[] longitude() {
+  FloatBuffer longitude() {
     return longitude;
   }
 
@@ -197,29 +212,29 @@ final class Neighbourhood {
    */
   int first(int row, int of, int from) {
     int shift = recordBits + split + COLUMN_BITS;
-    long column = keys[of] & ((1L << shift) - 1) & -(1L << recordBits);
+    long column = keys.get(of) & ((1L << shift) - 1) & -(1L << recordBits);
     long cell = ((long) row << shift) | column;
-    int at = from > starts[row] && keys[from - 1] >= cell ? starts[row] : from;
-    while (at < starts[row + 1] && keys[at] < cell) {
+    int at = from > starts[row] && keys.get(from - 1) >= cell ? starts[row] : from;
+    while (at < starts[row + 1] && keys.get(at) < cell) {
       at++;
     }
     return at;
   }
 
   /** Values by record as values by place in the order of the grid. */
-  float[] inOrder(float[] values) {
-    float[] ordered = new float[keys.length];
-    for (int at = 0; at < ordered.length; at++) {
-      ordered[at] = values[record(at)];
+  FloatBuffer inOrder(FloatBuffer values) throws IOException {
+    FloatBuffer ordered = columns.floats(size);
+    for (int at = 0; at < size; at++) {
+      ordered.put(at, values.get(record(at)));
     }
     return ordered;
   }
 
   /** Codes by record as codes by place in the order of the grid. */
-  int[] inOrder(int[] codes) {
-    int[] ordered = new int[keys.length];
-    for (int at = 0; at < ordered.length; at++) {
-      ordered[at] = codes[record(at)];
+  IntBuffer inOrder(IntBuffer codes) throws IOException {
+    IntBuffer ordered = columns.ints(size);
+    for (int at = 0; at < size; at++) {
+      ordered.put(at, codes.get(record(at)));
     }
     return ordered;
   }

@@ -1,7 +1,10 @@
 package org.wellcurb.crosscheck;
 
 import java.io.IOException;
+import java.nio.FloatBuffer;
+import java.nio.IntBuffer;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 
@@ -32,6 +35,7 @@ final class Neighbours {
   private static final int KNOWN = 1;
 
   private final Neighbourhood all;
+  private final Columns columns;
 
   /**
    * A well unlike its neighbours.
@@ -57,20 +61,21 @@ final class Neighbours {
   record Found(List<Unlike> unlike, long lookedAt) {}
 
   Neighbours(SurveyFile survey) throws IOException {
-    float[] latitude = survey.floats(SurveyRow.LATITUDE);
-    float[] longitude = survey.floats(SurveyRow.LONGITUDE);
-    boolean[] usable = Positions.ownAndFine(latitude, longitude, survey.flags());
-    all = new Neighbourhood(latitude, longitude, usable, Positions.marks(survey));
+    columns = survey.columns();
+    FloatBuffer latitude = survey.floats(SurveyRow.LATITUDE);
+    FloatBuffer longitude = survey.floats(SurveyRow.LONGITUDE);
+    BitSet usable = Positions.ownAndFine(survey, latitude, longitude);
+    all = new Neighbourhood(latitude, longitude, usable, Positions.marks(survey), columns);
   }
 
   /**
    * Whether neighbours tell anything of a well in this batch: wells must be clearly nearer to the
    * middle of their neighbours than to the middle of all wells.
    */
-  private static boolean isTold(float[] compared, float[] away, int count) {
+  private static boolean isTold(FloatBuffer compared, FloatBuffer away, int count) {
     float middle = Spread.middle(compared, count);
     for (int i = 0; i < count; i++) {
-      compared[i] = Math.abs(compared[i] - middle);
+      compared.put(i, Math.abs(compared.get(i) - middle));
     }
     return Spread.middle(away, count) <= MOST_AWAY * Spread.middle(compared, count);
   }
@@ -83,20 +88,21 @@ final class Neighbours {
    * @param agree greatest spread at which neighbours agree, as a share of their median where {@code
    *     isShare}
    */
-  Found find(Field field, float[] values, double floor, double agree, boolean isShare) {
+  Found find(Field field, FloatBuffer values, double floor, double agree, boolean isShare)
+      throws IOException {
     List<Unlike> unlike = new ArrayList<>();
-    float[] own = all.inOrder(values);
-    float[] away = new float[own.length];
-    float[] compared = new float[own.length];
+    FloatBuffer own = all.inOrder(values);
+    FloatBuffer away = columns.floats(all.size());
+    FloatBuffer compared = columns.floats(all.size());
     int lookedAt = 0;
-    int[] codes = new int[own.length];
-    for (int at = 0; at < own.length; at++) {
-      codes[at] = Float.isNaN(own[at]) ? UNKNOWN : KNOWN;
+    IntBuffer codes = columns.ints(all.size());
+    for (int at = 0; at < all.size(); at++) {
+      codes.put(at, Float.isNaN(own.get(at)) ? UNKNOWN : KNOWN);
     }
     NearestWells walk = new NearestWells(all, NEAREST, WITHIN, codes);
     double[] theirs = new double[NEAREST];
-    for (int at = 0; at < own.length; at++) {
-      int count = codes[at] == KNOWN ? around(walk, at, own, theirs) : 0;
+    for (int at = 0; at < all.size(); at++) {
+      int count = codes.get(at) == KNOWN ? around(walk, at, own, theirs) : 0;
       if (count < LEAST) {
         continue;
       }
@@ -105,12 +111,12 @@ final class Neighbours {
       if (spread > (isShare ? agree * Math.abs(median) : agree)) {
         continue;
       }
-      compared[lookedAt] = own[at];
-      away[lookedAt++] = (float) Math.abs(own[at] - median);
+      compared.put(lookedAt, own.get(at));
+      away.put(lookedAt++, (float) Math.abs(own.get(at) - median));
       double believed = Math.max(spread, isShare ? floor * Math.abs(median) : floor);
-      double score = Math.abs(own[at] - median) / believed;
+      double score = Math.abs(own.get(at) - median) / believed;
       if (score > FAR) {
-        unlike.add(new Unlike(all.record(at), field, own[at], median, spread, count, score));
+        unlike.add(new Unlike(all.record(at), field, own.get(at), median, spread, count, score));
       }
     }
     if (!isTold(compared, away, lookedAt)) {
@@ -122,10 +128,10 @@ final class Neighbours {
   }
 
   /** The values of the nearest wells whose value is known. */
-  private static int around(NearestWells walk, int of, float[] values, double[] into) {
+  private static int around(NearestWells walk, int of, FloatBuffer values, double[] into) {
     int count = walk.nearest(of, UNKNOWN);
     for (int n = 0; n < count; n++) {
-      into[n] = values[walk.near(n)];
+      into[n] = values.get(walk.near(n));
     }
     return count;
   }

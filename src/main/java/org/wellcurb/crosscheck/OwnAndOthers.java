@@ -1,6 +1,9 @@
 package org.wellcurb.crosscheck;
 
-import java.util.Arrays;
+import java.io.IOException;
+import java.nio.FloatBuffer;
+import java.nio.IntBuffer;
+import java.nio.LongBuffer;
 import java.util.BitSet;
 
 /**
@@ -11,9 +14,10 @@ final class OwnAndOthers {
   /** Fewest figures of others in an area for it to be compared. */
   private static final int LEAST_IN_AREA = 15;
 
-  private final float[] written;
+  private final FloatBuffer written;
   private final Areas areas;
   private final FiguresByArea all;
+  private final Columns columns;
   private final int[] own;
   private final int[] ownHere;
   private final double[] others;
@@ -21,8 +25,10 @@ final class OwnAndOthers {
   /**
    * @param written by record, NaN where it does not count
    * @param all the same, by area
+   * @param columns where room is made
    */
-  OwnAndOthers(float[] written, Areas areas, FiguresByArea all) {
+  OwnAndOthers(FloatBuffer written, Areas areas, FiguresByArea all, Columns columns) {
+    this.columns = columns;
     this.written = written;
     this.areas = areas;
     this.all = all;
@@ -37,21 +43,22 @@ final class OwnAndOthers {
    * @param records in input order, from one place to another
    * @param begins places at which a row of equal figures begins, whatever else is left out between
    */
-  Habits of(int[] records, int from, int to, BitSet begins) {
-    long[] keys = new long[to - from];
-    for (int at = from; at < to; at++) {
-      int record = records[at];
-      keys[at - from] = ((long) areas.area(record) << 32) | all.rank(written[record]);
+  Habits of(IntBuffer records, int from, int to, BitSet begins) throws IOException {
+    int count = to - from;
+    LongBuffer keys = columns.longs(count);
+    for (int at = 0; at < count; at++) {
+      int record = records.get(from + at);
+      keys.put(at, ((long) areas.area(record) << 32) | all.rank(written.get(record)));
     }
-    Arrays.sort(keys);
+    KeySort.sort(keys, count, columns.longs(count));
     int size = 0;
     double squares = 0;
     int least = all.distinct();
     int most = -1;
-    for (int at = 0; at < keys.length; ) {
-      int area = (int) (keys[at] >>> 32);
+    for (int at = 0; at < count; ) {
+      int area = (int) (keys.get(at) >>> 32);
       int end = at + 1;
-      while (end < keys.length && (int) (keys[end] >>> 32) == area) {
+      while (end < count && (int) (keys.get(end) >>> 32) == area) {
         end++;
       }
       int here = end - at;
@@ -69,15 +76,15 @@ final class OwnAndOthers {
     double worth = size == 0 ? 0 : (double) size * size / squares;
     Habits habits = new Habits(size, worth, ownFigures(least, most), othersFigures(least, most));
     for (int at = from; at < to; at++) {
-      habits.row(written[records[at]], begins.get(at));
+      habits.row(written.get(records.get(at)), begins.get(at));
     }
     return habits;
   }
 
-  private void add(long[] keys, int from, int to, int area, double weight) {
+  private void add(LongBuffer keys, int from, int to, int area, double weight) {
     for (int at = from; at < to; at++) {
-      own[(int) keys[at]]++;
-      ownHere[(int) keys[at]]++;
+      own[(int) keys.get(at)]++;
+      ownHere[(int) keys.get(at)]++;
     }
     for (int at = all.start(area); at < all.start(area + 1); at++) {
       int rank = all.rankAt(at);
@@ -85,7 +92,7 @@ final class OwnAndOthers {
       others[rank] += weight * (all.countAt(at) - ownHere[rank]);
     }
     for (int at = from; at < to; at++) {
-      ownHere[(int) keys[at]] = 0;
+      ownHere[(int) keys.get(at)] = 0;
     }
   }
 

@@ -1,5 +1,8 @@
 package org.wellcurb.crosscheck;
 
+import java.nio.ByteBuffer;
+import java.nio.FloatBuffer;
+import java.nio.IntBuffer;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -48,26 +51,24 @@ final class Rates {
    * @param flags of the records
    * @param likely how likely a deficiency is on each record, up to a common factor
    */
-  static List<Rate> of(int[] groups, byte[] flags, float[] likely) {
-    int most = -1;
-    for (int group : groups) {
-      most = Math.max(most, group);
-    }
+  static List<Rate> of(IntBuffer groups, ByteBuffer flags, FloatBuffer likely) {
+    int most = RuleRates.greatest(groups);
     long[] told = new long[most + 1];
     long[] deficient = new long[most + 1];
     double[] expected = new double[most + 1];
     long all = 0;
     long allTold = 0;
     double allLikely = 0;
-    for (int i = 0; i < groups.length; i++) {
-      if (groups[i] >= 0 && (flags[i] & SurveyRow.TOLD) != 0) {
-        int isDeficient = (flags[i] & SurveyRow.DEFICIENT) != 0 ? 1 : 0;
-        told[groups[i]]++;
-        deficient[groups[i]] += isDeficient;
-        expected[groups[i]] += likely[i];
+    for (int i = 0; i < groups.capacity(); i++) {
+      int group = groups.get(i);
+      if (group >= 0 && (flags.get(i) & SurveyRow.TOLD) != 0) {
+        int isDeficient = (flags.get(i) & SurveyRow.DEFICIENT) != 0 ? 1 : 0;
+        told[group]++;
+        deficient[group] += isDeficient;
+        expected[group] += likely.get(i);
         all += isDeficient;
         allTold++;
-        allLikely += likely[i];
+        allLikely += likely.get(i);
       }
     }
     // Never quite 0 nor 1: half a record in all.

@@ -1,6 +1,8 @@
 package org.wellcurb.crosscheck;
 
 import java.io.IOException;
+import java.nio.FloatBuffer;
+import java.nio.IntBuffer;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -40,19 +42,18 @@ final class RuleRates {
 
   /** Groups of one kind, with the place of each that is counted. */
   private static final class Groups {
-    final int[] codes;
+    final IntBuffer codes;
     final int[] counted;
     final int[] place;
     final int leftOut;
     BitCounts counts = new BitCounts(0, 0);
 
-    Groups(int[] codes) {
+    Groups(IntBuffer codes) {
       this.codes = codes;
-      int most = Arrays.stream(codes).max().orElse(-1);
-      int[] size = new int[most + 1];
-      for (int code : codes) {
-        if (code >= 0) {
-          size[code]++;
+      int[] size = new int[greatest(codes) + 1];
+      for (int i = 0; i < codes.capacity(); i++) {
+        if (codes.get(i) >= 0) {
+          size[codes.get(i)]++;
         }
       }
       long[] largest = new long[size.length];
@@ -84,7 +85,8 @@ final class RuleRates {
 
     /** The place of the group of a record, less than 0 if it is not counted. */
     int group(int record) {
-      return codes[record] < 0 ? -1 : place[codes[record]];
+      int code = codes.get(record);
+      return code < 0 ? -1 : place[code];
     }
   }
 
@@ -128,9 +130,18 @@ final class RuleRates {
    * @param codes by record; negative for none
    * @return the number of this kind, to ask with
    */
-  int by(int[] codes) {
+  int by(IntBuffer codes) {
     kinds.add(new Groups(codes));
     return kinds.size() - 1;
+  }
+
+  /** The greatest of some codes; -1 if all are less than 0. */
+  static int greatest(IntBuffer codes) {
+    int most = -1;
+    for (int i = 0; i < codes.capacity(); i++) {
+      most = Math.max(most, codes.get(i));
+    }
+    return most;
   }
 
   /** Groups with enough records that are not counted rule by rule. */
@@ -175,8 +186,9 @@ final class RuleRates {
   /**
    * How likely a deficiency is to be found on each record, by what could be told of it and by how
    * often all records fall short of those rules. So a full form is not laid beside an empty one.
+   * Without rules all are as likely.
    */
-  float[] expected() throws IOException {
+  FloatBuffer expected() throws IOException {
     double[] misses = new double[words[words.length - 1] * Told.IN_WORD];
     long[] counts = new long[words[words.length - 1]];
     List<RuleSet.RulesOfPack> packs = survey.rules().packs();
@@ -189,7 +201,10 @@ final class RuleRates {
         }
       }
     }
-    float[] expected = new float[survey.rows()];
+    FloatBuffer expected = survey.columns().floats(survey.rows());
+    for (int i = 0; i < expected.capacity() && packs.isEmpty(); i++) {
+      expected.put(i, 1);
+    }
     long[] bits = new long[counts.length];
     survey.outcomes(
         (place, pack, said, at, end) -> {
@@ -201,7 +216,7 @@ final class RuleRates {
               none *= misses[word * Told.IN_WORD + Long.numberOfTrailingZeros(left) / 2];
             }
           }
-          expected[place] = (float) (1 - none);
+          expected.put(place, (float) (1 - none));
         });
     return expected;
   }

@@ -1,6 +1,7 @@
 package org.wellcurb.crosscheck;
 
 import java.io.IOException;
+import java.nio.IntBuffer;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -66,11 +67,11 @@ final class SlipHints {
     if (shallow.isEmpty() && deep.isEmpty()) {
       return;
     }
-    int[] groups = survey.ints(isInput ? SurveyRow.FILE : SurveyRow.CONTRACTOR);
-    for (int i = 0; i < groups.length; i++) {
+    IntBuffer groups = survey.ints(isInput ? SurveyRow.FILE : SurveyRow.CONTRACTOR);
+    for (int i = 0; i < groups.capacity(); i++) {
       byte way = found.way(i);
       if (way != 0) {
-        List<Seen> seen = (way == UnitSlips.SHALLOW ? shallow : deep).get(groups[i]);
+        List<Seen> seen = (way == UnitSlips.SHALLOW ? shallow : deep).get(groups.get(i));
         if (seen != null && seen.size() < CrossCheck.NAMED) {
           seen.add(survey.seen(i));
         }

@@ -1,5 +1,9 @@
 package org.wellcurb.crosscheck;
 
+import java.io.IOException;
+import java.nio.FloatBuffer;
+import java.nio.IntBuffer;
+import java.nio.LongBuffer;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -29,8 +33,11 @@ final class SlipTests {
   /**
    * @param own group of each well, by place in the grid; less than 0 for none
    * @param ratios logarithm of its depth over that of its neighbours; NaN where it is not known
+   * @param columns where room is made
    */
-  SlipTests(Neighbourhood all, int[] own, float[] ratios, boolean[] isFound) {
+  SlipTests(
+      Neighbourhood all, IntBuffer own, FloatBuffer ratios, boolean[] isFound, Columns columns)
+      throws IOException {
     int groups = isFound.length;
     this.isFound = isFound;
     sizes = new int[groups];
@@ -39,25 +46,27 @@ final class SlipTests {
     off = new int[WAYS][groups];
     middle = new double[groups];
     int[] ends = new int[groups + 1];
-    for (int at = 0; at < own.length; at++) {
-      if (!Float.isNaN(ratios[at])) {
-        ends[own[at] + 1]++;
-        sizes[own[at]]++;
+    for (int at = 0; at < all.size(); at++) {
+      if (!Float.isNaN(ratios.get(at))) {
+        ends[own.get(at) + 1]++;
+        sizes[own.get(at)]++;
       }
     }
     for (int group = 0; group < groups; group++) {
       ends[group + 1] += ends[group];
     }
-    long[] keys = new long[ends[groups]];
+    LongBuffer keys = columns.longs(ends[groups]);
+    LongBuffer spare = columns.longs(ends[groups]);
     int[] next = ends.clone();
-    for (int at = 0; at < own.length; at++) {
-      if (!Float.isNaN(ratios[at])) {
-        keys[next[own[at]]++] = ((long) all.cell(at) << Integer.SIZE) | at;
+    for (int at = 0; at < all.size(); at++) {
+      if (!Float.isNaN(ratios.get(at))) {
+        keys.put(next[own.get(at)]++, ((long) all.cell(at) << Integer.SIZE) | at);
       }
     }
     for (int group = 0; group < groups; group++) {
-      Arrays.sort(keys, ends[group], ends[group + 1]);
+      KeySort.sort(keys, ends[group], ends[group + 1], spare);
       count(keys, ends[group], ends[group + 1], ratios, group);
+      middle[group] = middle(keys, ends[group], ends[group + 1], ratios, spare);
       if (!isFound[group]) {
         allPlaces += places[group];
         for (int way = 0; way < WAYS; way++) {
@@ -67,23 +76,36 @@ final class SlipTests {
     }
   }
 
-  private void count(long[] keys, int from, int to, float[] ratios, int group) {
-    double[] here = new double[to - from];
+  private void count(LongBuffer keys, int from, int to, FloatBuffer ratios, int group) {
+    double[] here = new double[16];
     for (int start = from; start < to; ) {
       int end = start;
       int count = 0;
-      while (end < to && keys[end] >> Integer.SIZE == keys[start] >> Integer.SIZE) {
-        here[count++] = ratios[(int) keys[end++]];
+      while (end < to && keys.get(end) >> Integer.SIZE == keys.get(start) >> Integer.SIZE) {
+        here = count == here.length ? Arrays.copyOf(here, 2 * count) : here;
+        here[count++] = ratios.get((int) keys.get(end++));
         add(wells, here[count - 1], group);
       }
       add(off, Spread.median(here, count), group);
       places[group]++;
       start = end;
     }
-    for (int i = from; i < to; i++) {
-      here[i - from] = ratios[(int) keys[i]];
+  }
+
+  /** The median ratio of a group. Its keys are used up. */
+  private static double middle(
+      LongBuffer keys, int from, int to, FloatBuffer ratios, LongBuffer spare) {
+    if (from == to) {
+      return Double.NaN;
     }
-    middle[group] = Spread.median(here, to - from);
+    for (int at = from; at < to; at++) {
+      keys.put(at, Spread.ordered(ratios.get((int) keys.get(at))) & 0xFFFFFFFFL);
+    }
+    KeySort.sort(keys, from, to, spare);
+    float upper = Spread.value((int) keys.get(from + (to - from) / 2));
+    return (to - from) % 2 == 1
+        ? upper
+        : ((double) Spread.value((int) keys.get(from + (to - from) / 2 - 1)) + upper) / 2;
   }
 
   private static void add(int[][] counts, double ratio, int group) {

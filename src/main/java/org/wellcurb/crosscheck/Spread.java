@@ -1,5 +1,6 @@
 package org.wellcurb.crosscheck;
 
+import java.nio.FloatBuffer;
 import java.util.Arrays;
 
 /** Middle and spread that a few wild values do not move. */
@@ -43,14 +44,14 @@ public final class Spread {
   }
 
   /** The upper of the middle ones, of values that are all numbers; 0 of none. Linear in time. */
-  static float middle(float[] values, int count) {
+  static float middle(FloatBuffer values, int count) {
     if (count == 0) {
       return 0;
     }
     // First the upper half of its bits is found by counting, then the lower among those alike.
     int[] counts = new int[HALF];
     for (int i = 0; i < count; i++) {
-      counts[ordered(values[i]) >>> 16]++;
+      counts[ordered(values.get(i)) >>> 16]++;
     }
     int left = count / 2;
     int upper = 0;
@@ -59,19 +60,23 @@ public final class Spread {
     }
     Arrays.fill(counts, 0);
     for (int i = 0; i < count; i++) {
-      int bits = ordered(values[i]);
+      int bits = ordered(values.get(i));
       counts[bits & (HALF - 1)] += bits >>> 16 == upper ? 1 : 0;
     }
     int lower = 0;
     while (left >= counts[lower]) {
       left -= counts[lower++];
     }
-    int bits = (upper << 16) | lower;
-    return Float.intBitsToFloat(bits < 0 ? bits ^ Integer.MIN_VALUE : ~bits);
+    return value((upper << 16) | lower);
+  }
+
+  /** The value of such bits. */
+  static float value(int ordered) {
+    return Float.intBitsToFloat(ordered < 0 ? ordered ^ Integer.MIN_VALUE : ~ordered);
   }
 
   /** Bits that stand in the order of the values, if taken without a sign. */
-  private static int ordered(float value) {
+  static int ordered(float value) {
     int bits = Float.floatToRawIntBits(value);
     return bits < 0 ? ~bits : bits | Integer.MIN_VALUE;
   }

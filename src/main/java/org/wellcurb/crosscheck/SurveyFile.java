@@ -3,6 +3,9 @@ package org.wellcurb.crosscheck;
 import java.io.Closeable;
 import java.io.IOException;
 import java.nio.ByteBuffer;
+import java.nio.FloatBuffer;
+import java.nio.IntBuffer;
+import java.nio.LongBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -24,6 +27,7 @@ public final class SurveyFile implements Closeable {
   private static final int BLOCK = 4096;
 
   private final FileChannel channel;
+  private final Columns columns;
   private final int rowLength;
   private final int marksLength;
   private final SurveyPart.Names contractors;
@@ -51,7 +55,14 @@ public final class SurveyFile implements Closeable {
    */
   public SurveyFile(Path path, Catalogue catalogue, RuleSet rules, int mostNames)
       throws IOException {
+    this(path, catalogue, rules, mostNames, new Columns(path.toAbsolutePath().resolveSibling("")));
+  }
+
+  /** The same, with where checks make room. */
+  SurveyFile(Path path, Catalogue catalogue, RuleSet rules, int mostNames, Columns columns)
+      throws IOException {
     this.rules = rules;
+    this.columns = columns;
     contractors = new SurveyPart.Names(mostNames);
     zones = new SurveyPart.Names(mostNames);
     marksLength = SurveyRow.marksLength(catalogue);
@@ -217,34 +228,54 @@ public final class SurveyFile implements Closeable {
     }
   }
 
-  long[] ids() throws IOException {
-    long[] ids = new long[rows];
-    column(SurveyRow.ID, 8, (bytes, first, count) -> bytes.asLongBuffer().get(ids, first, count));
+  /** Where checks make room for what they keep of each record. */
+  Columns columns() {
+    return columns;
+  }
+
+  LongBuffer ids() throws IOException {
+    LongBuffer ids = columns.longs(rows);
+    column(
+        SurveyRow.ID,
+        8,
+        (bytes, first, count) -> ids.put(first, bytes.asLongBuffer(), 0, count));
     return ids;
   }
 
-  int[] ints(int offset) throws IOException {
-    int[] values = new int[rows];
-    column(offset, 4, (bytes, first, count) -> bytes.asIntBuffer().get(values, first, count));
+  IntBuffer ints(int offset) throws IOException {
+    IntBuffer values = columns.ints(rows);
+    ints(offset, values);
     return values;
   }
 
-  float[] floats(int offset) throws IOException {
-    float[] values = new float[rows];
-    column(offset, 4, (bytes, first, count) -> bytes.asFloatBuffer().get(values, first, count));
+  /** The same into room that is there. */
+  void ints(int offset, IntBuffer into) throws IOException {
+    column(offset, 4, (bytes, first, count) -> into.put(first, bytes.asIntBuffer(), 0, count));
+  }
+
+  FloatBuffer floats(int offset) throws IOException {
+    FloatBuffer values = columns.floats(rows);
+    column(offset, 4, (bytes, first, count) -> values.put(first, bytes.asFloatBuffer(), 0, count));
     return values;
   }
 
-  short[] years() throws IOException {
-    short[] years = new short[rows];
+  /** The year of completion of each record; less than 1 where it is not known. */
+  IntBuffer years() throws IOException {
+    IntBuffer years = columns.ints(rows);
     column(
-        SurveyRow.YEAR, 2, (bytes, first, count) -> bytes.asShortBuffer().get(years, first, count));
+        SurveyRow.YEAR,
+        2,
+        (bytes, first, count) -> {
+          for (int i = 0; i < count; i++) {
+            years.put(first + i, bytes.getShort(2 * i));
+          }
+        });
     return years;
   }
 
-  byte[] flags() throws IOException {
-    byte[] flags = new byte[rows];
-    column(SurveyRow.FLAGS, 1, (bytes, first, count) -> bytes.get(flags, first, count));
+  ByteBuffer flags() throws IOException {
+    ByteBuffer flags = columns.bytes(rows);
+    column(SurveyRow.FLAGS, 1, (bytes, first, count) -> flags.put(first, bytes, 0, count));
     return flags;
   }
 

@@ -1,8 +1,11 @@
 package org.wellcurb.crosscheck;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.FloatBuffer;
+import java.nio.IntBuffer;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 
@@ -56,14 +59,15 @@ final class UnitSlips {
   static final byte DEEP = 2;
 
   private final int records;
+  private final Columns columns;
   private final Neighbourhood all;
-  private final float[] depth;
+  private final FloatBuffer depth;
 
   /** By place; {@link NearestWells#NO_KIND} where a well names no licence. */
-  private final int[] licence;
+  private final IntBuffer licence;
 
   /** Wells of licences that were found to be off: they are no neighbours of any. */
-  private final boolean[] isOff;
+  private final BitSet isOff = new BitSet();
 
   /**
    * A test of one group.
@@ -104,12 +108,12 @@ final class UnitSlips {
   /** Tests on groups of one kind. */
   static final class Found {
     /** What was tested of groups that no record belongs to. */
-    static final Found NOTHING = new Found(List.of(), new byte[0]);
+    static final Found NOTHING = new Found(List.of(), ByteBuffer.allocate(0));
 
     private final List<Tried> tried;
-    private final byte[] ways;
+    private final ByteBuffer ways;
 
-    private Found(List<Tried> tried, byte[] ways) {
+    private Found(List<Tried> tried, ByteBuffer ways) {
       this.tried = tried;
       this.ways = ways;
     }
@@ -120,31 +124,35 @@ final class UnitSlips {
 
     /** {@link #SHALLOW} or {@link #DEEP}; 0 where the depth of the record is not off. */
     byte way(int record) {
-      return ways[record];
+      return ways.get(record);
     }
   }
 
   UnitSlips(SurveyFile survey) throws IOException {
-    float[] latitude = survey.floats(SurveyRow.LATITUDE);
-    float[] depths = survey.floats(SurveyRow.VALUES + 4 * Field.DEPTH.ordinal());
-    records = latitude.length;
-    boolean[] usable = Positions.any(latitude);
-    for (int i = 0; i < usable.length; i++) {
-      usable[i] &= depths[i] > 0;
+    columns = survey.columns();
+    records = survey.rows();
+    FloatBuffer latitude = survey.floats(SurveyRow.LATITUDE);
+    FloatBuffer depths = survey.floats(SurveyRow.VALUES + 4 * Field.DEPTH.ordinal());
+    BitSet usable = Positions.any(latitude);
+    for (int i = 0; i < records; i++) {
+      if (!(depths.get(i) > 0)) {
+        usable.clear(i);
+      }
     }
-    float[] longitude = survey.floats(SurveyRow.LONGITUDE);
-    all = new Neighbourhood(latitude, longitude, usable, Positions.marks(survey));
+    FloatBuffer longitude = survey.floats(SurveyRow.LONGITUDE);
+    all = new Neighbourhood(latitude, longitude, usable, Positions.marks(survey), columns);
     depth = all.inOrder(depths);
     licence = all.inOrder(survey.ints(SurveyRow.CONTRACTOR));
     int nobody = survey.contractors().indexOf("");
-    for (int at = 0; at < licence.length; at++) {
-      licence[at] = licence[at] == nobody ? NearestWells.NO_KIND : licence[at];
+    for (int at = 0; at < all.size(); at++) {
+      if (licence.get(at) == nobody) {
+        licence.put(at, NearestWells.NO_KIND);
+      }
     }
-    isOff = new boolean[licence.length];
   }
 
   /** Tests on each licence. What is found off is no neighbour of any from then on. */
-  Found byLicence() {
+  Found byLicence() throws IOException {
     return find(licence, true);
   }
 
@@ -154,12 +162,12 @@ final class UnitSlips {
    *
    * @param inputs code of the input by record
    */
-  Found byInput(int[] inputs) {
+  Found byInput(IntBuffer inputs) throws IOException {
     return find(all.inOrder(inputs), false);
   }
 
-  private Found find(int[] own, boolean isLicence) {
-    SlipWalk walk = new SlipWalk(own, Arrays.stream(own).max().orElse(-1) + 1);
+  private Found find(IntBuffer own, boolean isLicence) throws IOException {
+    SlipWalk walk = new SlipWalk(own, RuleRates.greatest(own) + 1);
     List<Tried> tried = walk.tests();
     for (int step = 0; step < MOST_STEPS; step++) {
       boolean[] found = strongest(tried, walk.isFound);
@@ -170,8 +178,8 @@ final class UnitSlips {
       tried = kept(tried, walk.tests(), isLicence);
     }
     if (isLicence) {
-      for (int at = 0; at < own.length; at++) {
-        isOff[at] = own[at] >= 0 && walk.isFound[own[at]];
+      for (int at = 0; at < all.size(); at++) {
+        isOff.set(at, own.get(at) >= 0 && walk.isFound[own.get(at)]);
       }
     }
     return new Found(tried, walk.ways());
@@ -231,47 +239,48 @@ final class UnitSlips {
 
   /** The depths of the wells of groups of one kind beside those around them. */
   private final class SlipWalk {
-    private final int[] own;
-    private final int[] codes;
+    private final IntBuffer own;
+    private final IntBuffer codes;
 
     /** By place, the logarithm of its depth over that of its neighbours; NaN where they are few. */
-    private final float[] ratios;
+    private final FloatBuffer ratios;
 
     /** By place, one of 32 bits for each group among its neighbours. */
-    private final int[] around;
+    private final IntBuffer around;
 
     private final NearestWells walk;
     private final double[] theirs = new double[NEAREST];
     final boolean[] isFound;
 
-    SlipWalk(int[] own, int groups) {
+    SlipWalk(IntBuffer own, int groups) throws IOException {
       this.own = own;
       isFound = new boolean[groups];
-      codes = own.clone();
-      for (int at = 0; at < codes.length; at++) {
-        codes[at] = isOff[at] ? NearestWells.NEVER : codes[at];
+      codes = columns.ints(all.size());
+      for (int at = 0; at < all.size(); at++) {
+        codes.put(at, isOff.get(at) ? NearestWells.NEVER : own.get(at));
       }
-      ratios = new float[own.length];
-      around = new int[own.length];
+      ratios = columns.floats(all.size());
+      around = columns.ints(all.size());
       walk = new NearestWells(all, NEAREST, WITHIN, codes, licence, MOST_OF_LICENCE);
-      for (int at = 0; at < own.length; at++) {
+      for (int at = 0; at < all.size(); at++) {
         look(at);
       }
     }
 
     private void look(int at) {
-      ratios[at] = Float.NaN;
-      if (own[at] < 0) {
+      ratios.put(at, Float.NaN);
+      if (own.get(at) < 0) {
         return;
       }
-      int count = walk.nearest(at, own[at]);
-      around[at] = 0;
+      int count = walk.nearest(at, own.get(at));
+      int groups = 0;
       for (int n = 0; n < count; n++) {
-        theirs[n] = depth[walk.near(n)];
-        around[at] |= 1 << own[walk.near(n)];
+        theirs[n] = depth.get(walk.near(n));
+        groups |= 1 << own.get(walk.near(n));
       }
+      around.put(at, groups);
       if (count >= LEAST_NEIGHBOURS) {
-        ratios[at] = (float) Math.log(depth[at] / Spread.median(theirs, count));
+        ratios.put(at, (float) Math.log(depth.get(at) / Spread.median(theirs, count)));
       }
     }
 
@@ -282,28 +291,28 @@ final class UnitSlips {
         isFound[group] |= found[group];
         bits |= found[group] ? 1 << group : 0;
       }
-      for (int at = 0; at < own.length; at++) {
-        if (own[at] >= 0 && found[own[at]]) {
-          codes[at] = NearestWells.NEVER;
+      for (int at = 0; at < all.size(); at++) {
+        if (own.get(at) >= 0 && found[own.get(at)]) {
+          codes.put(at, NearestWells.NEVER);
         }
       }
-      for (int at = 0; at < own.length; at++) {
-        if ((around[at] & bits) != 0) {
+      for (int at = 0; at < all.size(); at++) {
+        if ((around.get(at) & bits) != 0) {
           look(at);
         }
       }
     }
 
-    byte[] ways() {
-      byte[] ways = new byte[records];
-      for (int at = 0; at < own.length; at++) {
-        ways[all.record(at)] = way(ratios[at]);
+    ByteBuffer ways() throws IOException {
+      ByteBuffer ways = columns.bytes(records);
+      for (int at = 0; at < all.size(); at++) {
+        ways.put(all.record(at), way(ratios.get(at)));
       }
       return ways;
     }
 
-    List<Tried> tests() {
-      return new SlipTests(all, own, ratios, isFound).all();
+    List<Tried> tests() throws IOException {
+      return new SlipTests(all, own, ratios, isFound, columns).all();
     }
   }
 }

@@ -333,11 +333,21 @@ final class Area {
 
   /** Looks at the region. */
   CrossResult check(Path folder) throws IOException {
+    return check(folder, Columns.MOST_IN_HEAP, 1);
+  }
+
+  /**
+   * The same.
+   *
+   * @param mostInHeap numbers of a column that is in the heap
+   */
+  CrossResult check(Path folder, int mostInHeap, int threads) throws IOException {
     Path file = folder.resolve("survey");
     Catalogue catalogue = Catalogue.standard();
     SurveyPart part = new SurveyPart(catalogue, RULES);
     Map<String, double[]> rates = new TreeMap<>();
-    try (SurveyFile survey = new SurveyFile(file, catalogue, rules(), MOST_NAMES)) {
+    Columns columns = new Columns(folder, mostInHeap);
+    try (SurveyFile survey = new SurveyFile(file, catalogue, rules(), MOST_NAMES, columns)) {
       for (int i = 0; i < records.size(); i++) {
         Map<String, String> record = records.get(i);
         byte[] told = told(record.getOrDefault("driller.licence", ""), rates);
@@ -351,7 +361,7 @@ final class Area {
           part.clear();
         }
       }
-      return new CrossCheck(survey, catalogue, 100_000).run();
+      return new CrossCheck(survey, catalogue, 100_000).run(threads);
     } finally {
       Files.deleteIfExists(file);
     }

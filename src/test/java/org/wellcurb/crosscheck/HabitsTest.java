@@ -5,14 +5,22 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.FloatBuffer;
+import java.nio.IntBuffer;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.BitSet;
 import org.apache.commons.statistics.inference.ChiSquareTest;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** What a contractor writes, beside all others in the same areas. */
 class HabitsTest {
-  private static Habits habits(float[] own, float[] others, boolean isOnePlace) {
+  @TempDir static Path folder;
+
+  private static Habits habits(float[] own, float[] others, boolean isOnePlace)
+      throws IOException {
     int n = own.length + others.length;
     float[] written = Arrays.copyOf(own, n);
     System.arraycopy(others, 0, written, own.length, others.length);
@@ -21,7 +29,8 @@ class HabitsTest {
     int[] places = new int[n];
     Arrays.setAll(places, i -> isOnePlace ? 0 : i);
     Areas areas = new Areas(new int[n], places, 1);
-    FiguresByArea all = new FiguresByArea(written, record -> contractor[record], areas);
+    FiguresByArea all = new FiguresByArea(
+            FloatBuffer.wrap(written), record -> contractor[record], areas, new Columns(folder));
     int[] records = new int[own.length];
     int count = 0;
     for (int i = 0; i < own.length; i++) {
@@ -29,7 +38,8 @@ class HabitsTest {
         records[count++] = i;
       }
     }
-    return new OwnAndOthers(written, areas, all).of(records, 0, count, new BitSet());
+    return new OwnAndOthers(FloatBuffer.wrap(written), areas, all, new Columns(folder))
+        .of(IntBuffer.wrap(records), 0, count, new BitSet());
   }
 
   private static float[] figures(int count, float from, float step) {
@@ -41,7 +51,7 @@ class HabitsTest {
   }
 
   @Test
-  void aFigureAtOnePlaceCountsOnce() {
+  void aFigureAtOnePlaceCountsOnce() throws IOException {
     float[] own = new float[30];
     Arrays.fill(own, 40);
     assertEquals(1, habits(own, figures(50, 20, 1), true).size);
@@ -50,9 +60,11 @@ class HabitsTest {
 
   /** Where wells stand is not known: they may all be of one street. */
   @Test
-  void recordsWithoutAPositionAreOfOnePlaceAZone() {
-    float[] nowhere = {Float.NaN, Float.NaN, Float.NaN, 44.005f};
-    Areas areas = new Areas(nowhere, nowhere, new int[] {1, 1, 2, 1});
+  void recordsWithoutAPositionAreOfOnePlaceAZone() throws IOException {
+    FloatBuffer nowhere =
+        FloatBuffer.wrap(new float[] {Float.NaN, Float.NaN, Float.NaN, 44.005f});
+    IntBuffer zones = IntBuffer.wrap(new int[] {1, 1, 2, 1});
+    Areas areas = new Areas(nowhere, nowhere, zones, new Columns(folder));
     assertEquals(areas.place(0), areas.place(1));
     assertNotEquals(areas.place(0), areas.place(2));
     assertNotEquals(areas.place(0), areas.place(3));
@@ -60,13 +72,13 @@ class HabitsTest {
   }
 
   @Test
-  void areasWithFewOthersAreNotCompared() {
+  void areasWithFewOthersAreNotCompared() throws IOException {
     assertEquals(0, habits(figures(30, 20, 1), figures(14, 20, 1), false).size);
     assertEquals(30, habits(figures(30, 20, 1), figures(15, 20, 1), false).size);
   }
 
   @Test
-  void allOthersWorthIsTheirNumberInOneArea() {
+  void allOthersWorthIsTheirNumberInOneArea() throws IOException {
     Habits habits = habits(figures(30, 20, 1), figures(80, 20, 1), false);
     assertEquals(80, habits.worth, 1e-9);
     assertEquals(80.5 / 81, habits.othersRound(1), 1e-9, "all are whole feet");
@@ -74,7 +86,7 @@ class HabitsTest {
 
   /** Who rounds to tens is measured by all figures that tens would make of others'. */
   @Test
-  void honestRoundingIsMeasuredByItsStep() {
+  void honestRoundingIsMeasuredByItsStep() throws IOException {
     float[] own = new float[40];
     for (int i = 0; i < own.length; i++) {
       own[i] = 20 + 10 * (i % 10);
@@ -86,7 +98,7 @@ class HabitsTest {
 
   /** One crew of three has rods of 21 feet: its figures are laid beside all within half a rod. */
   @Test
-  void aCrewThatRoundsToRodsIsMeasuredByThem() {
+  void aCrewThatRoundsToRodsIsMeasuredByThem() throws IOException {
     float[] own = figures(30, 20, 2);
     float[] rods = {42, 63, 63, 63, 63, 63, 84, 84, 84, 105, 105, 42};
     float[] both = Arrays.copyOf(own, own.length + rods.length);
@@ -100,7 +112,7 @@ class HabitsTest {
 
   /** Rods of 6 metres, written in whole feet: 118, 138, 157, 177, 197, ... */
   @Test
-  void rodsOfMetresWrittenInFeetAreHonest() {
+  void rodsOfMetresWrittenInFeetAreHonest() throws IOException {
     float[] own = new float[60];
     for (int i = 0; i < own.length; i++) {
       own[i] = Math.round((6 + i % 5) * 6 / 0.3048f);
@@ -121,7 +133,7 @@ class HabitsTest {
 
   /** With all others' shares known nearly for certain it is the library's chi-square. */
   @Test
-  void theStatisticIsTheLibrarys() {
+  void theStatisticIsTheLibrarys() throws IOException {
     float[] others = new float[80_000];
     float[] digits = {31, 32, 33, 34, 36, 37, 38, 39};
     for (int i = 0; i < others.length; i++) {

@@ -4,6 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.FloatBuffer;
+import java.nio.IntBuffer;
+import java.nio.file.Path;
+import java.util.BitSet;
+import org.junit.jupiter.api.io.TempDir;
 import java.util.Arrays;
 import java.util.Random;
 import org.apache.commons.statistics.descriptive.Median;
@@ -134,23 +140,29 @@ class StatisticsTest {
   }
 
   @Test
-  void nearestNeighboursAreThoseOfASearchThroughAll() {
+  void nearestNeighboursAreThoseOfASearchThroughAll(@TempDir Path folder) throws IOException {
     long seed = 77;
     Random random = new Random(seed);
     int n = 400;
     float[] latitude = new float[n];
     float[] longitude = new float[n];
-    boolean[] usable = new boolean[n];
+    BitSet usable = new BitSet();
     for (int i = 0; i < n; i++) {
       latitude[i] = (float) (44 + 0.05 * random.nextDouble());
       longitude[i] = (float) (-76 + 0.05 * random.nextDouble());
-      usable[i] = random.nextInt(10) > 0;
+      usable.set(i, random.nextInt(10) > 0);
     }
     int[] marks = random.ints(n).toArray();
-    Neighbourhood all = new Neighbourhood(latitude, longitude, usable, marks);
+    Neighbourhood all = 
+        new Neighbourhood(
+            FloatBuffer.wrap(latitude),
+            FloatBuffer.wrap(longitude),
+            usable,
+            IntBuffer.wrap(marks),
+            new Columns(folder));
     int[] codes = new int[all.size()];
     Arrays.setAll(codes, at -> all.record(at) % 3);
-    NearestWells walk = new NearestWells(all, 6, 900, codes);
+    NearestWells walk = new NearestWells(all, 6, 900, IntBuffer.wrap(codes));
     for (int run = 0; run < 2 * all.size(); run++) {
       // In the order of the grid first, then in any.
       int place = run < all.size() ? run : random.nextInt(all.size());
@@ -160,11 +172,11 @@ class StatisticsTest {
     }
   }
 
-  private static int[] slow(float[] latitude, float[] longitude, boolean[] usable, int of) {
+  private static int[] slow(float[] latitude, float[] longitude, BitSet usable, int of) {
     double cosine = Math.cos(Math.toRadians(latitude[of]));
     record At(int place, double distance) {}
     return java.util.stream.IntStream.range(0, latitude.length)
-        .filter(i -> i != of && usable[i] && i % 3 != 0)
+        .filter(i -> i != of && usable.get(i) && i % 3 != 0)
         .mapToObj(
             i ->
                 new At(
