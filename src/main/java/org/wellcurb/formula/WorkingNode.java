@@ -124,6 +124,9 @@ final class WorkingNode extends AmountNode {
     s.lo[i] = Double.NaN;
     s.hi[i] = Double.NaN;
     if (f.state(entry) != WellRecord.GIVEN) {
+      if (inputs[i].take() == Input.Take.TEXT_CODE) {
+        unsaid(s, i);
+      }
       return;
     }
     switch (inputs[i].take()) {
@@ -146,12 +149,20 @@ final class WorkingNode extends AmountNode {
         String text = record.text(entry);
         s.lo[i] = text == null ? Double.NaN : inputs[i].number(text);
         s.hi[i] = s.lo[i];
+        if (Double.isNaN(s.lo[i])) {
+          unsaid(s, i);
+        }
       }
       case LOG_TOP -> put(s, i, DrillersLog.top(record.layers()), f.shift[datums[i]]);
       case LOG_BOTTOM -> put(s, i, DrillersLog.bottom(record.layers()), f.shift[datums[i]]);
       case LOG_GAP -> put(s, i, DrillersLog.gap(record.layers()), 0);
       case LOG_OVERTURN -> put(s, i, DrillersLog.overturn(record.layers()), 0);
     }
+  }
+
+  private void unsaid(Scratch s, int i) {
+    s.lo[i] = inputs[i].leastUnsaid();
+    s.hi[i] = inputs[i].greatestUnsaid();
   }
 
   private static void put(Scratch s, int i, Interval depth, double shift) {

@@ -199,6 +199,9 @@ public final class WorkingWords {
       return List.of();
     }
     List<String> assumed = new ArrayList<>();
+    if (isWallUnsaid(working)) {
+      assumed.add(speech.phrase("assumed.wall"));
+    }
     for (Entry entry : lacking(working, Input.Need.OPTIONAL)) {
       @Nullable String name = ASSUMED.get(entry.key());
       if (name != null) {
@@ -212,6 +215,28 @@ public final class WorkingWords {
       }
     }
     return assumed;
+  }
+
+  /** Whether the wall of the casing is taken to be any that is published for its size. */
+  private boolean isWallUnsaid(Working working) {
+    for (Entry entry : at.inputs(working)) {
+      if (entry.key().equals("well.casing_wall")) {
+        return at.frame().state(entry.index()) != WellRecord.GIVEN && isInsideOpen();
+      }
+    }
+    return false;
+  }
+
+  private boolean isInsideOpen() {
+    Working inside = at.scope().workings().find("casing_inside_diameter");
+    Working outside = at.scope().workings().find("casing_outside_diameter");
+    Interval within = inside == null ? null : interval(inside);
+    Interval around = outside == null ? null : interval(outside);
+    return within != null
+        && around != null
+        && around.lo() == around.hi()
+        && within.lo() < within.hi()
+        && !within.isAll();
   }
 
   /** Whether the working applies and comes to something. */

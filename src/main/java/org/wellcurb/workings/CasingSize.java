@@ -12,6 +12,9 @@ import org.wellcurb.quantity.Units;
  * outside); of concrete it is the inside. Where the form does not say what the diameter means, a
  * nominal size of the table is taken as nominal and an outside diameter of the table as outside;
  * anything else is unknown. Plastic of 4.5 in is unknown too: it may be nominal 4 or 4-1/2.
+ *
+ * <p>Where the form states neither a wall nor a schedule that is understood, the wall may be any
+ * that is published for the size, and the inside diameter is a range.
  */
 public final class CasingSize {
   private static final double NOMINAL = Choices.place("well.casing_size_is", "nominal");
@@ -33,9 +36,15 @@ public final class CasingSize {
   /** Pounds a foot of steel pipe are this times (outside - wall) x wall, in inches. */
   private static final double STEEL_WEIGHT = 10.68;
 
+  /** Dimension ratios of plastic casing go from this (ASTM F480, from memory). */
+  private static final double LEAST_RATIO = 13.5;
+
+  private static final double MOST_RATIO = 41;
+
   static final String SOURCE =
       "iron pipe sizes: Illinois Administrative Code 35-604 Table A, Minnesota Rules 4725.2350, and"
-          + " ASME B36.10M and ASTM F480 (from memory)";
+          + " ASME B36.10M and ASTM F480 (from memory); where neither wall nor schedule is stated,"
+          + " all published walls of the size";
 
   private CasingSize() {}
 
@@ -45,7 +54,7 @@ public final class CasingSize {
         Input.size("well.casing_diameter"),
         helpful("well.casing_size_is"),
         helpful("well.casing_wall"),
-        Input.text("well.casing_schedule", WallClass::of),
+        Input.text("well.casing_schedule", WallClass.CODE),
         helpful("well.casing_material"));
   }
 
@@ -77,13 +86,13 @@ public final class CasingSize {
       return diameter;
     }
     boolean nominal = sizeIs == NOMINAL;
-    boolean plastic = material == PVC || material == ABS;
-    boolean pipe = plastic || material == STEEL || material == STAINLESS;
+    boolean plastic = isPlastic(material);
+    boolean pipe = plastic || isSteel(material);
     if (!pipe && !(Double.isNaN(material) && diameter < LARGE)) {
       return Double.NaN;
     }
     boolean fourAndAHalf = Math.abs(diameter - PVC_FOUR_AND_A_HALF) < 0.01 * diameter;
-    if (fourAndAHalf && !nominal && material != STEEL && material != STAINLESS) {
+    if (fourAndAHalf && !nominal && !isSteel(material)) {
       return Double.NaN;
     }
     double ofNominal =
@@ -129,9 +138,44 @@ public final class CasingSize {
         double d = outside / INCH;
         yield (d - Math.sqrt(d * d - 4 * figure / STEEL_WEIGHT)) / 2 * INCH;
       }
+      case WallClass.UNSAID -> {
+        double thinnest = thinnest(outside, material);
+        yield thinnest + WallClass.share(wallClass) * (thickest(outside, material) - thinnest);
+      }
       case -1 -> Double.NaN;
       default -> PipeSizes.wall(outside, wallClass);
     };
+  }
+
+  /**
+   * The thinnest wall (m) published for a casing of this outside diameter: of steel the thinnest of
+   * the table, of plastic that of the largest dimension ratio, of a material that is not said the
+   * thinner of both. NaN for other materials, and for a size that the table does not have.
+   */
+  private static double thinnest(double outside, double material) {
+    double ofTable = PipeSizes.thinnest(outside);
+    double ofRatio = outside / MOST_RATIO;
+    if (isSteel(material) || Double.isNaN(ofTable)) {
+      return ofTable;
+    }
+    if (isPlastic(material)) {
+      return ofRatio;
+    }
+    return Double.isNaN(material) ? Math.min(ofTable, ofRatio) : Double.NaN;
+  }
+
+  /** The thickest, by the same: of plastic schedule 80 or the smallest dimension ratio. */
+  private static double thickest(double outside, double material) {
+    double ofTable = PipeSizes.thickest(outside);
+    return isSteel(material) ? ofTable : Math.max(ofTable, outside / LEAST_RATIO);
+  }
+
+  private static boolean isPlastic(double material) {
+    return material == PVC || material == ABS;
+  }
+
+  private static boolean isSteel(double material) {
+    return material == STEEL || material == STAINLESS;
   }
 
   private static double wallOfInside(
@@ -147,7 +191,7 @@ public final class CasingSize {
         double d = inside / INCH;
         yield (Math.sqrt(d * d + 4 * figure / STEEL_WEIGHT) - d) / 2 * INCH;
       }
-      case -1 -> Double.NaN;
+      case WallClass.UNSAID, -1 -> Double.NaN;
       default -> PipeSizes.wallOfInside(inside, wallClass);
     };
   }
@@ -158,7 +202,7 @@ public final class CasingSize {
     if (way != WallClass.BARE) {
       return way;
     }
-    if (material == PVC || material == ABS) {
+    if (isPlastic(material)) {
       return WallClass.RATIO;
     }
     return material == STEEL ? WallClass.POUNDS_PER_FOOT : -1;

@@ -38,7 +38,7 @@ public record Input(String key, Need need, Take take, @Nullable TextCode code) {
     SIZE,
     /** Half a unit of its last written decimal place, in SI: a single number; 0 where none. */
     HALF_PLACE,
-    /** The number that {@link Input#code} gives to its text; NaN as for an entry not given. */
+    /** The number that {@link Input#code} gives to its text, or all that it may be if unsaid. */
     TEXT_CODE,
     /** Of the layers of the log: where they begin. */
     LOG_TOP,
@@ -80,6 +80,16 @@ public record Input(String key, Need need, Take take, @Nullable TextCode code) {
   /** The number of a text in lower case; NaN for an input that is not {@link Take#TEXT_CODE}. */
   public double number(String folded) {
     return code == null ? Double.NaN : code.of(folded);
+  }
+
+  /** {@link TextCode#leastUnsaid}; NaN for an input that is not {@link Take#TEXT_CODE}. */
+  public double leastUnsaid() {
+    return code == null ? Double.NaN : code.leastUnsaid();
+  }
+
+  /** {@link TextCode#greatestUnsaid}; NaN for an input that is not {@link Take#TEXT_CODE}. */
+  public double greatestUnsaid() {
+    return code == null ? Double.NaN : code.greatestUnsaid();
   }
 
   public boolean isRequired() {

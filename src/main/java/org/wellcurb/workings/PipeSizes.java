@@ -21,6 +21,11 @@ final class PipeSizes {
   private static final double[] WALL;
   private static final int[] WALL_CLASS;
 
+  /** By row, the thinnest and the thickest wall of all rows of its outside diameter. */
+  private static final double[] THINNEST;
+
+  private static final double[] THICKEST;
+
   static {
     List<CSVRecord> rows = new ArrayList<>(PublishedTable.rows("pipe-sizes.csv"));
     int n = rows.size();
@@ -33,6 +38,16 @@ final class PipeSizes {
       OUTSIDE[i] = PublishedTable.number(rows.get(i), "outside_in") * INCH;
       WALL[i] = PublishedTable.number(rows.get(i), "wall_in") * INCH;
       WALL_CLASS[i] = (int) WallClass.of(rows.get(i).get("class"));
+    }
+    THINNEST = WALL.clone();
+    THICKEST = WALL.clone();
+    for (int i = 0; i < n; i++) {
+      for (int j = 0; j < n; j++) {
+        if (OUTSIDE[i] == OUTSIDE[j]) {
+          THINNEST[i] = Math.min(THINNEST[i], WALL[j]);
+          THICKEST[i] = Math.max(THICKEST[i], WALL[j]);
+        }
+      }
     }
   }
 
@@ -63,6 +78,25 @@ final class PipeSizes {
     for (int i = 0; i < OUTSIDE.length; i++) {
       if (WALL_CLASS[i] == wallClass && Math.abs(outside - OUTSIDE[i]) <= TRUE_SLACK * outside) {
         return WALL[i];
+      }
+    }
+    return Double.NaN;
+  }
+
+  /** The thinnest wall that the table has for this outside diameter; NaN if it has none. */
+  static double thinnest(double outside) {
+    return ofOutside(THINNEST, outside);
+  }
+
+  /** The thickest wall that the table has for this outside diameter; NaN if it has none. */
+  static double thickest(double outside) {
+    return ofOutside(THICKEST, outside);
+  }
+
+  private static double ofOutside(double[] column, double outside) {
+    for (int i = 0; i < OUTSIDE.length; i++) {
+      if (Math.abs(outside - OUTSIDE[i]) <= TRUE_SLACK * outside) {
+        return column[i];
       }
     }
     return Double.NaN;

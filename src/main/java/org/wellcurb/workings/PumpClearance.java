@@ -13,11 +13,14 @@ public final class PumpClearance {
 
   /**
    * Least inside diameter that the pump passes (m): the casing's, or the liner's where the pump
-   * hangs below its top (or either depth is not given).
+   * hangs below its top (or either depth is not given). Unknown (NaN) below the top of a liner of
+   * which only the depths are given.
    */
-  static double leastInside(double casing, double liner, double linerTop, double intake) {
-    boolean passesLiner = !Double.isNaN(liner) && !(intake < linerTop);
-    return passesLiner ? Math.min(casing, liner) : casing;
+  static double leastInside(
+      double casing, double liner, double linerTop, double linerBottom, double intake) {
+    boolean isLined =
+        !Double.isNaN(liner) || !Double.isNaN(linerTop) || !Double.isNaN(linerBottom);
+    return isLined && !(intake < linerTop) ? Math.min(casing, liner) : casing;
   }
 
   /**
@@ -39,7 +42,7 @@ public final class PumpClearance {
     }
     boolean isInHole = !Double.isNaN(x[6]) && x[4] >= x[5];
     double bore = isInHole ? x[6] : CasingSize.inside(x, 9);
-    return leastInside(bore, x[7], x[8], x[4]);
+    return leastInside(bore, x[7], x[8], x[14], x[4]);
   }
 
   static List<Working> workings() {
@@ -58,12 +61,13 @@ public final class PumpClearance {
                 optional("well.liner_top"),
                 optional("pump.intake_depth"))
             .reads(CasingSize.inputs())
+            .reads(optional("well.liner_bottom"))
             .step(
                 "inside diameter",
                 Units.INCH,
                 Units.MILLIMETRE,
-                x -> leastInside(CasingSize.inside(x, 4), x[1], x[2], x[3]))
-            .by(x -> leastInside(CasingSize.inside(x, 4), x[1], x[2], x[3]) - x[0]),
+                x -> leastInside(CasingSize.inside(x, 4), x[1], x[2], x[9], x[3]))
+            .by(x -> leastInside(CasingSize.inside(x, 4), x[1], x[2], x[9], x[3]) - x[0]),
         Draft.of(
                 "cooling_velocity",
                 Units.FOOT_PER_SECOND,
@@ -85,6 +89,7 @@ public final class PumpClearance {
                 optional("well.liner_inside_diameter"),
                 optional("well.liner_top"))
             .reads(CasingSize.inputs())
+            .reads(optional("well.liner_bottom"))
             .turns(Turn.atInput(4, 5), Turn.atInput(4, 8), Turn.atInput(5, 4), Turn.atInput(8, 4))
             .step("diameter around the motor", Units.INCH, Units.MILLIMETRE, PumpClearance::around)
             .by(x -> coolingVelocity(x[0], around(x), x[1])));

@@ -16,13 +16,45 @@ final class WallClass {
   /** A number alone: a ratio for plastic, pounds a foot for steel. */
   static final int BARE = 6;
 
+  /**
+   * Not said: from this, the thinnest wall that is published for the size, to {@link #THICKEST},
+   * and all between.
+   */
+  static final int UNSAID = 7;
+
   private static final int STEP = 1000;
+  private static final double THINNEST = UNSAID * STEP;
+  private static final double THICKEST = THINNEST + STEP;
+
+  /** The codes of a text as written; of a blank, all that the wall may be. */
+  static final TextCode CODE =
+      new TextCode() {
+        @Override
+        public double of(String folded) {
+          return WallClass.of(folded);
+        }
+
+        @Override
+        public double leastUnsaid() {
+          return THINNEST;
+        }
+
+        @Override
+        public double greatestUnsaid() {
+          return THICKEST;
+        }
+      };
 
   private WallClass() {}
 
   /** Which of the ways a code is; -1 for NaN. */
   static int way(double code) {
-    return code >= 0 ? (int) code / STEP : -1;
+    return code >= 0 ? Math.min((int) code / STEP, UNSAID) : -1;
+  }
+
+  /** Of an {@link #UNSAID} wall, its share of the way from the thinnest to the thickest: 0 to 1. */
+  static double share(double code) {
+    return (code - THINNEST) / (THICKEST - THINNEST);
   }
 
   /** The figure of a code. */

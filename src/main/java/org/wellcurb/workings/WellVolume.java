@@ -128,8 +128,9 @@ public final class WellVolume {
   }
 
   /**
-   * What a liner takes away from that (m3, not above 0). A liner of NaN takes nothing; one wider
-   * than what it stands in is a contradiction, and unknown (NaN).
+   * What a liner takes away from that (m3, not above 0). A liner of NaN takes nothing, unless its
+   * depths tell that there is one: then that is unknown (NaN), as is one wider than what it stands
+   * in, which is a contradiction.
    */
   private static double liner(
       double top,
@@ -141,7 +142,7 @@ public final class WellVolume {
       double linerTop,
       double linerBottom) {
     if (Double.isNaN(liner)) {
-      return 0;
+      return Double.isNaN(linerTop) && Double.isNaN(linerBottom) ? 0 : Double.NaN;
     }
     double upper = overlap(top, bottom, linerTop, Math.min(linerBottom, foot));
     double lower = overlap(top, bottom, Math.max(linerTop, foot), linerBottom);

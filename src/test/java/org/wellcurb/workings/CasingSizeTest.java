@@ -43,12 +43,10 @@ class CasingSizeTest {
     "4.5,   -,       sdr 21,    pvc,      NaN,   NaN",
     "4.5,   outside, sdr 21,    pvc,      4.5,   4.0714",
     "4.5,   nominal, sch 40,    pvc,      4.95,  4.454",
-    "4.5,   -,       -,         steel,    4.5,   NaN",
     "36,    nominal, -,         concrete, NaN,   36",
     "36,    nominal, -,         steel,    36,    NaN",
     "36,    -,       -,         -,        NaN,   NaN",
     "7.3,   -,       sch 40,    steel,    NaN,   NaN",
-    "6,     nominal, banana,    steel,    6.625, NaN",
     "6,     nominal, -,         other,    NaN,   NaN"
   })
   void sizes(
@@ -61,6 +59,39 @@ class CasingSizeTest {
     Given given = casing(inches, sizeIs, schedule, material);
     assertEquals(outside, given.at("casing_outside_diameter", INCH), 0.0006);
     assertEquals(inside, given.at("casing_inside_diameter", INCH), 0.0006);
+  }
+
+  /**
+   * Without a wall the inside may be any that is published for the size. Steel of 6 in: schedule 10
+   * (0.134 in) to 80 (0.432 in); plastic: dimension ratio 41 (6.625 / 41) to 13.5 (6.625 / 13.5).
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "6,     nominal, -,      steel, 5.761,  6.357",
+    "6,     nominal, banana, steel, 5.761,  6.357",
+    "6.625, outside, -,      steel, 5.761,  6.357",
+    "6,     nominal, -,      pvc,   5.6435, 6.3018",
+    "6,     -,       -,      -,     5.6435, 6.357",
+    "4.5,   -,       -,      steel, 3.826,  4.26",
+    "4.5,   nominal, -,      pvc,   4.2167, 4.7085",
+    "16,    nominal, -,      steel, 14.312, 15.5"
+  })
+  void aWallThatIsNotStatedMayBeAnyPublishedOne(
+      double inches,
+      String sizeIs,
+      String schedule,
+      String material,
+      double least,
+      double greatest) {
+    double[] inside = casing(inches, sizeIs, schedule, material).over("casing_inside_diameter");
+    assertEquals(least, INCH.fromSi(inside[0]), 0.0006);
+    assertEquals(greatest, INCH.fromSi(inside[1]), 0.0006);
+  }
+
+  @Test
+  void aStatedWallLeavesNoRange() {
+    Given given = casing(6, "nominal", "-", "pvc").with("well.casing_wall", 0.28, INCH);
+    assertEquals(6.065, given.at("casing_inside_diameter", INCH), 1e-9);
   }
 
   @Test

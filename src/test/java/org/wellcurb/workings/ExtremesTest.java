@@ -103,7 +103,8 @@ class ExtremesTest {
     List<Input> inputs = working.inputs();
     for (int i = 0; i < inputs.size(); i++) {
       Entry entry = Objects.requireNonNull(Catalogue.standard().find(inputs.get(i).key()));
-      boolean isLeftOut = !inputs.get(i).isRequired() && random.nextInt(4) == 0;
+      boolean isText = inputs.get(i).take() == Input.Take.TEXT_CODE;
+      boolean isLeftOut = !isText && !inputs.get(i).isRequired() && random.nextInt(4) == 0;
       if (isLeftOut) {
         lo[i] = Double.NaN;
       } else if (inputs.get(i).take() == Input.Take.SIZE) {
@@ -111,7 +112,8 @@ class ExtremesTest {
       } else if (inputs.get(i).take() == Input.Take.HALF_PLACE) {
         lo[i] = random.nextDouble() * 0.05;
       } else if (inputs.get(i).take() == Input.Take.TEXT_CODE) {
-        lo[i] = random.nextInt(4);
+        code(inputs.get(i), random, lo, hi, i);
+        continue;
       } else if (entry.kind() == Kind.LIST) {
         lo[i] = random.nextDouble() * 100;
         hi[i] = lo[i] + random.nextInt(2) * random.nextDouble() * 10;
@@ -132,6 +134,17 @@ class ExtremesTest {
       String figure = working.figures().get(i - inputs.size());
       lo[i] = Objects.requireNonNull(WorkingCatalogue.standard().figure(figure)).value();
       hi[i] = lo[i];
+    }
+  }
+
+  /** A schedule, a ratio, or not said. */
+  private static void code(Input input, Random random, double[] lo, double[] hi, int i) {
+    String[] said = {"sch 40", "sch 80", "sdr 21", "17 lb", ".25", "as usual", "", "no mark"};
+    lo[i] = input.number(said[random.nextInt(said.length)]);
+    hi[i] = lo[i];
+    if (Double.isNaN(lo[i])) {
+      lo[i] = input.leastUnsaid();
+      hi[i] = input.greatestUnsaid();
     }
   }
 

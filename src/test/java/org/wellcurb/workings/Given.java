@@ -112,10 +112,13 @@ final class Given {
         yield size != null && (size[0] == size[1] || isTrue) ? size[end] : Double.NaN;
       }
       case HALF_PLACE -> halfPlaces.getOrDefault(input.key(), 0.0);
-      case TEXT_CODE ->
-          texts.containsKey(input.key())
-              ? Objects.requireNonNull(input.code()).of(texts.get(input.key()))
-              : Double.NaN;
+      case TEXT_CODE -> {
+        TextCode code = Objects.requireNonNull(input.code());
+        double said =
+            texts.containsKey(input.key()) ? code.of(texts.get(input.key())) : Double.NaN;
+        double unsaid = end == 0 ? code.leastUnsaid() : code.greatestUnsaid();
+        yield Double.isNaN(said) ? unsaid : said;
+      }
     };
   }
 
