@@ -77,6 +77,11 @@ final class InputCounts {
     if (cells != null && cells.rowsJoined() > 0) {
       notes.add(cells.rowsJoined() + " rows went into the record of another row.");
     }
+    if (cells != null && cells.rowsEndedBeyond() > 0) {
+      notes.add(
+          cells.rowsEndedBeyond()
+              + " rows end with one empty cell more than the header has, which is passed over.");
+    }
     if (cells != null && cells.rowsWithLostCharacters() > 0) {
       notes.add(
           cells.rowsWithLostCharacters()

@@ -44,6 +44,7 @@ public final class ChunkTally {
   private long setAside;
   private long leftOut;
   private long joined;
+  private long beyond;
   private long lost;
   private long firstLost;
 
@@ -80,6 +81,11 @@ public final class ChunkTally {
   /** Rows read: every row that is wanted is a record, part of one, or set aside. */
   public long rows() {
     return records + joined + setAside;
+  }
+
+  /** Rows that end with an empty cell more than the header has. */
+  public long rowsEndedBeyond() {
+    return beyond;
   }
 
   /** Rows with bytes that are no character in the encoding of the file. */
@@ -141,6 +147,7 @@ public final class ChunkTally {
     setAside += other.setAside;
     leftOut += other.leftOut;
     joined += other.joined;
+    beyond += other.beyond;
     firstLost = firstLost == 0 ? other.firstLost : firstLost;
     lost += other.lost;
     moreUnknown += other.moreUnknown;
@@ -178,6 +185,10 @@ public final class ChunkTally {
 
   void joined() {
     joined++;
+  }
+
+  void endedBeyond() {
+    beyond++;
   }
 
   void lostCharacters(long line) {

@@ -19,6 +19,9 @@ final class ColumnPlan {
   final byte delimiter;
   final int columns;
 
+  /** True if rows with one empty cell more are whole. */
+  private final boolean endsBeyond;
+
   private final @Nullable Step id;
 
   /** What fills {@code record.units}, which decides how others are read; null for none. */
@@ -51,6 +54,7 @@ final class ColumnPlan {
 
   ColumnPlan(
       TableLayout layout,
+      boolean endsBeyond,
       List<Step> all,
       int idEntry,
       int unitsEntry,
@@ -62,6 +66,7 @@ final class ColumnPlan {
     this.layout = layout;
     delimiter = (byte) layout.delimiter();
     columns = layout.columns().size();
+    this.endsBeyond = endsBeyond;
     id = find(all, idEntry);
     units = find(all, unitsEntry);
     List<Step> simple = new ArrayList<>();
@@ -120,6 +125,16 @@ final class ColumnPlan {
   /** What fills {@code record.id}, in a table whose rows are records. */
   Step id() {
     return Objects.requireNonNull(id, "record.id");
+  }
+
+  /** How many cells most rows have. */
+  int usualCells() {
+    return endsBeyond ? columns + 1 : columns;
+  }
+
+  /** True if so many cells are whole where the last is empty, though the header has fewer. */
+  boolean isBeyond(int cells) {
+    return endsBeyond && cells == columns + 1;
   }
 
   /** True if the header map wants the row. */

@@ -87,7 +87,7 @@ public record HeaderSurvey(
     try (RowSplitter splitter =
         new RowSplitter(
             opening.rows(),
-            new RowScanner(plan.delimiter, plan.columns),
+            new RowScanner(plan.delimiter, plan.usualCells()),
             opening.firstLine(),
             RowSplitter.CHUNK)) {
       for (CutRows cut = splitter.next(); cut != null; cut = splitter.next()) {

@@ -41,6 +41,9 @@ final class JoinRowsReader {
       @Nullable Fault fault = table.fault(row);
       if (fault == null) {
         table.show(row, view);
+        if (plan.isBeyond(view.cells())) {
+          tally.endedBeyond();
+        }
         if (!plan.takes(view)) {
           tally.leftOut();
           continue;

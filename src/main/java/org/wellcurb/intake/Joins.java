@@ -79,7 +79,7 @@ final class Joins {
       RowSplitter rows =
           new RowSplitter(
               opening.rows(),
-              new RowScanner(plan.delimiter, plan.columns),
+              new RowScanner(plan.delimiter, plan.usualCells()),
               opening.firstLine(),
               RowSplitter.CHUNK);
       return new JoinTable(input.file(), plan, id, rows);

@@ -137,10 +137,10 @@ final class RowFault {
     if (count == RowView.HAS_NUL) {
       return Fault.row(NUL);
     }
-    if (count != plan.columns) {
+    if (count != plan.columns && !(plan.isBeyond(count) && view.isBlankBeyond())) {
       return Fault.row(cellCount(count, plan.columns));
     }
-    for (int c = 0; view.size() > Bounds.CELL && c < count; c++) {
+    for (int c = 0; view.size() > Bounds.CELL && c < plan.columns; c++) {
       if (view.length(c) > Bounds.CELL) {
         return new Fault(plan.name(c), CELL);
       }

@@ -18,6 +18,8 @@ final class RowView {
   private byte[] bytes = new byte[0];
   private @Nullable CSVRecord quoted;
   private int size;
+  private int end;
+  private int cells;
 
   /** A view of rows of so many cells. */
   RowView(int columns) {
@@ -34,6 +36,7 @@ final class RowView {
   int slice(byte[] source, int start, int end, byte delimiter) {
     bytes = source;
     quoted = null;
+    this.end = end;
     size = end - start;
     long wanted = ByteScan.ONES * (delimiter & 0xFF);
     int cell = start;
@@ -73,7 +76,8 @@ final class RowView {
       from[n] = cell;
       to[n] = end;
     }
-    return n + 1;
+    cells = n + 1;
+    return cells;
   }
 
   /** Takes a row that the library has read; gives the number of cells, or {@link #HAS_NUL}. */
@@ -85,7 +89,27 @@ final class RowView {
         return HAS_NUL;
       }
     }
-    return row.size();
+    cells = row.size();
+    return cells;
+  }
+
+  /** How many cells the row has, those beyond the columns among them. */
+  int cells() {
+    return cells;
+  }
+
+  /** True if nothing stands in the one cell that the row has beyond its columns. */
+  boolean isBlankBeyond() {
+    CSVRecord row = quoted;
+    return HeaderKey.strip(
+            row == null
+                ? new String(
+                    bytes,
+                    to[columns - 1] + 1,
+                    end - to[columns - 1] - 1,
+                    StandardCharsets.UTF_8)
+                : row.get(columns))
+        .isEmpty();
   }
 
   /** True if the cells are texts already, and not places in bytes. */

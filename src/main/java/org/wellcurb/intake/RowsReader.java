@@ -93,6 +93,9 @@ final class RowsReader {
       aside(sink, fault);
       return;
     }
+    if (plan.isBeyond(count)) {
+      tally.endedBeyond();
+    }
     if (!plan.takes(view)) {
       tally.leftOut();
       return;

@@ -124,7 +124,7 @@ public final class Sources {
 
   private RowSplitter splitter(TableOpening opening, ColumnPlan plan, Sampled text) {
     int size = text.whole() ? Math.min(chunkSize, text.sample().length) : chunkSize;
-    Cutter cutter = new RowScanner(plan.delimiter, plan.columns);
+    Cutter cutter = new RowScanner(plan.delimiter, plan.usualCells());
     return new RowSplitter(opening.rows(), cutter, opening.firstLine(), size);
   }
 

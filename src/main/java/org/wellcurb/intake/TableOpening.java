@@ -19,6 +19,7 @@ final class TableOpening {
   private final boolean saysUnits;
   private final HeaderFinder.@Nullable Found found;
   private final @Nullable LayoutReader layout;
+  private final boolean endsBeyond;
 
   /** Opens a table of which nothing is known beforehand. */
   TableOpening(Catalogue catalogue, Sampled text) {
@@ -69,6 +70,11 @@ final class TableOpening {
                 keys,
                 new Commas(found.delimiter() == ',' && !text.isSheet(), found.sample()),
                 found.cells());
+    endsBeyond =
+        found != null
+            && layout != null
+            && new TrailingCells(catalogue)
+                .endRows(found.sample(), found.cells().size(), layout.steps());
   }
 
   private boolean isName(String cell) {
@@ -126,6 +132,7 @@ final class TableOpening {
     }
     return new ColumnPlan(
         tableLayout(),
+        endsBeyond,
         layout().steps(),
         catalogue.index("record.id"),
         catalogue.index("record.units"),
@@ -158,7 +165,8 @@ final class TableOpening {
 
   /**
    * The header; with a byte order mark where the map names another encoding than that of the rows
-   * that are kept, and with the lines above it where the map counts them.
+   * that are kept, with the lines above it where the map counts them, and with the delimiter that
+   * ends its rows.
    */
   private String frame(HeaderFinder.Found header) {
     StringBuilder out = new StringBuilder();
@@ -169,7 +177,10 @@ final class TableOpening {
     }
     return header.text().isEmpty()
         ? out.toString()
-        : out.append(header.text()).append('\n').toString();
+        : out.append(header.text())
+            .append(endsBeyond ? String.valueOf((char) header.delimiter()) : "")
+            .append('\n')
+            .toString();
   }
 
   private ColumnPlan.@Nullable LayerPlan layers(List<String> header) {

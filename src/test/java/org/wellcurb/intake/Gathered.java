@@ -20,6 +20,8 @@ final class Gathered implements RecordSink {
   long recordCount;
   long leftOut;
   long joinedRows;
+  long endedBeyond;
+  String frame = "";
   private SetAside last;
   private long kept;
   private final long most;
@@ -80,6 +82,7 @@ final class Gathered implements RecordSink {
     Gathered all = this;
     try (RecordSource source = sources.open(input)) {
       SetAside whole = source.unusable();
+      all.frame = source.rawFrame().before();
       if (whole != null) {
         all.aside.add(whole);
       }
@@ -89,6 +92,7 @@ final class Gathered implements RecordSink {
         all.recordCount += tally.records();
         all.leftOut += tally.rowsLeftOut();
         all.joinedRows += tally.rowsJoined();
+        all.endedBeyond += tally.rowsEndedBeyond();
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);

@@ -186,4 +186,45 @@ class TableReadingTest {
     assertEquals("30", written(record, "well.depth"));
     assertEquals(List.of(new Extra("pump.voltage [furlong]", "230")), record.extras());
   }
+
+  private static final String FIVE =
+      "record.id,site.owner_note,well.depth [ft],dates.completed,well.tag\n";
+
+  @Test
+  void anEmptyCellAtTheEndOfEachRowIsNoLostRow() {
+    StringBuilder rows = new StringBuilder(FIVE);
+    for (int i = 0; i < 30; i++) {
+      rows.append("B-").append(i).append(",by hand,120,2001-04-0").append(i % 9 + 1).append(",,\n");
+    }
+    Gathered all =
+        Gathered.csv(
+            rows + "A-1,\"D\n13\",90,,,\nA-2,,80,, , \nA-3,,70,,,more\nA-4,,60,,,,\nA-5,,50,,\n");
+    assertEquals(33, all.records.size());
+    assertEquals(List.of("A-1", "A-2", "A-5"), all.ids().subList(30, 33));
+    assertEquals(
+        List.of("35: has 6 cells, the header has 5", "36: has 7 cells, the header has 5"),
+        all.reasons());
+    assertEquals(35, all.rows);
+    assertEquals(32, all.endedBeyond);
+
+    Gathered again = Gathered.csv(all.frame + "A-3,,70,,more,\n");
+    assertEquals(List.of("A-3"), again.ids(), all.frame);
+  }
+
+  @Test
+  void aCommaInEachNameIsNoEmptyCellAtTheEnd() {
+    StringBuilder rows = new StringBuilder(FIVE);
+    for (int i = 0; i < 30; i++) {
+      rows.append("B-").append(i).append(",Smith, J,120,2001-04-03,\n");
+    }
+    Gathered all = Gathered.csv(rows.toString());
+    assertEquals(0, all.records.size());
+    assertEquals(30, all.aside.size());
+  }
+
+  @Test
+  void oneRowWithAnEmptyCellMoreIsNoHabit() {
+    Gathered all = Gathered.csv(HEADER + "A-1,Smith, J,\nA-2,,\nA-3,,\nA-4,,\n");
+    assertEquals(List.of("2: has 4 cells, the header has 3"), all.reasons());
+  }
 }

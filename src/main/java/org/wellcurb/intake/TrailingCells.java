@@ -1,0 +1,79 @@
+package org.wellcurb.intake;
+
+import java.util.List;
+import java.util.Locale;
+import org.wellcurb.quantity.UnitSystem;
+import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.CellReader;
+import org.wellcurb.record.Entry;
+import org.wellcurb.record.Kind;
+import org.wellcurb.record.RecordFiller;
+import org.wellcurb.record.WellRecord;
+
+/**
+ * Tells a table whose rows end with a delimiter, and its header does not, from one whose rows have
+ * a cell too many. Nothing is lost with an empty cell at the end of each row; but where a comma
+ * inside a name has parted a cell in two, all cells behind it stand one column too far, and the
+ * last may be empty, too.
+ */
+final class TrailingCells {
+  /** Rows that are needed to tell a habit from a slip. */
+  private static final int ROWS = 3;
+
+  /** Of so many rows one may be otherwise. */
+  private static final int ONE_OF = 10;
+
+  private final CellReader reader;
+  private final RecordFiller scratch;
+
+  TrailingCells(Catalogue catalogue) {
+    reader = new CellReader(catalogue);
+    scratch = new RecordFiller(catalogue);
+  }
+
+  /**
+   * True if rows with one empty cell more than the header are whole.
+   *
+   * @param rows the first rows
+   * @param columns how many cells the header has
+   * @param steps what is read of them
+   */
+  boolean endRows(List<List<String>> rows, int columns, List<Step> steps) {
+    List<List<String>> longer =
+        rows.stream().filter(row -> isOneBlankLonger(row, columns)).toList();
+    boolean habit =
+        longer.size() >= ROWS && (rows.size() - longer.size()) * ONE_OF <= rows.size();
+    return habit && steps.stream().allMatch(step -> fits(step, longer));
+  }
+
+  private static boolean isOneBlankLonger(List<String> row, int columns) {
+    return row.size() == columns + 1 && HeaderKey.strip(row.get(columns)).isEmpty();
+  }
+
+  /** True unless most of what stands in its column cannot be what its entry holds. */
+  private boolean fits(Step step, List<List<String>> rows) {
+    Target target = step.target();
+    Entry entry = target.entry();
+    boolean tells =
+        entry.kind().isAmount()
+            || entry.kind() == Kind.DATE
+            || entry.kind() == Kind.CHOICE
+            || entry.kind() == Kind.YES_NO;
+    if (!tells || step.columns.length > 1 || step.mapped.isSplit()) {
+      return true;
+    }
+    int filled = 0;
+    int unread = 0;
+    for (List<String> row : rows) {
+      String text = HeaderKey.strip(row.get(step.column()));
+      if (!text.isEmpty() && !target.words().containsKey(text.toLowerCase(Locale.ROOT))) {
+        scratch.clear("", 0);
+        reader.read(
+            scratch, entry.index(), text, target.unit(), UnitSystem.US, target.style());
+        filled++;
+        unread += scratch.record().state(entry.index()) == WellRecord.UNREADABLE ? 1 : 0;
+      }
+    }
+    return unread * 2 <= filled;
+  }
+}
