@@ -36,7 +36,7 @@ final class InputCounts {
       format = "not read";
       notes.add("Set aside whole: " + unusable.reason() + ".");
     } else if (source instanceof TableSource table) {
-      format = format(table.layout());
+      format = table.layout().label();
       note(table.layout());
     } else if (source instanceof JsonSource json) {
       format = (json.isLines() ? "JSON lines, " : "JSON, ") + json.encoding().label();
@@ -45,7 +45,7 @@ final class InputCounts {
             "The header map is for tables; the names of JSON are keys, and were read as such.");
       }
     } else if (source instanceof JoinSource join) {
-      format = format(join.layout());
+      format = join.layout().label();
       note(join.layout());
       notes.add("Its rows belong to the records of other inputs.");
     } else {
@@ -99,10 +99,6 @@ final class InputCounts {
       return List.of();
     }
     return isJson ? ColumnCounts.ofJson(cells) : ColumnCounts.of(columns, cells);
-  }
-
-  private static String format(TableLayout layout) {
-    return "CSV, " + layout.delimiterLabel() + ", " + layout.encoding().label();
   }
 
   private void note(TableLayout layout) {

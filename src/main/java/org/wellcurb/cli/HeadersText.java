@@ -19,10 +19,8 @@ final class HeadersText {
     List<String> lines = new ArrayList<>();
     lines.add(
         survey.file()
-            + ": CSV, "
-            + survey.layout().delimiterLabel()
-            + ", "
-            + survey.layout().encoding().label()
+            + ": "
+            + survey.layout().label()
             + "; header on line "
             + survey.layout().headerLine()
             + "; "

@@ -16,9 +16,9 @@ final class Sampled {
   private final boolean whole;
   private final TextEncoding encoding;
   private final InputStream rest;
-  private final boolean sheet;
+  private final @Nullable String sheet;
 
-  private Sampled(Head head, TextEncoding encoding, InputStream rest, boolean sheet) {
+  private Sampled(Head head, TextEncoding encoding, InputStream rest, @Nullable String sheet) {
     this.sheet = sheet;
     this.sample = head.bytes;
     this.whole = head.whole;
@@ -87,27 +87,27 @@ final class Sampled {
         new SequenceInputStream(
             new ByteArrayInputStream(raw.bytes, mark, raw.bytes.length - mark), in);
     if (encoding == TextEncoding.UTF_8) {
-      return new Sampled(raw, encoding, in, false);
+      return new Sampled(raw, encoding, in, null);
     }
     if (!encoding.isUtf8()) {
       text = new Utf8Stream(text, encoding.charset());
     }
     Head head = Head.of(text);
-    return new Sampled(head, encoding, text, false);
+    return new Sampled(head, encoding, text, null);
   }
 
   /** Looks at the beginning of an input, as its form and what a map says of it want. */
   static Sampled of(Input input, InputStream in, TableMap map) throws IOException {
     if (input.form() == Form.SHEETS) {
-      return ofSheet(in);
+      return ofSheet(in, input.sheet());
     }
     InputStream bytes = input.form() == null ? Archive.unpackIfPacked(in) : in;
     return of(bytes, map.form().encoding());
   }
 
   /** Looks at the beginning of a sheet that is written out as a table in UTF-8. */
-  static Sampled ofSheet(InputStream in) throws IOException {
-    return new Sampled(Head.of(in), TextEncoding.UTF_8, in, true);
+  private static Sampled ofSheet(InputStream in, String name) throws IOException {
+    return new Sampled(Head.of(in), TextEncoding.UTF_8, in, name);
   }
 
   /** The text from this place of the sample on. */
@@ -141,6 +141,11 @@ final class Sampled {
 
   /** True if it is a sheet of a workbook, written out as a table. */
   boolean isSheet() {
+    return sheet != null;
+  }
+
+  /** The name of that sheet; null for any other text. */
+  @Nullable String sheet() {
     return sheet;
   }
 

@@ -74,7 +74,7 @@ public final class Sources {
   private RecordSource open(Input input, InputStream in) throws IOException {
     Form form = input.form();
     if (form == Form.SHEETS) {
-      return table(input, Sampled.ofSheet(in));
+      return table(input, Sampled.of(input, in, map.main()));
     }
     Sampled text =
         Sampled.of(form == null ? Archive.unpackIfPacked(in) : in, map.main().form().encoding());

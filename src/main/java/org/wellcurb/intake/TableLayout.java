@@ -1,10 +1,12 @@
 package org.wellcurb.intake;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How a table is laid out.
  *
+ * @param sheet the sheet of a workbook that it is; null for any other table
  * @param encoding how its characters are written
  * @param delimiter what stands between cells
  * @param headerLine the physical line of the header, from 1; 0 if it has none
@@ -16,6 +18,7 @@ import java.util.List;
  *     lacks
  */
 public record TableLayout(
+    @Nullable String sheet,
     TextEncoding encoding,
     char delimiter,
     long headerLine,
@@ -31,8 +34,14 @@ public record TableLayout(
     notes = List.copyOf(notes);
   }
 
-  /** The delimiter in words. */
-  public String delimiterLabel() {
+  /** What it is, in words: {@code CSV, comma, UTF-8}; {@code workbook, sheet Wells}. */
+  public String label() {
+    return sheet == null
+        ? "CSV, " + delimiterLabel() + ", " + encoding.label()
+        : "workbook, sheet " + sheet;
+  }
+
+  private String delimiterLabel() {
     return switch (delimiter) {
       case ',' -> "comma";
       case ';' -> "semicolon";

@@ -146,6 +146,7 @@ final class TableOpening {
   private TableLayout tableLayout() {
     HeaderFinder.Found header = found();
     return new TableLayout(
+        text.sheet(),
         text.encoding(),
         (char) header.delimiter(),
         header.line(),

@@ -22,6 +22,7 @@ final class Gathered implements RecordSink {
   long joinedRows;
   long endedBeyond;
   String frame = "";
+  String label = "";
   private SetAside last;
   private long kept;
   private final long most;
@@ -83,6 +84,7 @@ final class Gathered implements RecordSink {
     try (RecordSource source = sources.open(input)) {
       SetAside whole = source.unusable();
       all.frame = source.rawFrame().before();
+      all.label = source instanceof TableSource table ? table.layout().label() : "";
       if (whole != null) {
         all.aside.add(whole);
       }

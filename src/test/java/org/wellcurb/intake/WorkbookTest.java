@@ -90,6 +90,7 @@ class WorkbookTest {
             });
     Gathered all = read(path);
     assertEquals(List.of("1041", "A-2"), all.ids());
+    assertEquals("workbook, sheet Wells", all.label);
     WellRecord first = all.records.get(0);
     assertEquals("212.3", written(first, "well.depth"));
     assertEquals("2009-05-31", written(first, "dates.completed"));
