@@ -51,6 +51,11 @@ final class ColumnCounts {
     if (differing > 0) {
       doubts.add(new ColumnDoubt("rows_differ", differing, List.of()));
     }
+    long ofMap = cells.unitsOfMap(column.index());
+    Unit mapped = column.unit();
+    if (ofMap > 0 && mapped != null) {
+      doubts.add(new ColumnDoubt("unit_of_map", ofMap, List.of(mapped.symbol())));
+    }
     Entry entry = column.entry();
     // Depths of layers and distances fill no entry of their own; all are lengths.
     Unit us = entry == null ? Units.named("ft").orElse(null) : entry.unit(UnitSystem.US);

@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Note;
 import org.wellcurb.quantity.Unit;
@@ -12,7 +11,6 @@ import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.CellReader;
 import org.wellcurb.record.ColumnReader;
-import org.wellcurb.record.Entry;
 import org.wellcurb.record.RecordFiller;
 import org.wellcurb.record.WellRecord;
 
@@ -95,16 +93,11 @@ final class CellsReader {
     if (text.isEmpty()) {
       return;
     }
-    @Nullable Unit stated = null;
-    UnitColumn unitFrom = step.unitFrom();
-    String unitText = row.trimmed(step.unitColumn);
-    if (unitFrom != null && !unitText.isEmpty()) {
-      stated = unitFrom.unit(unitText).orElse(null);
-      if (stated == null) {
-        unreadable(step, into, text + " " + unitText, Note.UNKNOWN_UNIT);
-        return;
-      }
+    if (step.unit.isUnknown(row)) {
+      unreadable(step, into, text + " " + step.unit.said(row), Note.UNKNOWN_UNIT);
+      return;
     }
+    @Nullable Unit stated = step.unit.stated(row);
     List<Target> targets = step.mapped.targets();
     if (targets.size() == 1) {
       Target only = targets.get(0);
@@ -168,29 +161,6 @@ final class CellsReader {
     }
   }
 
-  /** True for a bare number where the column that should state its unit is blank. */
-  private static boolean isUnitUnsaid(Step step, RowView row, WellRecord record) {
-    Target target = step.target();
-    Entry entry = target.entry();
-    int i = entry.index();
-    if (step.unitFrom() == null
-        || target.unit() != null
-        || !row.trimmed(step.unitColumn).isEmpty()
-        || saysUnits(record)
-        || !record.isGiven(i)
-        || record.unitId(i) < 0
-        || Objects.equals(entry.unit(UnitSystem.US), entry.unit(UnitSystem.METRIC))) {
-      return false;
-    }
-    return isBare(record.written(i));
-  }
-
-  /** True if no unit follows a figure. */
-  static boolean isBare(String written) {
-    char last = written.isEmpty() ? ' ' : written.charAt(written.length() - 1);
-    return (last >= '0' && last <= '9') || last == '.' || last == ',';
-  }
-
   /** Counts the cells of a step: each that is not blank as what became of the entry. */
   static void count(Step step, RowView row, WellRecord record, ChunkTally tally) {
     boolean first = true;
@@ -203,9 +173,7 @@ final class CellsReader {
       } else if (first) {
         int entry = step.target().entry().index();
         tally.cell(column, record, entry);
-        if (isUnitUnsaid(step, row, record)) {
-          tally.unitUnsaid(column, record, entry);
-        }
+        step.unit.countBlank(row, column, record, entry, saysUnits(record), tally);
         first = false;
       } else {
         tally.kept(column);

@@ -36,6 +36,7 @@ public final class ChunkTally {
   private final long[] notes;
   private final long[] units;
   private final long[] unsaid;
+  private final long[] ofMap;
   private final long[] differing;
   private final @Nullable ColumnDoubts[] doubts;
   private final Map<String, Long> unknown = new TreeMap<>(Inputs.CODE_POINTS);
@@ -54,6 +55,7 @@ public final class ChunkTally {
     this.notes = new long[columns * NOTES];
     this.units = new long[columns * UNITS];
     this.unsaid = new long[columns];
+    this.ofMap = new long[columns];
     this.differing = new long[columns];
     this.doubts = new @Nullable ColumnDoubts[columns];
   }
@@ -121,6 +123,11 @@ public final class ChunkTally {
     return unsaid[column];
   }
 
+  /** The same where the header map states the unit for such rows; they are in that unit. */
+  public long unitsOfMap(int column) {
+    return ofMap[column];
+  }
+
   /** Records of several rows that say different things in a column of which the first counts. */
   public long rowsDiffering(int column) {
     return differing[column];
@@ -163,6 +170,7 @@ public final class ChunkTally {
     }
     for (int i = 0; i < columns; i++) {
       unsaid[i] += other.unsaid[i];
+      ofMap[i] += other.ofMap[i];
       differing[i] += other.differing[i];
       ColumnDoubts later = other.doubts[i];
       if (later != null) {
@@ -233,6 +241,11 @@ public final class ChunkTally {
   /** So many records have rows that differ in a column. */
   void rowsDiffer(int column, long records) {
     differing[column] += records;
+  }
+
+  /** Says of the cell that was counted last that the map states its unit for want of another. */
+  void unitOfMap(int column) {
+    ofMap[column]++;
   }
 
   /** Says of the cell that was counted last that nothing states its unit. */

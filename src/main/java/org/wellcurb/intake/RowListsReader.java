@@ -138,11 +138,7 @@ final class RowListsReader {
     }
     WellRecord record = read.record();
     tally.counted(column, record, entry);
-    boolean unsaid =
-        unit.from() != null && unit.unit() == null && unit.said(row).isEmpty() && !saysUnits;
-    if (unsaid && record.isGiven(entry) && CellsReader.isBare(record.written(entry))) {
-      tally.unitUnsaid(column, record, entry);
-    }
+    unit.countBlank(row, column, record, entry, saysUnits, tally);
   }
 
   /** Reads both depths of a layer: the top to {@link #scratch}, the bottom to {@link #second}. */

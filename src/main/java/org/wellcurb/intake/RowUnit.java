@@ -1,8 +1,12 @@
 package org.wellcurb.intake;
 
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Unit;
+import org.wellcurb.quantity.UnitSystem;
+import org.wellcurb.record.Entry;
+import org.wellcurb.record.WellRecord;
 
 /**
  * The unit of the bare numbers of a row: what a cell of the row states, else what the map does.
@@ -27,8 +31,44 @@ record RowUnit(@Nullable Unit unit, @Nullable UnitColumn from, int column) {
     return from != null && !said(row).isEmpty() && from.unit(said(row)).isEmpty();
   }
 
+  /**
+   * Counts a bare number in a row whose own cell, which should state its unit, is blank.
+   *
+   * @param column where the number stands
+   * @param saysUnits true if the record says in which units it is written
+   */
+  void countBlank(
+      RowView row, int column, WellRecord read, int entry, boolean saysUnits, ChunkTally tally) {
+    if (from == null || !said(row).isEmpty() || !isBare(read, entry)) {
+      return;
+    }
+    if (unit != null) {
+      tally.unitOfMap(column);
+    } else if (!saysUnits) {
+      tally.unitUnsaid(column, read, entry);
+    }
+  }
+
+  /** True for an amount behind whose last figure no unit stands, though it could be two. */
+  private static boolean isBare(WellRecord read, int index) {
+    if (!read.isGiven(index) || read.unitId(index) < 0) {
+      return false;
+    }
+    Entry entry = read.catalogue().entry(index);
+    String written = read.written(index);
+    char last = written.isEmpty() ? ' ' : written.charAt(written.length() - 1);
+    return ((last >= '0' && last <= '9') || last == '.' || last == ',')
+        && !Objects.equals(entry.unit(UnitSystem.US), entry.unit(UnitSystem.METRIC));
+  }
+
   /** The unit; null for that of the record. */
   @Nullable Unit in(RowView row) {
-    return from == null ? unit : from.unit(said(row)).orElse(unit);
+    @Nullable Unit stated = stated(row);
+    return stated == null ? unit : stated;
+  }
+
+  /** What the row's own cell states; null where it states none. */
+  @Nullable Unit stated(RowView row) {
+    return from == null ? null : from.unit(said(row)).orElse(null);
   }
 }

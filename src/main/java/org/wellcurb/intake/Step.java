@@ -9,13 +9,16 @@ final class Step {
   /** Its columns; -1 for one that the file lacks. */
   final int[] columns;
 
-  /** The column that states the unit; -1 for none. */
-  final int unitColumn;
+  /** Which unit its bare numbers are in. */
+  final RowUnit unit;
 
+  /**
+   * @param unitColumn the column that states the unit; -1 for none
+   */
   Step(MappedColumns mapped, int[] columns, int unitColumn) {
     this.mapped = mapped;
     this.columns = columns;
-    this.unitColumn = unitColumn;
+    this.unit = new RowUnit(target().unit(), mapped.unitFrom(), unitColumn);
   }
 
   /** The only target. */
@@ -25,7 +28,7 @@ final class Step {
 
   /** True if its cells can be read where they lie. */
   boolean isPlain() {
-    return columns.length == 1 && unitColumn < 0 && !mapped.isSplit() && target().isPlain();
+    return columns.length == 1 && unit.column() < 0 && !mapped.isSplit() && target().isPlain();
   }
 
   /** True if it fills this entry. */

@@ -124,7 +124,10 @@ class HeaderMapRunTest {
     assertEquals("ft", unsaid.at("/doubts/0/of").asText());
     assertEquals("{\"ft\":1,\"m\":2}", unsaid.path("units").toString());
     JsonNode mapped = depth(String.format(map, ",'unit':'m'", ""), wells);
-    assertTrue(mapped.path("doubts").isEmpty(), mapped.toString());
+    assertEquals("unit of map", mapped.at("/doubts/0/doubt").asText(), mapped.toString());
+    assertEquals(2, mapped.at("/doubts/0/cells").asInt());
+    assertEquals("m", mapped.at("/doubts/0/of").asText());
+    assertEquals("{\"ft\":1,\"m\":4}", mapped.path("units").toString());
     JsonNode record =
         depth(String.format(map, "", ",'constants':{'record.units':'metric'}"), wells);
     assertTrue(record.path("doubts").isEmpty(), record.toString());
