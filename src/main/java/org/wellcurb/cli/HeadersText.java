@@ -82,16 +82,18 @@ final class HeadersText {
             + (guess.joined().isEmpty()
                 ? ""
                 : " with " + String.join(", ", guess.joined()) + " (" + guess.join() + ")")
-            + (guess.dates().isEmpty() ? "" : ", " + guess.dates())
+            + (guess.written().dates().isEmpty() ? "" : ", " + guess.written().dates())
+            + (guess.written().areDayNumbers() ? ", day numbers from 1900" : "")
             + ": "
             + guess.why());
-    if (!guess.unknown().isEmpty()) {
-      lines.add("       means unknown? " + String.join(", ", guess.unknown()));
+    if (!guess.written().unknown().isEmpty()) {
+      lines.add("       means unknown? " + String.join(", ", guess.written().unknown()));
     }
     guess
+        .written()
         .words()
         .forEach((written, choice) -> lines.add("       '" + written + "' = " + choice + "?"));
-    for (String doubt : guess.doubts()) {
+    for (String doubt : guess.toLookAt()) {
       lines.add("       look: " + doubt);
     }
   }

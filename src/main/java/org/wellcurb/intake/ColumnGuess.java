@@ -2,7 +2,6 @@ package org.wellcurb.intake;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.record.Entry;
@@ -11,108 +10,127 @@ import org.wellcurb.record.Entry;
  * What a column probably is. Nothing is done with a guess until someone saves it in a map.
  *
  * @param survey what stands in it
+ * @param role what it is for
  * @param entry the entry that it probably fills; null where nothing is like it
- * @param unit the unit of its numbers; null where they need none
- * @param unitFrom the column that names the unit row by row; empty where none does
+ * @param written how its cells are written
  * @param join how it makes one value with the columns behind it, in words of a header map; empty
  *     where it stands for itself
  * @param joined the names of those columns
  * @param bottom the entry of the lower end where its cells hold both ends of an interval; null
  *     where they do not
- * @param dates the order of its dates, in words of a header map; empty where it cannot be told
- * @param pivot the first year of two-digit years; 0 where there are none
- * @param unknown texts that look as if they meant unknown
- * @param words texts that are no choice of the entry, and the choice that is nearest; empty where
- *     none is
  * @param why why the entry and the unit were guessed
- * @param doubts what somebody should look at
+ * @param doubts what somebody should look at, beside a unit that nothing states
  */
 public record ColumnGuess(
     ColumnSurvey survey,
+    Role role,
     @Nullable Entry entry,
-    @Nullable Unit unit,
-    String unitFrom,
+    WrittenGuess written,
     String join,
     List<String> joined,
     @Nullable Entry bottom,
-    String dates,
-    int pivot,
-    List<String> unknown,
-    Map<String, String> words,
     String why,
     List<String> doubts) {
-  /** How the doubt about a unit begins that nothing states. */
-  static final String UNSAID = "nothing states its unit";
+  /** What a column is for. */
+  public enum Role {
+    /** It fills its entry, or nothing. */
+    ENTRY,
+    /** It says the rest of another column. */
+    REST,
+    /** It names the units of others. */
+    UNITS,
+    /** It is the top, the bottom or the material of a layer. */
+    LAYER
+  }
 
-  /** True where nothing states the unit of its numbers. */
-  boolean isUnitUnsaid() {
-    return doubts.stream().anyMatch(doubt -> doubt.startsWith(UNSAID));
+  public ColumnGuess {
+    joined = List.copyOf(joined);
+    doubts = List.copyOf(doubts);
+  }
+
+  /** A column that fills one entry by itself. */
+  ColumnGuess(
+      ColumnSurvey survey,
+      @Nullable Entry entry,
+      WrittenGuess written,
+      String why,
+      List<String> doubts) {
+    this(survey, Role.ENTRY, entry, written, "", List.of(), null, why, doubts);
+  }
+
+  /** The unit of its numbers; null where they need none. */
+  public @Nullable Unit unit() {
+    return written.unit();
+  }
+
+  /** All that somebody should look at. */
+  public List<String> toLookAt() {
+    List<String> all = new ArrayList<>(doubts);
+    Unit unit = unit();
+    if (written.isUnitUnsaid() && unit != null) {
+      all.add("nothing states its unit; " + unit.symbol() + " is a guess");
+    }
+    return all;
   }
 
   /** The same, with its units named by another column, which may be blank in some rows. */
   ColumnGuess withUnitFrom(ColumnSurvey column) {
-    List<String> left =
-        new ArrayList<>(doubts.stream().filter(doubt -> !doubt.startsWith(UNSAID)).toList());
+    List<String> more = new ArrayList<>(doubts);
     long blank = column.rows() - column.filled();
     if (blank > 0) {
+      Unit unit = unit();
       String taken = unit == null ? "" : "; " + unit.symbol() + " is a guess there";
       String rows = blank == 1 ? " row" : " rows";
-      left.add(column.name() + " is blank in " + blank + rows + taken);
+      more.add(column.name() + " is blank in " + blank + rows + taken);
     }
     String said = why + "; " + column.name() + " names the unit row by row";
-    String from = column.name();
-    return new ColumnGuess(
-        survey, entry, unit, from, join, joined, bottom, dates, pivot, unknown, words, said, left);
+    WrittenGuess from = written.withUnitFrom(column.name());
+    return new ColumnGuess(survey, role, entry, from, join, joined, bottom, said, more);
   }
 
   /** The same, with one doubt more. */
   ColumnGuess withDoubt(String doubt) {
     List<String> more = new ArrayList<>(doubts);
     more.add(doubt);
-    return new ColumnGuess(
-        survey, entry, unit, unitFrom, join, joined, bottom, dates, pivot, unknown, words, why,
-        more);
+    return new ColumnGuess(survey, role, entry, written, join, joined, bottom, why, more);
   }
 
   /** The same, made of several columns. */
   ColumnGuess withJoined(String how, List<String> columns) {
-    String said = why + "; " + String.join(", ", columns) + " say the rest of it";
-    List<String> left =
-        new ArrayList<>(doubts.stream().filter(doubt -> !doubt.startsWith(UNSAID)).toList());
+    String said =
+        why + "; " + String.join(", ", columns) + (columns.size() == 1 ? " says" : " say");
     return new ColumnGuess(
-        survey, entry, unit, "", how, columns, bottom, dates, pivot, unknown, words, said, left);
+        survey,
+        role,
+        entry,
+        written.withUnitSaid(),
+        how,
+        columns,
+        bottom,
+        said + " the rest of it",
+        doubts);
   }
 
   /** The same, its cells holding the upper and the lower end. */
   ColumnGuess withEnds(Entry top, Entry lower) {
     String said = why + "; its cells hold both ends";
-    return new ColumnGuess(
-        survey, top, unit, "", join, joined, lower, dates, pivot, unknown, words, said, doubts);
+    return new ColumnGuess(survey, role, top, written, join, joined, lower, said, doubts);
   }
 
   /** A part of a position, which its header alone would not tell. */
   ColumnGuess of(Entry position) {
     String said = "its header and that of the next are parts of " + position.key();
-    return new ColumnGuess(
-        survey, position, null, "", "", List.of(), null, "", 0, unknown, Map.of(), said, doubts);
+    return new ColumnGuess(survey, position, WrittenGuess.NONE, said, doubts);
   }
 
   /** Nothing of its own: it is joined to another column. */
   ColumnGuess joinedTo(String column) {
-    String said = "it says the rest of " + column;
+    return as(Role.REST, "it says the rest of " + column);
+  }
+
+  /** Nothing of its own, but something for others. */
+  ColumnGuess as(Role other, String said) {
     return new ColumnGuess(
-        survey, null, null, "", "", List.of(), null, "", 0, List.of(), Map.of(), said, List.of());
-  }
-
-  /** True where it says the rest of another column. */
-  boolean isJoined() {
-    return why.startsWith("it says the rest of ");
-  }
-
-  public ColumnGuess {
-    joined = List.copyOf(joined);
-    unknown = List.copyOf(unknown);
-    words = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(words));
-    doubts = List.copyOf(doubts);
+        survey, other, null, WrittenGuess.NONE, "", List.of(), null, said, List.of());
   }
 }

@@ -261,8 +261,7 @@ final class ColumnGuesser {
         column.filled() == 0
             ? "it is blank throughout, and its header is like no entry"
             : "its header is like no entry of its kind";
-    return new ColumnGuess(
-        column, null, null, "", "", List.of(), null, "", 0, List.of(), Map.of(), why, List.of());
+    return new ColumnGuess(column, null, WrittenGuess.NONE, why, List.of());
   }
 
   private ColumnGuess described(

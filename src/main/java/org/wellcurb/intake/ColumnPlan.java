@@ -49,7 +49,7 @@ final class ColumnPlan {
   private final int[] filterColumns;
   private final RowFilter[] filters;
   final List<HeaderMap.Constant> constants;
-  final @Nullable LayerPlan layers;
+  final LayerPlan[] layers;
   final @Nullable SetbackPlan setbacks;
 
   ColumnPlan(
@@ -61,7 +61,7 @@ final class ColumnPlan {
       List<Integer> filterColumns,
       List<RowFilter> filters,
       List<HeaderMap.Constant> constants,
-      @Nullable LayerPlan layers,
+      List<LayerPlan> layers,
       @Nullable SetbackPlan setbacks) {
     this.layout = layout;
     delimiter = (byte) layout.delimiter();
@@ -84,9 +84,7 @@ final class ColumnPlan {
     unknown = layout.columns().stream().filter(Column::isUnknown).mapToInt(Column::index).toArray();
     Set<Integer> read = new HashSet<>();
     all.forEach(step -> Arrays.stream(step.columns).forEach(read::add));
-    if (layers != null) {
-      read.addAll(List.of(layers.from(), layers.to()));
-    }
+    layers.forEach(layer -> read.addAll(List.of(layer.from(), layer.to())));
     if (setbacks != null) {
       read.addAll(List.of(setbacks.from(), setbacks.distance()));
     }
@@ -99,7 +97,7 @@ final class ColumnPlan {
     this.filterColumns = filterColumns.stream().mapToInt(Integer::intValue).toArray();
     this.filters = filters.toArray(RowFilter[]::new);
     this.constants = List.copyOf(constants);
-    this.layers = layers;
+    this.layers = layers.toArray(LayerPlan[]::new);
     this.setbacks = setbacks;
   }
 

@@ -38,6 +38,7 @@ final class GuessSettings {
   private final StringBuilder why;
   private final List<String> unknown = new ArrayList<>();
   private final List<String> doubts = new ArrayList<>();
+  private boolean isUnitUnsaid;
 
   /**
    * @param why why the column is taken to fill this entry
@@ -61,12 +62,17 @@ final class GuessSettings {
               + " \"one record an id\", and layers, if rows hold them");
     }
     @Nullable Unit unit = null;
+    boolean areDays = false;
     Map<String, String> words = new LinkedHashMap<>();
     String dates = "";
     int pivot = 0;
     if (entry.kind() == Kind.DATE) {
       dates = column.dateOrder();
       pivot = column.hasTwoDigitYears() ? PIVOT : 0;
+      areDays = areDayNumbers();
+      if (areDays) {
+        why.append("; its numbers are days as a spreadsheet counts them from 1900");
+      }
       dateDoubts(dates);
       dateSentinels();
     } else if (entry.kind().isAmount()) {
@@ -80,20 +86,9 @@ final class GuessSettings {
     } else if (entry.kind() == Kind.CHOICE || entry.kind() == Kind.YES_NO) {
       choices.find(entry, column, words, unknown, doubts);
     }
-    return new ColumnGuess(
-        column,
-        entry,
-        unit,
-        "",
-        "",
-        List.of(),
-        null,
-        dates,
-        pivot,
-        unknown,
-        words,
-        why.toString(),
-        doubts);
+    WrittenGuess written =
+        new WrittenGuess(unit, isUnitUnsaid, "", dates, pivot, areDays, unknown, words);
+    return new ColumnGuess(column, entry, written, why.toString(), doubts);
   }
 
   /** Days of some year of the last hundred, as spreadsheets number them from 1900. */
@@ -105,9 +100,6 @@ final class GuessSettings {
   }
 
   private void dateDoubts(String dates) {
-    if (areDayNumbers()) {
-      doubts.add("its numbers are days as a spreadsheet counts them; set dayNumbers to from 1900");
-    }
     if (column.hasBothDateOrders()) {
       doubts.add("days stand first in some dates and months in others; mend the export");
     } else if (dates.isEmpty() && column.dated() > 0) {
@@ -158,7 +150,7 @@ final class GuessSettings {
       return better;
     }
     Unit guessed = most == UnitSystem.METRIC ? metric : us;
-    doubts.add(ColumnGuess.UNSAID + "; " + guessed.symbol() + " is a guess");
+    isUnitUnsaid = true;
     return guessed;
   }
 

@@ -75,6 +75,7 @@ final class JoinRowsReader {
     }
     cells.rest(plan, view, filler, system, tally);
     Kept.count(plan, view, tally);
-    lists.count(plan, view, system, saysUnits, tally);
+    lists.clear();
+    lists.read(plan, view, filler, system, tally);
   }
 }

@@ -69,7 +69,7 @@ final class JoinedRows {
           differing.add(said(row, columns[i], target, scratch.record()));
         }
       }
-      lists.read(plan, view, into, system);
+      lists.read(plan, view, into, system, null);
       table.take(row, system, saysUnits);
     }
     for (int i = 0; i < columns.length; i++) {

@@ -90,13 +90,11 @@ final class LayoutReader {
 
   /** True for depths of layers and distances for which neither map nor row states a unit. */
   private boolean isListUnitUnsaid(Column column) {
-    LayerColumns layers = map.layers();
     SetbackColumns setbacks = map.setbacks();
     boolean isDepth =
-        layers != null
-            && layers.unit() == null
-            && layers.unitFrom() == null
-            && (isAt(layers.to(), column) || isAt(layers.from(), column));
+        map.layers().stream()
+            .filter(layer -> layer.unit() == null && layer.unitFrom() == null)
+            .anyMatch(layer -> isAt(layer.to(), column) || isAt(layer.from(), column));
     return isDepth
         || (setbacks != null
             && setbacks.unit() == null
@@ -247,14 +245,13 @@ final class LayoutReader {
   }
 
   private void rows() {
-    LayerColumns layers = map.layers();
-    if (layers != null) {
-      if (layers.from() != null) {
-        use(layers.from(), null, layers.unit(), "top of a layer");
+    for (LayerColumns layer : map.layers()) {
+      if (layer.from() != null) {
+        use(layer.from(), null, layer.unit(), "top of a layer");
       }
-      use(layers.to(), null, layers.unit(), "bottom of a layer");
-      use(layers.material(), null, null, "material of a layer");
-      use(layers.unitFrom(), layers.to());
+      use(layer.to(), null, layer.unit(), "bottom of a layer");
+      use(layer.material(), null, null, "material of a layer");
+      use(layer.unitFrom(), layer.to());
     }
     SetbackColumns setbacks = map.setbacks();
     if (setbacks != null) {

@@ -31,7 +31,7 @@ public final class MapDraft {
       ColumnGuess guess = survey.columns().get(i);
       Entry entry = guess.entry();
       if (entry == null) {
-        if (guess.survey().filled() > 0 && !guess.isJoined()) {
+        if (guess.survey().filled() > 0 && guess.role() == ColumnGuess.Role.ENTRY) {
           left.add(guess.survey().name());
         }
       } else {
@@ -89,29 +89,33 @@ public final class MapDraft {
     if (unit != null && bottom == null) {
       column.put("unit", unit.symbol());
     }
-    if (!guess.unitFrom().isEmpty()) {
-      column.put("unitFrom", guess.unitFrom());
+    if (!guess.written().unitFrom().isEmpty()) {
+      column.put("unitFrom", guess.written().unitFrom());
       ObjectNode words = column.putObject("unitWords");
-      UnitColumns.words(survey, guess.unitFrom()).forEach(words::put);
+      UnitColumns.words(survey, guess.written().unitFrom()).forEach(words::put);
     }
-    if (!guess.dates().isEmpty()) {
-      column.put("dates", guess.dates());
+    if (!guess.written().dates().isEmpty()) {
+      column.put("dates", guess.written().dates());
     }
-    if (guess.pivot() > 0) {
-      column.put("pivot", guess.pivot());
+    if (guess.written().pivot() > 0) {
+      column.put("pivot", guess.written().pivot());
     }
-    if (!guess.unknown().isEmpty()) {
+    if (guess.written().areDayNumbers()) {
+      column.put("dayNumbers", "from 1900");
+    }
+    if (!guess.written().unknown().isEmpty()) {
       ArrayNode unknown = column.putArray("unknown");
-      guess.unknown().forEach(unknown::add);
+      guess.written().unknown().forEach(unknown::add);
     }
-    if (!guess.words().isEmpty()) {
+    if (!guess.written().words().isEmpty()) {
       ObjectNode words = column.putObject("words");
-      guess.words().forEach(words::put);
+      guess.written().words().forEach(words::put);
     }
+    List<String> doubts = guess.toLookAt();
     String why = "Because " + guess.why() + ".";
     column.put(
         "$comment",
-        guess.doubts().isEmpty() ? why : why + " Look: " + String.join("; ", guess.doubts()) + ".");
+        doubts.isEmpty() ? why : why + " Look: " + String.join("; ", doubts) + ".");
     return column;
   }
 }

@@ -111,10 +111,18 @@ final class MapReader {
         setbacks(node.path("setbacks"), at + "/setbacks", style));
   }
 
-  private @Nullable LayerColumns layers(JsonNode node, String at, CellStyle before) {
-    if (node.isMissingNode()) {
-      return null;
+  private List<LayerColumns> layers(JsonNode node, String at, CellStyle before) {
+    List<LayerColumns> layers = new ArrayList<>();
+    if (node.isObject()) {
+      layers.add(layer(node, at, before));
     }
+    for (int i = 0; node.isArray() && i < node.size(); i++) {
+      layers.add(layer(node.get(i), at + "/" + i, before));
+    }
+    return layers;
+  }
+
+  private LayerColumns layer(JsonNode node, String at, CellStyle before) {
     return new LayerColumns(
         node.has("from") ? column(node.path("from")) : null,
         column(node.path("to")),

@@ -41,27 +41,76 @@ final class RowListsReader {
     strays.clear();
   }
 
-  /** Takes what a row holds. */
-  void read(ColumnPlan plan, RowView row, RecordFiller into, UnitSystem system) {
-    ColumnPlan.LayerPlan layer = plan.layers;
-    if (layer != null) {
+  /**
+   * Takes what a row holds, and counts what became of its cells.
+   *
+   * @param tally null where they have been counted
+   */
+  void read(
+      ColumnPlan plan,
+      RowView row,
+      RecordFiller into,
+      UnitSystem system,
+      @Nullable ChunkTally tally) {
+    for (ColumnPlan.LayerPlan layer : plan.layers) {
       depths(layer, row, system);
+      if (tally != null && !layer.isInterval()) {
+        count(layer.from(), scratch, depthEntry, layer.unit(), row, into, tally);
+      }
+      if (tally != null) {
+        count(layer.to(), second, depthEntry, layer.unit(), row, into, tally);
+      }
       add(
           row.trimmed(layer.isInterval() ? -1 : layer.from()),
           row.trimmed(layer.to()),
           row.trimmed(layer.material()));
     }
-    ColumnPlan.SetbackPlan setback = plan.setbacks;
-    if (setback != null) {
-      String from = row.trimmed(setback.from());
-      @Nullable Entry entry = entry(setback.columns().meant(from));
-      String distance = row.trimmed(setback.distance());
-      if (entry == null && !distance.isEmpty()) {
-        strays.add(new Extra("setbacks." + from, distance));
-      } else if (entry != null) {
-        distance(setback, entry.index(), row, system);
-        nearest(entry.index(), into);
+    if (plan.setbacks != null) {
+      setback(plan.setbacks, row, into, system, tally);
+    }
+  }
+
+  private void setback(
+      ColumnPlan.SetbackPlan setback,
+      RowView row,
+      RecordFiller into,
+      UnitSystem system,
+      @Nullable ChunkTally tally) {
+    String from = row.trimmed(setback.from());
+    @Nullable Entry entry = entry(setback.columns().meant(from));
+    String distance = row.trimmed(setback.distance());
+    boolean isOfNothing = entry == null && from.isEmpty();
+    if (!isOfNothing) {
+      distance(setback, entry == null ? depthEntry : entry.index(), row, system);
+    }
+    if (tally != null) {
+      countSource(setback.from(), from, entry, tally);
+      if (isOfNothing && !distance.isEmpty()) {
+        tally.unreadable(setback.distance(), Note.NOT_A_CHOICE);
+      } else {
+        int read = entry == null ? depthEntry : entry.index();
+        count(setback.distance(), scratch, read, setback.unit(), row, into, tally);
       }
+    }
+    if (entry != null) {
+      nearest(entry.index(), into);
+    } else if (!distance.isEmpty()) {
+      strays.add(new Extra("setbacks." + from, distance));
+    }
+  }
+
+  /** Counts the cell that says what a distance is measured from. */
+  private static void countSource(
+      int column, String from, @Nullable Entry entry, ChunkTally tally) {
+    if (column < 0) {
+      return;
+    }
+    if (from.isEmpty()) {
+      tally.blank(column);
+    } else if (entry == null) {
+      tally.unreadable(column, Note.NOT_A_CHOICE);
+    } else {
+      tally.kept(column);
     }
   }
 
@@ -74,60 +123,13 @@ final class RowListsReader {
     return !strays.isEmpty();
   }
 
-  /** Counts what became of the cells of a row's layer and distance. */
-  void count(ColumnPlan plan, RowView row, UnitSystem system, boolean saysUnits, ChunkTally tally) {
-    ColumnPlan.LayerPlan layer = plan.layers;
-    if (layer != null) {
-      depths(layer, row, system);
-      if (!layer.isInterval()) {
-        count(layer.from(), scratch, depthEntry, layer.unit(), row, saysUnits, tally);
-      }
-      count(layer.to(), second, depthEntry, layer.unit(), row, saysUnits, tally);
-    }
-    ColumnPlan.SetbackPlan setback = plan.setbacks;
-    if (setback != null) {
-      count(setback, row, system, saysUnits, tally);
-    }
-  }
-
-  private void count(
-      ColumnPlan.SetbackPlan setback,
-      RowView row,
-      UnitSystem system,
-      boolean saysUnits,
-      ChunkTally tally) {
-    String from = row.trimmed(setback.from());
-    @Nullable Entry entry = entry(setback.columns().meant(from));
-    if (setback.from() >= 0) {
-      if (from.isEmpty()) {
-        tally.blank(setback.from());
-      } else if (entry == null) {
-        tally.unreadable(setback.from(), Note.NOT_A_CHOICE);
-      } else {
-        tally.kept(setback.from());
-      }
-    }
-    if (entry == null && from.isEmpty() && setback.distance() >= 0) {
-      boolean blank = row.trimmed(setback.distance()).isEmpty();
-      if (blank) {
-        tally.blank(setback.distance());
-      } else {
-        tally.unreadable(setback.distance(), Note.NOT_A_CHOICE);
-      }
-      return;
-    }
-    int index = entry == null ? depthEntry : entry.index();
-    distance(setback, index, row, system);
-    count(setback.distance(), scratch, index, setback.unit(), row, saysUnits, tally);
-  }
-
   private static void count(
       int column,
       RecordFiller read,
       int entry,
       RowUnit unit,
       RowView row,
-      boolean saysUnits,
+      RecordFiller of,
       ChunkTally tally) {
     if (column < 0) {
       return;
@@ -138,6 +140,7 @@ final class RowListsReader {
     }
     WellRecord record = read.record();
     tally.counted(column, record, entry);
+    boolean saysUnits = CellsReader.saysUnits(of.record());
     unit.countBlank(row, column, record, entry, saysUnits, tally);
   }
 

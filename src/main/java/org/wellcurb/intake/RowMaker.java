@@ -97,12 +97,11 @@ final class RowMaker {
         "metric".equals(record.choice(unitsEntry)) ? UnitSystem.METRIC : UnitSystem.US;
     cells.rest(plan, view, filler, system, tally);
     Kept.count(plan, view, tally);
-    lists.count(plan, view, system, CellsReader.saysUnits(record), tally);
+    lists.clear();
+    lists.read(plan, view, filler, system, tally);
     if (own != null && !own.isFirst(record.id(), line)) {
       return Result.JOINED;
     }
-    lists.clear();
-    lists.read(plan, view, filler, system);
     join(line, system, tally);
     lists.fill(filler);
     if (plan.unknown.length > 0 || own != null || !joins.isEmpty() || lists.hasStrays()) {

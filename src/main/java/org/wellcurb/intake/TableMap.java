@@ -14,7 +14,7 @@ import org.wellcurb.record.CellStyle;
  * @param columns the columns that fill entries
  * @param ignored columns that are known and not wanted
  * @param only conditions that all must hold for a row to be taken
- * @param layers the columns of a layer; null if rows hold none
+ * @param layers the columns of each layer that a row holds
  * @param setbacks the columns of a distance; null if rows hold none
  */
 public record TableMap(
@@ -23,7 +23,7 @@ public record TableMap(
     List<MappedColumns> columns,
     List<ColumnName> ignored,
     List<RowFilter> only,
-    @Nullable LayerColumns layers,
+    List<LayerColumns> layers,
     @Nullable SetbackColumns setbacks) {
 
   /**
@@ -34,12 +34,13 @@ public record TableMap(
 
   /** A map that says nothing: headers are keys. */
   static final TableMap NONE =
-      new TableMap(TableForm.FOUND, STYLE, List.of(), List.of(), List.of(), null, null);
+      new TableMap(TableForm.FOUND, STYLE, List.of(), List.of(), List.of(), List.of(), null);
 
   public TableMap {
     columns = List.copyOf(columns);
     ignored = List.copyOf(ignored);
     only = List.copyOf(only);
+    layers = List.copyOf(layers);
   }
 
   /** True if it names a column by this header. */
@@ -57,14 +58,14 @@ public record TableMap(
       }
     }
     only.forEach(filter -> names.add(filter.column()));
-    if (layers != null) {
-      names.add(layers.to());
-      names.add(layers.material());
-      if (layers.from() != null) {
-        names.add(layers.from());
+    for (LayerColumns layer : layers) {
+      names.add(layer.to());
+      names.add(layer.material());
+      if (layer.from() != null) {
+        names.add(layer.from());
       }
-      if (layers.unitFrom() != null) {
-        names.add(layers.unitFrom().column());
+      if (layer.unitFrom() != null) {
+        names.add(layer.unitFrom().column());
       }
     }
     if (setbacks != null) {

@@ -184,16 +184,16 @@ final class TableOpening {
             .toString();
   }
 
-  private ColumnPlan.@Nullable LayerPlan layers(List<String> header) {
-    LayerColumns layers = map.layers();
-    if (layers == null) {
-      return null;
-    }
-    int from = layers.from() == null ? -1 : layers.from().find(header);
-    int to = layers.to().find(header);
-    int material = layers.material().find(header);
-    RowUnit unit = RowUnit.of(layers.unit(), layers.unitFrom(), header);
-    CellStyle style = layers.style();
+  private List<ColumnPlan.LayerPlan> layers(List<String> header) {
+    return map.layers().stream().map(layer -> layer(layer, header)).toList();
+  }
+
+  private ColumnPlan.LayerPlan layer(LayerColumns layer, List<String> header) {
+    int from = layer.from() == null ? -1 : layer.from().find(header);
+    int to = layer.to().find(header);
+    int material = layer.material().find(header);
+    RowUnit unit = RowUnit.of(layer.unit(), layer.unitFrom(), header);
+    CellStyle style = layer.style();
     return new ColumnPlan.LayerPlan(
         from, to, material, unit, layout().settled(style, from), layout().settled(style, to));
   }

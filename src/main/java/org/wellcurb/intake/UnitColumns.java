@@ -45,7 +45,7 @@ final class UnitColumns {
     for (int i = 0; i < guesses.size(); i++) {
       ColumnGuess guess = guesses.get(i);
       Unit unit = guess.unit();
-      int from = unit != null && guess.isUnitUnsaid() ? of(i, unit, columns, units, paired) : -1;
+      int from = unit != null && guess.written().isUnitUnsaid() ? of(i, unit, columns, units, paired) : -1;
       all.add(from < 0 ? guess : said(guess, columns.get(from), columns.get(i)));
     }
     return all;

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.DateOrder;
+import org.wellcurb.quantity.DayNumbers;
 import org.wellcurb.quantity.Note;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.UnitSystem;
@@ -63,7 +64,9 @@ final class Unread {
   private ColumnGuess said(ColumnGuess guess) {
     @Nullable Entry entry = guess.entry();
     boolean alone =
-        guess.joined().isEmpty() && guess.unitFrom().isEmpty() && guess.bottom() == null;
+        guess.joined().isEmpty()
+            && guess.written().unitFrom().isEmpty()
+            && guess.bottom() == null;
     if (entry == null || !alone || !(entry.kind().isAmount() || entry.kind() == Kind.DATE)) {
       return guess;
     }
@@ -71,7 +74,7 @@ final class Unread {
     long cells = 0;
     List<String> shown = new ArrayList<>();
     for (Map.Entry<String, Integer> text : guess.survey().mostCommon()) {
-      boolean known = guess.unknown().contains(text.getKey());
+      boolean known = guess.written().unknown().contains(text.getKey());
       if (!known && isUnread(entry, text.getKey(), guess, style)) {
         cells += text.getValue();
         if (shown.size() < SHOWN) {
@@ -92,12 +95,14 @@ final class Unread {
 
   private static CellStyle style(ColumnGuess guess) {
     DateOrder order =
-        switch (guess.dates()) {
+        switch (guess.written().dates()) {
           case "day first" -> DateOrder.DAY_FIRST;
           case "month first" -> DateOrder.MONTH_FIRST;
           default -> DateOrder.ISO_ONLY;
         };
     CellStyle style = TableMap.STYLE.withComma(guess.survey().comma()).withDateOrder(order);
-    return guess.pivot() > 0 ? style.withPivotYear(guess.pivot()) : style;
+    int pivot = guess.written().pivot();
+    style = pivot > 0 ? style.withPivotYear(pivot) : style;
+    return guess.written().areDayNumbers() ? style.withDayNumbers(DayNumbers.FROM_1900) : style;
   }
 }

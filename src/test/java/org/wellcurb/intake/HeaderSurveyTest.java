@@ -90,21 +90,21 @@ class HeaderSurveyTest {
   @Test
   void nothingThatStatesAUnitIsADoubt() throws Exception {
     ColumnGuess guess = column("well depth", "100", "120", "130");
-    assertTrue(guess.doubts().toString().contains("nothing states its unit"));
+    assertTrue(guess.toLookAt().toString().contains("nothing states its unit"));
   }
 
   @Test
   void ninesAndZerosMayMeanUnknown() throws Exception {
     ColumnGuess guess = column("casing depth ft", "40", "-999", "0", "-999", "0", "60");
-    assertEquals(List.of("-999", "0"), guess.unknown());
+    assertEquals(List.of("-999", "0"), guess.written().unknown());
   }
 
   @Test
   void zerosWhereZeroIsPossibleAreADoubt() throws Exception {
     String[] cells = {"0", "0", "0", "0", "0", "31", "28", "40"};
     ColumnGuess guess = column("static level ft", cells);
-    assertEquals(List.of(), guess.unknown());
-    assertTrue(guess.doubts().toString().contains("0 stands in 5 cells"));
+    assertEquals(List.of(), guess.written().unknown());
+    assertTrue(guess.toLookAt().toString().contains("0 stands in 5 cells"));
   }
 
   @Test
@@ -113,15 +113,15 @@ class HeaderSurveyTest {
         IntStream.range(0, 60)
             .mapToObj(i -> i < 40 ? "" + (200 + i) : "" + (61 + i % 7))
             .toArray(String[]::new);
-    assertTrue(column("well depth ft", cells).doubts().toString().contains("factor of about 3.28"));
+    assertTrue(column("well depth ft", cells).toLookAt().toString().contains("factor of about 3.28"));
     String[] even = IntStream.range(0, 60).mapToObj(i -> "" + (200 + i)).toArray(String[]::new);
-    assertTrue(column("well depth ft", even).doubts().isEmpty());
+    assertTrue(column("well depth ft", even).toLookAt().isEmpty());
   }
 
   @Test
   void unitsOfBothSystemsInCellsAreSeen() throws Exception {
     ColumnGuess guess = column("well depth", "100 ft", "30 m", "120 ft", "40 m");
-    assertTrue(guess.doubts().toString().contains("units of both systems: ft (2), m (2)"));
+    assertTrue(guess.toLookAt().toString().contains("units of both systems: ft (2), m (2)"));
   }
 
   @ParameterizedTest
@@ -134,16 +134,16 @@ class HeaderSurveyTest {
   })
   void theOrderOfDatesIsToldOrNot(String one, String two, String order) throws Exception {
     ColumnGuess guess = column("date drilled", one, two);
-    assertEquals(order, guess.dates());
-    assertEquals(order.isEmpty(), !guess.doubts().isEmpty());
+    assertEquals(order, guess.written().dates());
+    assertEquals(order.isEmpty(), !guess.toLookAt().isEmpty());
   }
 
   @Test
   void codesAreLaidBesideChoices() throws Exception {
     ColumnGuess guess = column("well use", "DOM", "IRR", "Select", "xyzzy");
-    assertEquals(Map.of("DOM", "household", "IRR", "irrigation"), guess.words());
-    assertEquals(List.of("Select"), guess.unknown());
-    assertTrue(guess.doubts().toString().contains("'xyzzy'"));
+    assertEquals(Map.of("DOM", "household", "IRR", "irrigation"), guess.written().words());
+    assertEquals(List.of("Select"), guess.written().unknown());
+    assertTrue(guess.toLookAt().toString().contains("'xyzzy'"));
   }
 
   @Test
@@ -153,7 +153,7 @@ class HeaderSurveyTest {
             dir.resolve("t.csv"),
             "FILE_REF;DPTH_TOT;DPTH_UNIT;BORE_MM;RELIEF_PSI\nA;100;FT;150;75\nB;30;M;200;100\n");
     HeaderSurvey survey = survey(file);
-    assertEquals("DPTH_UNIT", survey.columns().get(1).unitFrom());
+    assertEquals("DPTH_UNIT", survey.columns().get(1).written().unitFrom());
     HeaderMap map = HeaderMaps.parse("draft", MapDraft.of(survey), CATALOGUE);
     Gathered all = Gathered.mapped(map, "t.csv", Files.readString(file));
     int depth = CATALOGUE.index("well.depth");
@@ -161,7 +161,7 @@ class HeaderSurveyTest {
     assertEquals(30, all.records.get(1).lo(depth), 1e-9);
     assertEquals("well.bore_diameter", survey.columns().get(3).entry().key());
     assertEquals("relief.setting", survey.columns().get(4).entry().key());
-    assertFalse(survey.columns().get(1).doubts().toString().contains("is blank"));
+    assertFalse(survey.columns().get(1).toLookAt().toString().contains("is blank"));
   }
 
   @Test
@@ -170,8 +170,8 @@ class HeaderSurveyTest {
         Files.writeString(
             dir.resolve("t.csv"), "FILE_REF;DPTH_TOT;DPTH_UNIT\nA;100;FT\nB;30;M\nC;90;\nD;80; \n");
     HeaderSurvey survey = survey(file);
-    assertEquals("DPTH_UNIT", survey.columns().get(1).unitFrom());
-    String doubts = survey.columns().get(1).doubts().toString();
+    assertEquals("DPTH_UNIT", survey.columns().get(1).written().unitFrom());
+    String doubts = survey.columns().get(1).toLookAt().toString();
     assertTrue(doubts.contains("DPTH_UNIT is blank in 2 rows; ft is a guess there"), doubts);
   }
 
@@ -185,7 +185,7 @@ class HeaderSurveyTest {
     Entry entry = survey.columns().get(1).entry();
     assertNotNull(entry);
     assertEquals("record.id", entry.key());
-    assertTrue(survey.columns().get(1).doubts().toString().contains("one record an id"));
+    assertTrue(survey.columns().get(1).toLookAt().toString().contains("one record an id"));
   }
 
   @Test
@@ -279,8 +279,8 @@ class HeaderSurveyTest {
             "3 rows are none: the header again"),
         survey.notes());
     assertEquals(129, survey.columns().get(1).survey().most());
-    assertEquals("iso", survey.columns().get(2).dates());
-    assertTrue(survey.columns().get(0).doubts().isEmpty(), "each number stands once");
+    assertEquals("iso", survey.columns().get(2).written().dates());
+    assertTrue(survey.columns().get(0).toLookAt().isEmpty(), "each number stands once");
     HeaderMap map = HeaderMaps.parse("draft", MapDraft.of(survey), CATALOGUE);
     Gathered all = Gathered.mapped(map, "t.csv", text.toString());
     assertEquals(30, all.records.size());
@@ -304,9 +304,9 @@ class HeaderSurveyTest {
 
   @Test
   void commasThatMayBeEitherAreADoubt() throws Exception {
-    assertTrue(column("yield gpm", "1,250", "2,100").doubts().toString().contains("set comma"));
+    assertTrue(column("yield gpm", "1,250", "2,100").toLookAt().toString().contains("set comma"));
     ColumnGuess settled = column("depth m", "1,250", "21,5", "8,75");
-    assertFalse(settled.doubts().toString().contains("set comma"), settled.doubts().toString());
+    assertFalse(settled.toLookAt().toString().contains("set comma"), settled.toLookAt().toString());
     assertEquals(1.25, settled.survey().least());
     ColumnGuess thousands = column("depth ft", "1,250.5", "1,100", "900");
     assertEquals(1250.5, thousands.survey().most());
@@ -327,12 +327,12 @@ class HeaderSurveyTest {
     String[] cells = {text, "6", "6.5", "7"};
     String[] dates = {text, "2004-05-06", "2004-05-07", "2004-05-08"};
     assertEquals(
-        List.of(text), column(header, header.startsWith("date") ? dates : cells).unknown());
+        List.of(text), column(header, header.startsWith("date") ? dates : cells).written().unknown());
   }
 
   @Test
   void negativeElevationsAreNoWayToSayUnknown() throws Exception {
-    assertEquals(List.of(), column("elevation ft", "-11", "-88", "-99", "12").unknown());
+    assertEquals(List.of(), column("elevation ft", "-11", "-88", "-99", "12").written().unknown());
   }
 
   @Test
@@ -397,8 +397,8 @@ class HeaderSurveyTest {
   @Test
   void wholeDegreesAloneAreADoubt() throws Exception {
     assertTrue(
-        column("latitude", "44", "45").doubts().toString().contains("where are the minutes"));
-    assertFalse(column("latitude", "44.5", "45").doubts().toString().contains("minutes"));
+        column("latitude", "44", "45").toLookAt().toString().contains("where are the minutes"));
+    assertFalse(column("latitude", "44.5", "45").toLookAt().toString().contains("minutes"));
   }
 
   @Test
@@ -407,10 +407,10 @@ class HeaderSurveyTest {
         "BORE_ID,DEPTH_VAL,DEPTH_UOM,YIELD_VAL,YIELD_UOM\nA,30,M,2,L/S\nB,30,M,2,KL/D\n"
             + "C,40,M,2,bucket\n";
     HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.csv"), text));
-    assertEquals("DEPTH_UOM", survey.columns().get(1).unitFrom(), "of one unit only");
-    assertEquals("YIELD_UOM", survey.columns().get(3).unitFrom());
+    assertEquals("DEPTH_UOM", survey.columns().get(1).written().unitFrom(), "of one unit only");
+    assertEquals("YIELD_UOM", survey.columns().get(3).written().unitFrom());
     assertTrue(
-        survey.columns().get(3).doubts().toString().contains("no units in YIELD_UOM: bucket"));
+        survey.columns().get(3).toLookAt().toString().contains("no units in YIELD_UOM: bucket"));
     HeaderMap map = HeaderMaps.parse("draft", MapDraft.of(survey), CATALOGUE);
     Gathered all = Gathered.mapped(map, "t.csv", text);
     int flow = CATALOGUE.index("water.yield");
@@ -423,9 +423,9 @@ class HeaderSurveyTest {
   @Test
   void whatCouldNotBeReadIsSaidBeforehand() throws Exception {
     String[] cells = {"31", "near top", "flowing", "near top", "28", "27.5", "40"};
-    String doubts = column("static level ft", cells).doubts().toString();
+    String doubts = column("static level ft", cells).toLookAt().toString();
     assertTrue(doubts.contains("2 cells are not read as it stands: 'near top'"), doubts);
-    assertFalse(column("flowing artesian", "oui", "non").doubts().toString().contains("choices"));
+    assertFalse(column("flowing artesian", "oui", "non").toLookAt().toString().contains("choices"));
   }
 
   @Test
