@@ -70,7 +70,8 @@ final class HeadersText {
     lines.add(line.toString());
     Entry entry = guess.entry();
     if (entry == null) {
-      lines.add("       -> not guessed: " + guess.why());
+      String what = guess.role() == ColumnGuess.Role.ENTRY ? "not guessed: " : "";
+      lines.add("       -> " + what + guess.why());
       return;
     }
     Unit unit = guess.unit();

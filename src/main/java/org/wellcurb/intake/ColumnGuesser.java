@@ -58,7 +58,7 @@ final class ColumnGuesser {
         if ((isKey || like >= LIKE)
             && fits(entry, columns.get(i), headers.get(i))
             && (isKey || like >= SURE || ChoiceWords.areIn(columns.get(i), entry))) {
-          matches.add(new Match(i, entry, isKey ? 2 : like + usual(entry, headers.get(i))));
+          matches.add(new Match(i, entry, isKey ? 2 : like + usual(entry, headers.get(i)) + finished(entry, headers.get(i))));
         }
       }
     }
@@ -98,6 +98,16 @@ final class ColumnGuesser {
             && (stated.equals(entry.unit(UnitSystem.US))
                 || stated.equals(entry.unit(UnitSystem.METRIC)));
     return isUsual ? USUAL_UNIT : 0;
+  }
+
+  /** Words for the depth of the well, where another column has that of the hole. */
+  private static final Set<String> FINISHED = Set.of("finished", "completed", "final");
+
+  /** A little for the depth of the finished well, so that it goes before the total depth. */
+  private static double finished(Entry entry, HeaderWords header) {
+    boolean isFinished =
+        entry.key().equals("well.depth") && header.words().stream().anyMatch(FINISHED::contains);
+    return isFinished ? 2 * USUAL_UNIT : 0;
   }
 
   /** Words by which a header says that its column tells things apart. */
@@ -188,14 +198,15 @@ final class ColumnGuesser {
       return true;
     }
     return switch (entry.kind()) {
-      case TEXT -> entry.index() != 0 || column.filled() >= OF_KIND * column.rows();
+      case TEXT ->
+          !isYesNo(column) && (entry.index() != 0 || column.filled() >= OF_KIND * column.rows());
       case CHOICE ->
           !isYesNo(column) && (column.numeric() < OF_KIND || isCodes(column, MOST_CODES));
       case YES_NO -> column.numeric() < OF_KIND || isCodes(column, 1);
       case DATE ->
           column.dated() >= OF_KIND
               || column.numeric() >= OF_KIND
-              || !hasDigits(column)
+              || (!hasDigits(column) && !isYesNo(column))
               || haveYears(column);
       default -> column.dated() < OF_KIND && (column.numeric() >= OF_KIND || isSome(column));
     };

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Interval;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.UnitSystem;
+import org.wellcurb.quantity.Units;
 import org.wellcurb.record.Entry;
 import org.wellcurb.record.Kind;
 
@@ -32,6 +33,9 @@ final class GuessSettings {
   private static final Pattern NINES =
       Pattern.compile(
           "-?9{2,8}([.,]9*0*)?|-1([.,]0+)?|-8{2,6}([.,]0+)?|-32768|-2147483648|-?1[eE]\\+?[23]\\d");
+
+  /** Share of figures up to which they are hardly any. */
+  private static final double FEW = 0.2;
 
   private final ColumnSurvey column;
   private final Entry entry;
@@ -137,10 +141,17 @@ final class GuessSettings {
     Unit stated = header.unit();
     if (stated != null) {
       why.append("; it states ").append(stated.symbol());
+      implausible(stated);
       return stated;
     }
     if (us.equals(metric)) {
       return us;
+    }
+    @Nullable Unit smaller = smaller(us, metric, most);
+    if (smaller != null) {
+      why.append("; its figures lie where they should in ").append(smaller.symbol());
+      doubts.add("nothing states its unit; in " + us.symbol() + " its figures would be too large");
+      return smaller;
     }
     double inUs = plausible(us);
     double inMetric = plausible(metric);
@@ -151,7 +162,28 @@ final class GuessSettings {
     }
     Unit guessed = most == UnitSystem.METRIC ? metric : us;
     isUnitUnsaid = true;
+    implausible(guessed);
     return guessed;
+  }
+
+  /** Inches or centimetres, where hardly a figure could be in feet or metres but all in those. */
+  private @Nullable Unit smaller(Unit us, Unit metric, UnitSystem most) {
+    if (!us.symbol().equals("ft") || plausible(us) > FEW || plausible(metric) > FEW) {
+      return null;
+    }
+    return Units.named(most == UnitSystem.METRIC ? "cm" : "in")
+        .filter(unit -> plausible(unit) > 1 - FEW)
+        .orElse(null);
+  }
+
+  /** Says so where hardly a figure could be in the unit. */
+  private void implausible(Unit unit) {
+    if (column.numbers().length > 1 && !unit.isReversed() && plausible(unit) < FEW) {
+      doubts.add(
+          "hardly a figure is what it could be in "
+              + unit.symbol()
+              + ": another unit, or a scale, such as 0.001 for thousandths?");
+    }
   }
 
   private String symbols() {

@@ -17,6 +17,7 @@ import org.wellcurb.record.Catalogue;
  * @param rows rows counted
  * @param notes what was not counted, and why: repeated headers, totals, rows of too few cells
  * @param columns its columns, in order
+ * @param layers what of them holds a driller's log
  */
 public record HeaderSurvey(
     String file,
@@ -24,15 +25,19 @@ public record HeaderSurvey(
     TableLayout layout,
     long rows,
     List<String> notes,
-    List<ColumnGuess> columns) {
+    List<ColumnGuess> columns,
+    List<LayerGuess> layers) {
   public HeaderSurvey {
     notes = List.copyOf(notes);
     columns = List.copyOf(columns);
+    layers = List.copyOf(layers);
   }
 
-  /** How many columns an entry was guessed for. */
+  /** How many columns it was guessed of what they are for. */
   public long known() {
-    return columns.stream().filter(column -> column.entry() != null).count();
+    return columns.stream()
+        .filter(column -> column.entry() != null || column.role() != ColumnGuess.Role.ENTRY)
+        .count();
   }
 
   /**
@@ -69,7 +74,9 @@ public record HeaderSurvey(
               notes.add(count + (count == 1 ? " row is none: " : " rows are none: ") + reason));
       String sheet = input.file().endsWith("!" + input.sheet()) ? input.sheet() : "";
       List<ColumnGuess> guesses = new ColumnGuesser(catalogue).guess(columns);
-      return new HeaderSurvey(input.file(), sheet, plan.layout, rows, notes, guesses);
+      List<LayerGuess> layers = LayerGroups.of(guesses);
+      guesses = LayerGroups.said(guesses, layers);
+      return new HeaderSurvey(input.file(), sheet, plan.layout, rows, notes, guesses, layers);
     } catch (CutShort e) {
       throw new IntakeException(input.file() + ": " + e.reason());
     }

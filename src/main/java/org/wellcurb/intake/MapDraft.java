@@ -1,5 +1,6 @@
 package org.wellcurb.intake;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -38,6 +39,7 @@ public final class MapDraft {
         columns.add(column(survey, guess, entry, place(survey, i)));
       }
     }
+    layers(survey, map);
     if (!left.isEmpty()) {
       map.put(
           "$comment",
@@ -47,6 +49,50 @@ public final class MapDraft {
               + ".");
     }
     return map.toPrettyString().replace("\r\n", "\n") + "\n";
+  }
+
+  private static void layers(HeaderSurvey survey, ObjectNode map) {
+    List<ObjectNode> all = new ArrayList<>();
+    for (LayerGuess guess : survey.layers()) {
+      ObjectNode layer = JSON.objectNode();
+      if (guess.from() >= 0) {
+        layer.set("from", name(survey, guess.from()));
+      }
+      layer.set("to", name(survey, guess.to()));
+      layer.set("material", name(survey, guess.material()));
+      Unit unit = guess.unit();
+      if (unit != null) {
+        layer.put("unit", unit.symbol());
+      }
+      if (!guess.unitFrom().isEmpty()) {
+        units(survey, guess.unitFrom(), layer);
+      }
+      layer.put(
+          "$comment",
+          "Because their headers say top, bottom and material of a layer."
+              + (guess.isUnitUnsaid() ? " Look: nothing states the unit of the depths." : ""));
+      all.add(layer);
+    }
+    if (all.size() == 1 && survey.layers().get(0).isOfRow()) {
+      map.put("rows", "one record an id");
+      map.set("layers", all.get(0));
+    } else if (!all.isEmpty()) {
+      map.putArray("layers").addAll(all);
+    }
+  }
+
+  private static void units(HeaderSurvey survey, String from, ObjectNode into) {
+    into.put("unitFrom", from);
+    ObjectNode words = into.putObject("unitWords");
+    UnitColumns.words(survey, from).forEach(words::put);
+  }
+
+  /** How the map names a column. */
+  private static JsonNode name(HeaderSurvey survey, int column) {
+    @Nullable Integer place = place(survey, column);
+    return place == null
+        ? JSON.textNode(survey.columns().get(column).survey().name())
+        : JSON.numberNode(place);
   }
 
   /** A column is named by its header where no other has the same, else by its place. */
@@ -90,9 +136,7 @@ public final class MapDraft {
       column.put("unit", unit.symbol());
     }
     if (!guess.written().unitFrom().isEmpty()) {
-      column.put("unitFrom", guess.written().unitFrom());
-      ObjectNode words = column.putObject("unitWords");
-      UnitColumns.words(survey, guess.written().unitFrom()).forEach(words::put);
+      units(survey, guess.written().unitFrom(), column);
     }
     if (!guess.written().dates().isEmpty()) {
       column.put("dates", guess.written().dates());

@@ -14,11 +14,11 @@ import org.wellcurb.record.Entry;
  * first alone would be a value that is wrong by the rest.
  */
 final class PartColumns {
-  private static final Set<String> DEGREES = Set.of("deg", "degrees", "degree", "d");
+  private static final Set<String> DEGREES = Set.of("deg", "degrees", "degree", "d", "dd");
   private static final List<Set<String>> BEHIND_DEGREES =
       List.of(
-          Set.of("min", "minutes", "minute", "mn", "m"),
-          Set.of("sec", "seconds", "second", "s"),
+          Set.of("min", "minutes", "minute", "mn", "m", "mm"),
+          Set.of("sec", "seconds", "second", "s", "ss"),
           Set.of("dir", "hemisphere", "hemi", "ns", "ew"));
   private static final Set<String> LATITUDE = Set.of("lat", "latitude");
   private static final Set<String> LONGITUDE = Set.of("lon", "long", "lng", "longitude");

@@ -8,16 +8,21 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Dimension;
 import org.wellcurb.quantity.Unit;
+import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.quantity.Units;
+import org.wellcurb.record.Entry;
 
 /** A column in which nothing stands but names of units: it may say the units of its neighbours. */
 final class UnitColumns {
   /** Words by which a header says that units stand below it. */
   private static final Set<String> SAYING =
       Set.of("unit", "units", "uom", "unite", "unites", "unidad", "unidades", "einheit", "msr");
+
+  private static final Set<String> SMALL = Set.of("in", "mm", "cm");
 
   private UnitColumns() {}
 
@@ -41,13 +46,26 @@ final class UnitColumns {
         }
       }
     }
-    List<ColumnGuess> all = new ArrayList<>();
+    List<ColumnGuess> all = new ArrayList<>(guesses);
+    Map<Integer, List<String>> named = new TreeMap<>();
     for (int i = 0; i < guesses.size(); i++) {
       ColumnGuess guess = guesses.get(i);
       Unit unit = guess.unit();
-      int from = unit != null && guess.written().isUnitUnsaid() ? of(i, unit, columns, units, paired) : -1;
-      all.add(from < 0 ? guess : said(guess, columns.get(from), columns.get(i)));
+      int from =
+          unit != null && guess.written().isUnitUnsaid()
+              ? of(i, guess, unit, columns, units, paired)
+              : -1;
+      if (from >= 0) {
+        all.set(i, said(guess, columns.get(from), columns.get(i)));
+        named.computeIfAbsent(from, key -> new ArrayList<>()).add(columns.get(i).name());
+      }
     }
+    named.forEach(
+        (from, of) ->
+            all.set(
+                from,
+                all.get(from)
+                    .as(ColumnGuess.Role.UNITS, "it names the units of " + String.join(", ", of))));
     return all;
   }
 
@@ -66,12 +84,16 @@ final class UnitColumns {
   /** The column that names the unit of another: by its name, the next one, or the only one. */
   private static int of(
       int column,
+      ColumnGuess guess,
       Unit unit,
       List<ColumnSurvey> columns,
       Map<Integer, Dimension> units,
       Set<Integer> paired) {
     List<Integer> fitting =
-        units.keySet().stream().filter(i -> unit.dimension().equals(units.get(i))).toList();
+        units.keySet().stream()
+            .filter(i -> unit.dimension().equals(units.get(i)))
+            .filter(i -> namesUsual(columns.get(i), guess))
+            .toList();
     for (int i : fitting) {
       if (isNamedAlike(columns.get(i), columns.get(column))) {
         return i;
@@ -83,6 +105,17 @@ final class UnitColumns {
       return column + 1;
     }
     return free.size() == 1 ? free.get(0) : -1;
+  }
+
+  /** False for diameters and slots beside feet and metres only: nobody gives them so. */
+  private static boolean namesUsual(ColumnSurvey column, ColumnGuess guess) {
+    @Nullable Entry entry = guess.entry();
+    Unit us = entry == null ? null : entry.unit(UnitSystem.US);
+    return us == null
+        || !us.symbol().equals("in")
+        || column.texts().keySet().stream()
+            .map(text -> named(text, column).map(Unit::symbol).orElse(""))
+            .anyMatch(SMALL::contains);
   }
 
   /** True if both names begin with the same word: {@code DEPTH_VAL}, {@code DEPTH_UOM}. */

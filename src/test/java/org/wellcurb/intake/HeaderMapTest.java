@@ -258,6 +258,21 @@ class HeaderMapTest {
   }
 
   @Test
+  void aRowMayHoldSeveralLayers() throws Exception {
+    String json =
+        "{'title':'t','columns':[{'column':'NO','entry':'record.id'}],'layers':["
+            + "{'to':'B1','material':'M1','unit':'m'},"
+            + "{'from':'T2','to':'B2','material':'M2','unit':'ft'}]}";
+    Gathered all = read(json, "NO,B1,M1,T2,B2,M2\nA,4,clay,x,20,sand\nB,,,,,\nC,5,peat,,,\n");
+    assertEquals(List.of("A", "B", "C"), all.ids());
+    assertEquals(2, all.records.get(0).layers().size());
+    assertEquals(6.096, all.records.get(0).layers().get(1).to().lo(), 1e-9);
+    assertEquals("x; 20", all.records.get(0).layers().get(1).depths());
+    assertEquals(0, all.records.get(1).layers().size());
+    assertEquals("peat", all.records.get(2).layers().get(0).material());
+  }
+
+  @Test
   void otherTablesMayBelongToTheRecords() throws Exception {
     String json =
         "{'title':'t','columns':[{'column':'NO','entry':'record.id'},"

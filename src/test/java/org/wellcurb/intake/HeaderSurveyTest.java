@@ -458,4 +458,87 @@ class HeaderSurveyTest {
     assertEquals(30, all.records.get(3).lo(top), 1e-9);
     assertEquals(36.5, all.records.get(3).lo(bottom), 1e-9);
   }
+
+  @Test
+  void layersBesideOneAnotherAreDraftedEachByItself() throws Exception {
+    String text =
+        "WCR_NUM,FIN_DEPTH,DEPTH_UOM,LYR1_TOP,LYR1_BTM,LYR1_DESC,LYR2_TOP,LYR2_BTM,LYR2_DESC,CSG1_TOP\n"
+            + "A,90,F,0,12,sand,12,90,clay,0\nB,30,M,0,9,clay,,,,0\n";
+    HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.csv"), text));
+    assertEquals(ColumnGuess.Role.UNITS, survey.columns().get(2).role());
+    assertEquals("it is the bottom of layer 2", survey.columns().get(7).why());
+    assertEquals(ColumnGuess.Role.ENTRY, survey.columns().get(9).role());
+    HeaderMap map = HeaderMaps.parse("draft", MapDraft.of(survey), CATALOGUE);
+    Gathered all = Gathered.mapped(map, "t.csv", text);
+    assertEquals(List.of("A", "B"), all.ids());
+    assertEquals(2, all.records.get(0).layers().size());
+    assertEquals("clay", all.records.get(0).layers().get(1).material());
+    assertEquals(90 * 0.3048, all.records.get(0).layers().get(1).to().lo(), 1e-9);
+    assertEquals(1, all.records.get(1).layers().size());
+    assertEquals(9, all.records.get(1).layers().get(0).to().lo(), 1e-9);
+  }
+
+  @Test
+  void layersOfWhichEachIsARowAreDraftedAsOneRecord() throws Exception {
+    String text = "BORE,FROM_M,TO_M,LITHOLOGY\nA,0,3.5,sand\nA,3.5,20,clay\nB,0,7,clay\n";
+    HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.csv"), text));
+    HeaderMap map = HeaderMaps.parse("draft", MapDraft.of(survey), CATALOGUE);
+    Gathered all = Gathered.mapped(map, "t.csv", text);
+    assertEquals(List.of("A", "B"), all.ids());
+    assertEquals(2, all.records.get(0).layers().size());
+    assertEquals(20, all.records.get(0).layers().get(1).to().lo(), 1e-9);
+    assertEquals(3, all.rows);
+  }
+
+  @Test
+  void depthsOfOneWellARowAreNoLayers() throws Exception {
+    String text = "Well No,Top,Bottom,Formation\nA,90,100,sand\nB,80,95,clay\n";
+    HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.csv"), text));
+    assertEquals(List.of(), survey.layers());
+  }
+
+  @Test
+  void daysThatASpreadsheetCountedAreDraftedSo() throws Exception {
+    String text = "Well No,Date received\nA,39814\nB,40000\n";
+    HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.csv"), text));
+    assertTrue(survey.columns().get(1).written().areDayNumbers());
+    assertEquals(List.of(), survey.columns().get(1).toLookAt());
+    HeaderMap map = HeaderMaps.parse("draft", MapDraft.of(survey), CATALOGUE);
+    Gathered all = Gathered.mapped(map, "t.csv", text);
+    assertEquals(
+        java.time.LocalDate.of(2009, 1, 1).toEpochDay(),
+        all.records.get(0).lo(CATALOGUE.index("dates.received")));
+  }
+
+  @Test
+  void noDiameterIsInTheFeetOfItsNeighbours() throws Exception {
+    String text =
+        "WELL_NO,DEPTH,DEPTH_UOM,SCREEN_SLOT\nA,100,F,20\nB,30,M,10\nC,120,F,10\n";
+    HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.csv"), text));
+    ColumnGuess slot = survey.columns().get(3);
+    assertEquals("", slot.written().unitFrom());
+    assertTrue(slot.toLookAt().toString().contains("0.001 for thousandths"), slot.toString());
+  }
+
+  @Test
+  void figuresTooLargeForFeetAreTakenForInches() throws Exception {
+    ColumnGuess guess = column("CSG_HT_ABV_GS", "18", "24", "12");
+    assertEquals("in", guess.unit().symbol());
+    assertTrue(guess.toLookAt().toString().contains("in ft its figures would be too large"));
+    assertEquals("ft", column("CSG_HT_ABV_GS", "1.5", "2", "1").unit().symbol());
+  }
+
+  @Test
+  void theFinishedDepthGoesBeforeTheTotal() throws Exception {
+    String text = "WELL_NO,TOTAL_DEPTH_FT,FIN_DEPTH_FT,PUMP_INST\nA,130,120,Y\nB,90,88,N\n";
+    HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.csv"), text));
+    assertEquals(List.of("record.id", "well.drilled_depth", "well.depth", ""), keys(survey));
+  }
+
+  @Test
+  void degreesMayBeMarkedByDoubledLetters() throws Exception {
+    String text = "WELL_NO,LAT_DD,LAT_MM,LAT_SS\nA,44,30,0\nB,44,12,10\n";
+    HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.csv"), text));
+    assertEquals(List.of("LAT_MM", "LAT_SS"), survey.columns().get(1).joined());
+  }
 }
