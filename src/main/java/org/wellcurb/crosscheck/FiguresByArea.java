@@ -75,8 +75,7 @@ final class FiguresByArea {
   }
 
   private static void countOnce(
-      FloatBuffer written, Contractor contractor, Areas areas, Columns columns)
-      throws IOException {
+      FloatBuffer written, Contractor contractor, Areas areas, Columns columns) throws IOException {
     int room = (int) Math.max(8, written.capacity() * 4L / 3);
     LongBuffer seen = columns.longs(Integer.highestOneBit(room) * 2);
     int mask = seen.capacity() - 1;

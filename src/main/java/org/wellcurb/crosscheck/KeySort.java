@@ -42,15 +42,17 @@ final class KeySort {
     }
     LongBuffer from = all;
     LongBuffer to = spare;
+    boolean isInSpare = false;
     for (int shift = 0; shift < Long.SIZE; shift += BITS) {
       if (((differing >>> shift) & (SIZE - 1)) != 0) {
         pass(from, to, count, shift);
         LongBuffer swap = from;
         from = to;
         to = swap;
+        isInSpare = !isInSpare;
       }
     }
-    if (from == spare) {
+    if (isInSpare) {
       all.put(0, spare, 0, count);
     }
   }

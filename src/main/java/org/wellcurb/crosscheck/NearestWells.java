@@ -154,10 +154,7 @@ final class NearestWells {
     double north = (latitude.get(other) - latitude.get(of)) * DEGREE;
     double east = (longitude.get(other) - longitude.get(of)) * width;
     double squares = north * north + east * east;
-    if (squares <= square
-        && codes.get(other) != but
-        && other != of
-        && codes.get(other) != NEVER) {
+    if (squares <= square && codes.get(other) != but && other != of && codes.get(other) != NEVER) {
       double distance = Math.sqrt(squares);
       if (distance <= limit) {
         take(other, distance);

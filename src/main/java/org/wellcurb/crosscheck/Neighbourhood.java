@@ -85,8 +85,7 @@ final class Neighbourhood {
     this.marks = inOrder(marks);
   }
 
-  private int sort(FloatBuffer latitude, FloatBuffer longitude, BitSet usable)
-      throws IOException {
+  private int sort(FloatBuffer latitude, FloatBuffer longitude, BitSet usable) throws IOException {
     int count = 0;
     for (int i = usable.nextSetBit(0); i >= 0; i = usable.nextSetBit(i + 1)) {
       if (isPosition(latitude.get(i)) && isPosition(longitude.get(i))) {

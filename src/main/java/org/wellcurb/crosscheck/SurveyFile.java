@@ -236,9 +236,7 @@ public final class SurveyFile implements Closeable {
   LongBuffer ids() throws IOException {
     LongBuffer ids = columns.longs(rows);
     column(
-        SurveyRow.ID,
-        8,
-        (bytes, first, count) -> ids.put(first, bytes.asLongBuffer(), 0, count));
+        SurveyRow.ID, 8, (bytes, first, count) -> ids.put(first, bytes.asLongBuffer(), 0, count));
     return ids;
   }
 

@@ -58,7 +58,13 @@ final class ColumnGuesser {
         if ((isKey || like >= LIKE)
             && fits(entry, columns.get(i), headers.get(i))
             && (isKey || like >= SURE || ChoiceWords.areIn(columns.get(i), entry))) {
-          matches.add(new Match(i, entry, isKey ? 2 : like + usual(entry, headers.get(i)) + finished(entry, headers.get(i))));
+          matches.add(
+              new Match(
+                  i,
+                  entry,
+                  isKey
+                      ? 2
+                      : like + usual(entry, headers.get(i)) + finished(entry, headers.get(i))));
         }
       }
     }

@@ -21,14 +21,41 @@ final class LayerGroups {
       Set.of("bottom", "to", "base", "end", "lower", "bas", "hasta", "bis");
   private static final Set<String> MATERIALS =
       Set.of(
-          "desc", "descr", "description", "material", "lithology", "lith", "litho", "formation",
-          "strata", "stratum", "soil", "geology", "descripcion");
+          "desc",
+          "descr",
+          "description",
+          "material",
+          "lithology",
+          "lith",
+          "litho",
+          "formation",
+          "strata",
+          "stratum",
+          "soil",
+          "geology",
+          "descripcion");
 
   /** Words by which a column says that it is of a log, beside what it is there. */
   private static final Set<String> LOGS =
       Set.of(
-          "layer", "lyr", "lay", "strata", "stratum", "strat", "lith", "litho", "lithology",
-          "formation", "fmtn", "fm", "geology", "geol", "log", "bed", "couche", "depth");
+          "layer",
+          "lyr",
+          "lay",
+          "strata",
+          "stratum",
+          "strat",
+          "lith",
+          "litho",
+          "lithology",
+          "formation",
+          "fmtn",
+          "fm",
+          "geology",
+          "geol",
+          "log",
+          "bed",
+          "couche",
+          "depth");
 
   private static final Pattern NUMBERED = Pattern.compile("(\\p{L}*)0*([0-9]{1,3})");
 
@@ -58,8 +85,7 @@ final class LayerGroups {
     layers
         .values()
         .removeIf(
-            columns ->
-                columns[Part.BOTTOM.ordinal()] < 0 || columns[Part.MATERIAL.ordinal()] < 0);
+            columns -> columns[Part.BOTTOM.ordinal()] < 0 || columns[Part.MATERIAL.ordinal()] < 0);
     int[] ofRow = layers.remove(0);
     if (layers.size() > 1) {
       return layers.values().stream().map(columns -> layer(columns, false, guesses)).toList();

@@ -158,8 +158,7 @@ public final class MapDraft {
     List<String> doubts = guess.toLookAt();
     String why = "Because " + guess.why() + ".";
     column.put(
-        "$comment",
-        doubts.isEmpty() ? why : why + " Look: " + String.join("; ", doubts) + ".");
+        "$comment", doubts.isEmpty() ? why : why + " Look: " + String.join("; ", doubts) + ".");
     return column;
   }
 }

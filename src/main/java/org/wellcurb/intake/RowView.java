@@ -104,10 +104,7 @@ final class RowView {
     return HeaderKey.strip(
             row == null
                 ? new String(
-                    bytes,
-                    to[columns - 1] + 1,
-                    end - to[columns - 1] - 1,
-                    StandardCharsets.UTF_8)
+                    bytes, to[columns - 1] + 1, end - to[columns - 1] - 1, StandardCharsets.UTF_8)
                 : row.get(columns))
         .isEmpty();
   }

@@ -41,8 +41,7 @@ final class TrailingCells {
   boolean endRows(List<List<String>> rows, int columns, List<Step> steps) {
     List<List<String>> longer =
         rows.stream().filter(row -> isOneBlankLonger(row, columns)).toList();
-    boolean habit =
-        longer.size() >= ROWS && (rows.size() - longer.size()) * ONE_OF <= rows.size();
+    boolean habit = longer.size() >= ROWS && (rows.size() - longer.size()) * ONE_OF <= rows.size();
     return habit && steps.stream().allMatch(step -> fits(step, longer));
   }
 
@@ -68,8 +67,7 @@ final class TrailingCells {
       String text = HeaderKey.strip(row.get(step.column()));
       if (!text.isEmpty() && !target.words().containsKey(text.toLowerCase(Locale.ROOT))) {
         scratch.clear("", 0);
-        reader.read(
-            scratch, entry.index(), text, target.unit(), UnitSystem.US, target.style());
+        reader.read(scratch, entry.index(), text, target.unit(), UnitSystem.US, target.style());
         filled++;
         unread += scratch.record().state(entry.index()) == WellRecord.UNREADABLE ? 1 : 0;
       }

@@ -64,9 +64,7 @@ final class Unread {
   private ColumnGuess said(ColumnGuess guess) {
     @Nullable Entry entry = guess.entry();
     boolean alone =
-        guess.joined().isEmpty()
-            && guess.written().unitFrom().isEmpty()
-            && guess.bottom() == null;
+        guess.joined().isEmpty() && guess.written().unitFrom().isEmpty() && guess.bottom() == null;
     if (entry == null || !alone || !(entry.kind().isAmount() || entry.kind() == Kind.DATE)) {
       return guess;
     }

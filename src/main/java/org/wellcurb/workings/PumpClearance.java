@@ -18,8 +18,7 @@ public final class PumpClearance {
    */
   static double leastInside(
       double casing, double liner, double linerTop, double linerBottom, double intake) {
-    boolean isLined =
-        !Double.isNaN(liner) || !Double.isNaN(linerTop) || !Double.isNaN(linerBottom);
+    boolean isLined = !Double.isNaN(liner) || !Double.isNaN(linerTop) || !Double.isNaN(linerBottom);
     return isLined && !(intake < linerTop) ? Math.min(casing, liner) : casing;
   }
 

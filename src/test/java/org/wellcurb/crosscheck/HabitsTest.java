@@ -19,8 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 class HabitsTest {
   @TempDir static Path folder;
 
-  private static Habits habits(float[] own, float[] others, boolean isOnePlace)
-      throws IOException {
+  private static Habits habits(float[] own, float[] others, boolean isOnePlace) throws IOException {
     int n = own.length + others.length;
     float[] written = Arrays.copyOf(own, n);
     System.arraycopy(others, 0, written, own.length, others.length);
@@ -29,7 +28,8 @@ class HabitsTest {
     int[] places = new int[n];
     Arrays.setAll(places, i -> isOnePlace ? 0 : i);
     Areas areas = new Areas(new int[n], places, 1);
-    FiguresByArea all = new FiguresByArea(
+    FiguresByArea all =
+        new FiguresByArea(
             FloatBuffer.wrap(written), record -> contractor[record], areas, new Columns(folder));
     int[] records = new int[own.length];
     int count = 0;
@@ -61,8 +61,7 @@ class HabitsTest {
   /** Where wells stand is not known: they may all be of one street. */
   @Test
   void recordsWithoutAPositionAreOfOnePlaceAZone() throws IOException {
-    FloatBuffer nowhere =
-        FloatBuffer.wrap(new float[] {Float.NaN, Float.NaN, Float.NaN, 44.005f});
+    FloatBuffer nowhere = FloatBuffer.wrap(new float[] {Float.NaN, Float.NaN, Float.NaN, 44.005f});
     IntBuffer zones = IntBuffer.wrap(new int[] {1, 1, 2, 1});
     Areas areas = new Areas(nowhere, nowhere, zones, new Columns(folder));
     assertEquals(areas.place(0), areas.place(1));

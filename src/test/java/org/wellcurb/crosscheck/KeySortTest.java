@@ -56,7 +56,8 @@ class KeySortTest {
 
   @Test
   void codesStandInTheOrderOfKeys() {
-    Distinct distinct = new Distinct(LongBuffer.wrap(new long[] {7, -2, 7, 9, -2}), LongBuffer.allocate(5));
+    Distinct distinct =
+        new Distinct(LongBuffer.wrap(new long[] {7, -2, 7, 9, -2}), LongBuffer.allocate(5));
     assertEquals(3, distinct.count());
     assertEquals(1, distinct.code(7));
     assertEquals(-2, distinct.key(0));
@@ -73,7 +74,8 @@ class KeySortTest {
       }
       float[] sorted = values.clone();
       Arrays.sort(sorted);
-      assertEquals(sorted[count / 2], Spread.middle(FloatBuffer.wrap(values), count), "seed " + seed);
+      assertEquals(
+          sorted[count / 2], Spread.middle(FloatBuffer.wrap(values), count), "seed " + seed);
     }
     assertEquals(0, Spread.middle(FloatBuffer.allocate(0), 0));
   }

@@ -8,15 +8,15 @@ import java.io.IOException;
 import java.nio.FloatBuffer;
 import java.nio.IntBuffer;
 import java.nio.file.Path;
-import java.util.BitSet;
-import org.junit.jupiter.api.io.TempDir;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Random;
 import org.apache.commons.statistics.descriptive.Median;
 import org.apache.commons.statistics.distribution.BinomialDistribution;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 import org.apache.commons.statistics.inference.ChiSquareTest;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -153,7 +153,7 @@ class StatisticsTest {
       usable.set(i, random.nextInt(10) > 0);
     }
     int[] marks = random.ints(n).toArray();
-    Neighbourhood all = 
+    Neighbourhood all =
         new Neighbourhood(
             FloatBuffer.wrap(latitude),
             FloatBuffer.wrap(longitude),

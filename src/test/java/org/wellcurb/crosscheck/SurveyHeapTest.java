@@ -17,8 +17,8 @@ import org.wellcurb.record.RecordReader;
 import org.wellcurb.record.WellRecord;
 
 /**
- * The look at a batch needs no more heap, the more records there are, beside a bit a record here and
- * there: their numbers are in files.
+ * The look at a batch needs no more heap, the more records there are, beside a bit a record here
+ * and there: their numbers are in files.
  */
 class SurveyHeapTest {
   private static final int RECORDS = 500_000;

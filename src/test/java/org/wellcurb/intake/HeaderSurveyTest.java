@@ -113,7 +113,8 @@ class HeaderSurveyTest {
         IntStream.range(0, 60)
             .mapToObj(i -> i < 40 ? "" + (200 + i) : "" + (61 + i % 7))
             .toArray(String[]::new);
-    assertTrue(column("well depth ft", cells).toLookAt().toString().contains("factor of about 3.28"));
+    assertTrue(
+        column("well depth ft", cells).toLookAt().toString().contains("factor of about 3.28"));
     String[] even = IntStream.range(0, 60).mapToObj(i -> "" + (200 + i)).toArray(String[]::new);
     assertTrue(column("well depth ft", even).toLookAt().isEmpty());
   }
@@ -327,7 +328,8 @@ class HeaderSurveyTest {
     String[] cells = {text, "6", "6.5", "7"};
     String[] dates = {text, "2004-05-06", "2004-05-07", "2004-05-08"};
     assertEquals(
-        List.of(text), column(header, header.startsWith("date") ? dates : cells).written().unknown());
+        List.of(text),
+        column(header, header.startsWith("date") ? dates : cells).written().unknown());
   }
 
   @Test
@@ -512,8 +514,7 @@ class HeaderSurveyTest {
 
   @Test
   void noDiameterIsInTheFeetOfItsNeighbours() throws Exception {
-    String text =
-        "WELL_NO,DEPTH,DEPTH_UOM,SCREEN_SLOT\nA,100,F,20\nB,30,M,10\nC,120,F,10\n";
+    String text = "WELL_NO,DEPTH,DEPTH_UOM,SCREEN_SLOT\nA,100,F,20\nB,30,M,10\nC,120,F,10\n";
     HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.csv"), text));
     ColumnGuess slot = survey.columns().get(3);
     assertEquals("", slot.written().unitFrom());

@@ -114,8 +114,7 @@ final class Given {
       case HALF_PLACE -> halfPlaces.getOrDefault(input.key(), 0.0);
       case TEXT_CODE -> {
         TextCode code = Objects.requireNonNull(input.code());
-        double said =
-            texts.containsKey(input.key()) ? code.of(texts.get(input.key())) : Double.NaN;
+        double said = texts.containsKey(input.key()) ? code.of(texts.get(input.key())) : Double.NaN;
         double unsaid = end == 0 ? code.leastUnsaid() : code.greatestUnsaid();
         yield Double.isNaN(said) ? unsaid : said;
       }
