@@ -188,7 +188,22 @@ public final class WorkingWords {
           ? speech.phrase("unknown")
           : speech.phrase("lacks", String.join(", ", lacking));
     }
-    return speech.interval(interval, working.unit(UnitOf.system(at)));
+    String result = speech.interval(interval, working.unit(UnitOf.system(at)));
+    String meaning = meaning(working, interval);
+    return meaning.isEmpty() ? result : result + " (" + meaning + ")";
+  }
+
+  /** What a result means that is a number only for the sake of comparisons; empty for others. */
+  private String meaning(Working working, Interval interval) {
+    String least = meaning(working, interval.lo());
+    return interval.lo() == interval.hi() || least.isEmpty()
+        ? least
+        : speech.phrase("from.to", least, meaning(working, interval.hi()));
+  }
+
+  private String meaning(Working working, double value) {
+    String key = "result." + working.name() + "." + (long) value;
+    return value == Math.rint(value) ? speech.word(key, "") : "";
   }
 
   /**

@@ -14,6 +14,8 @@ import org.wellcurb.quantity.Units;
  * computed here. Wiring is for a licensed electrician and the local code.
  */
 public final class Cable {
+  private static final String ONE_PHASE = "one_phase_current";
+
   private static final double SINGLE = Choices.place("pump.phase", "1");
   private static final double THREE = Choices.place("pump.phase", "3");
   private static final double DIRECT = Choices.place("pump.phase", "dc");
@@ -78,6 +80,9 @@ public final class Cable {
     helpful("pump.running_current")
   };
 
+  /** Place of the system voltage, which comes after the others. */
+  private static final int VOLTAGE = INPUTS.length;
+
   /** The current that counts: at the service factor, else of the nameplate, else as measured. */
   private static double current(double[] x) {
     return or(x[7], or(x[8], x[9]));
@@ -94,6 +99,16 @@ public final class Cable {
     return Double.isNaN(x[3]) ? dropFactor(x) : or(lineFactor(x[5]), factor(x[6]));
   }
 
+  /**
+   * The current of the buried part. Where one phase feeds what turns it into the three of the
+   * motor, a drive or a converter, that takes the motor's power from one phase: V I' = sqrt(3) V I
+   * at the same voltage and power factor, and some more for its losses, which are not in it.
+   */
+  private static double buriedCurrent(double[] x, int figures) {
+    boolean isTurned = !Double.isNaN(x[3]) && x[5] == LINE_SINGLE && x[6] == THREE;
+    return isTurned ? x[figures] * current(x) : current(x);
+  }
+
   private static double buriedResistance(double[] x) {
     return resistance(x[0], x[4]);
   }
@@ -102,8 +117,8 @@ public final class Cable {
     return resistance(or(x[2], x[0]), x[4]);
   }
 
-  private static double buried(double[] x) {
-    return drop(buriedFactor(x), current(x), buriedResistance(x), x[1]);
+  private static double buried(double[] x, int figures) {
+    return drop(buriedFactor(x), buriedCurrent(x, figures), buriedResistance(x), x[1]);
   }
 
   private static double down(double[] x) {
@@ -116,18 +131,30 @@ public final class Cable {
   }
 
   private static final String FORMULA =
-      "{buried factor} x {current} x {buried resistance} + {drop factor} x {current} x"
+      "{buried factor} x {buried current} x {buried resistance} + {drop factor} x {current} x"
           + " {drop resistance}";
 
-  private static Draft steps(Draft draft) {
+  private static Draft steps(Draft draft, int figures) {
     return draft
         .source(SOURCE)
         .reads(INPUTS)
         .step("current", Units.AMPERE, Units.AMPERE, Cable::current)
+        .step("buried current", Units.AMPERE, Units.AMPERE, x -> buriedCurrent(x, figures))
         .step("buried factor", Units.ONE, Units.ONE, Cable::buriedFactor)
         .step("drop factor", Units.ONE, Units.ONE, Cable::dropFactor)
         .step("buried resistance", Units.OHM, Units.OHM, x -> buriedResistance(x) * x[1])
         .step("drop resistance", Units.OHM, Units.OHM, Cable::dropOhms);
+  }
+
+  static List<Figure> figures() {
+    return List.of(
+        new Figure(
+            ONE_PHASE,
+            Math.sqrt(3),
+            Units.ONE,
+            "current of a single phase over that of the three-phase motor which a drive or"
+                + " converter makes of it: sqrt(3), by the balance of power",
+            "common practice"));
   }
 
   static List<Working> workings() {
@@ -139,18 +166,27 @@ public final class Cable {
                     Units.VOLT,
                     "volts lost along the cable at the motor's largest stated current, buried and"
                         + " drop part added, each by its phase: 2 I R L or sqrt(3) I R L; more than"
-                        + " a cold wet cable loses, for R is that of 75 degC; a drive between the"
-                        + " parts takes more current than the motor, which is not in it"))
+                        + " a cold wet cable loses, for R is that of 75 degC; a buried part of one"
+                        + " phase that feeds a three-phase motor carries one_phase_current times its"
+                        + " current"),
+                INPUTS.length)
             .formula(FORMULA)
-            .by(x -> buried(x) + down(x)),
+            .figures(ONE_PHASE)
+            .by(x -> buried(x, INPUTS.length) + down(x)),
         steps(
                 Draft.of(
                     "voltage_drop_share",
                     Units.PERCENT,
                     Units.PERCENT,
-                    "volts lost along the cable as a share of the system voltage"))
+                    "volts lost along the cable as a share of the system voltage"),
+                VOLTAGE + 1)
             .formula("(" + FORMULA + ") / {pump.voltage}")
             .reads(required("pump.voltage"))
-            .by(x -> x[10] > 0 ? (buried(x) + down(x)) / x[10] : Double.NaN));
+            .figures(ONE_PHASE)
+            .by(
+                x ->
+                    x[VOLTAGE] > 0
+                        ? (buried(x, VOLTAGE + 1) + down(x)) / x[VOLTAGE]
+                        : Double.NaN));
   }
 }

@@ -44,33 +44,20 @@ public final class PipeRating {
     return table;
   }
 
-  /**
-   * Pressure rating (Pa) of pipe with controlled outside, by its dimension ratio: 2 S / (SDR - 1).
-   * S is 2000 psi for PVC 1120. Source: Buried Pipe Design, chapter 4, equation 4.15.
-   */
-  public static double ofOutsideRatio(double stress, double ratio) {
-    return 2 * stress / (ratio - 1);
-  }
-
-  /**
-   * Pressure rating (Pa) of pipe with controlled inside, by its dimension ratio: 2 S / (SIDR + 1).
-   * S is 800 psi for PE 3408. Source: ASTM D2239, from memory.
-   */
-  public static double ofInsideRatio(double stress, double ratio) {
-    return 2 * stress / (ratio + 1);
-  }
-
-  /** Share of its rating that PVC keeps at a temperature (K), up to 140 degF; never above 1. */
+  /** Share of its rating that PVC keeps at a temperature (K), never above 1; none above 140 degF. */
   public static double pvcFactor(double temperature) {
     return factor(PVC_FACTORS, temperature);
   }
 
-  /** Share of its rating that PE keeps at a temperature (K), up to 140 degF; never above 1. */
+  /** Share of its rating that PE keeps at a temperature (K), never above 1; none above 140 degF. */
   public static double peFactor(double temperature) {
     return factor(PE_FACTORS, temperature);
   }
 
-  /** By straight lines between the rows; 1 below the first, unknown (NaN) beyond the last. */
+  /**
+   * By straight lines between the rows; 1 below the first. Beyond the last the pipe is not rated for
+   * any pressure: 0.
+   */
   private static double factor(double[][] table, double temperature) {
     double[] at = table[0];
     double[] factor = table[1];
@@ -83,7 +70,7 @@ public final class PipeRating {
         return factor[i - 1] + share * (factor[i] - factor[i - 1]);
       }
     }
-    return Double.NaN;
+    return Double.isNaN(temperature) ? Double.NaN : 0;
   }
 
   private static double temperature(double given, double usual) {
@@ -128,7 +115,7 @@ public final class PipeRating {
                 Units.PSI_UNIT,
                 Units.KILOPASCAL,
                 "rating of the drop pipe at the temperature of the water, never above the rating"
-                    + " stated; metal and hose keep theirs")
+                    + " stated; metal and hose keep theirs; plastic has none above 140 degF")
             .formula("{drop_pipe.pressure_rating} x {factor}; {drop_pipe.material}")
             .source(SOURCE)
             .reads(
@@ -147,7 +134,7 @@ public final class PipeRating {
                 Units.PSI_UNIT,
                 Units.KILOPASCAL,
                 "rating of the buried line at the temperature of the water, never above the rating"
-                    + " stated")
+                    + " stated; plastic has none above 140 degF")
             .formula("{service_line.pressure_rating} x {factor}; {service_line.material}")
             .source(SOURCE)
             .reads(

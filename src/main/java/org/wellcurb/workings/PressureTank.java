@@ -53,14 +53,6 @@ public final class PressureTank {
   }
 
   /**
-   * Pre-charge that a tank wants (Pa): 2 psi below cut-in. Source: National Driller, article on
-   * pressure tanks.
-   */
-  public static double precharge(double cutIn) {
-    return cutIn - Units.PSI_UNIT.toSi(2);
-  }
-
-  /**
    * The air pressure at which a tank of low pre-charge gives most, other things equal: where the
    * derivative of (p + a) / ((i + a) (o + a)) is 0.
    */

@@ -30,9 +30,34 @@ public final class Supply {
         : Double.isNaN(byBedrooms) ? byPeople : Math.max(byPeople, byBedrooms);
   }
 
-  /** Rate (m3/s) at which the use of a day would be drawn in a peak of some length (s). */
-  public static double peakRate(double dailyNeed, double peakLength) {
-    return dailyNeed * 86400 / peakLength;
+  /**
+   * People or bedrooms of all homes served. The form asks for all of them; a count below that of
+   * the homes can only be that of each. Common practice.
+   *
+   * @param count as the form has it; NaN where not given
+   * @param dwellings homes served; NaN (not given) is one
+   */
+  private static double ofAllHomes(double count, double dwellings) {
+    return count < dwellings ? count * dwellings : count;
+  }
+
+  /** The least of {@link #ofAllHomes} over ranges: it leaps where the count reaches the homes. */
+  private static double leastOfAllHomes(double[] lo, double[] hi, int count) {
+    double fewest = Double.isNaN(lo[2]) ? 1 : lo[2];
+    double ofEach = lo[count] * Math.max(fewest, lo[count]);
+    double ofAll = Math.max(lo[count], fewest);
+    return hi[count] < fewest ? ofEach : lo[count] < fewest ? Math.min(ofEach, ofAll) : lo[count];
+  }
+
+  /** The greatest of it. */
+  private static double mostOfAllHomes(double[] lo, double[] hi, int count) {
+    double most = hi[2];
+    return lo[count] < most ? Math.max(hi[count], Math.min(hi[count], most) * most) : hi[count];
+  }
+
+  private static void dailyNeedOver(double[] lo, double[] hi, double[] out) {
+    out[0] = dailyNeed(leastOfAllHomes(lo, hi, 0), leastOfAllHomes(lo, hi, 1), lo[3], lo[4]);
+    out[1] = dailyNeed(mostOfAllHomes(lo, hi, 0), mostOfAllHomes(lo, hi, 1), lo[3], lo[4]);
   }
 
   /**
@@ -134,13 +159,24 @@ public final class Supply {
                 "daily_need",
                 Units.GALLON_PER_DAY,
                 Units.LITRE_PER_DAY,
-                "water that the household uses in a day, by people or bedrooms, the greater")
+                "water that all homes served use in a day, by people or bedrooms, the greater;"
+                    + " people or bedrooms fewer than homes can only be those of each home")
             .formula(
-                "max({site.occupants} x {use_per_person}, {site.bedrooms} x {use_per_bedroom})")
+                "max({people} x {use_per_person}, {bedrooms} x {use_per_bedroom});"
+                    + " {site.occupants}, {site.bedrooms}, {site.dwellings}")
             .source("Penn State Extension; New York State Department of Health; see the figures")
-            .reads(helpful("site.occupants"), helpful("site.bedrooms"))
+            .reads(
+                helpful("site.occupants"), helpful("site.bedrooms"), optional("site.dwellings"))
             .figures(PER_PERSON, PER_BEDROOM)
-            .by(x -> dailyNeed(x[0], x[1], x[2], x[3])),
+            .step("people", Units.ONE, Units.ONE, x -> ofAllHomes(x[0], x[2]))
+            .step("bedrooms", Units.ONE, Units.ONE, x -> ofAllHomes(x[1], x[2]))
+            .turns(
+                Turn.atInput(0, 2),
+                Turn.atInput(1, 2),
+                Turn.atInput(2, 0),
+                Turn.atInput(2, 1))
+            .over(Supply::dailyNeedOver)
+            .by(x -> dailyNeed(ofAllHomes(x[0], x[2]), ofAllHomes(x[1], x[2]), x[3], x[4])),
         Draft.of(
                 "daily_supply",
                 Units.GALLON_PER_DAY,

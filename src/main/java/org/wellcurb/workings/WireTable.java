@@ -10,7 +10,6 @@ import org.apache.commons.csv.CSVRecord;
 final class WireTable {
   private static final double[] GAUGE;
   private static final double[] COPPER;
-  private static final double[] SOLID_COPPER;
   private static final double[] ALUMINIUM;
 
   static {
@@ -18,12 +17,10 @@ final class WireTable {
     int n = rows.size();
     GAUGE = new double[n];
     COPPER = new double[n];
-    SOLID_COPPER = new double[n];
     ALUMINIUM = new double[n];
     for (int i = 0; i < n; i++) {
       GAUGE[i] = PublishedTable.number(rows.get(i), "awg");
       COPPER[i] = logOfOhmsPerMetre(rows.get(i).get("copper_stranded"));
-      SOLID_COPPER[i] = logOfOhmsPerMetre(rows.get(i).get("copper_solid"));
       ALUMINIUM[i] = logOfOhmsPerMetre(rows.get(i).get("aluminium"));
     }
   }
@@ -39,10 +36,6 @@ final class WireTable {
   /** Stranded copper (ohm/m); NaN outside the table. */
   static double copper(double gauge) {
     return at(COPPER, gauge);
-  }
-
-  static double solidCopper(double gauge) {
-    return at(SOLID_COPPER, gauge);
   }
 
   static double aluminium(double gauge) {

@@ -46,6 +46,7 @@ public final class WorkingCatalogue {
               PipeRating.figures(),
               Atmosphere.figures(),
               Supply.figures(),
+              Cable.figures(),
               Insulation.figures(),
               Fittings.figures(),
               SuctionLift.figures(),

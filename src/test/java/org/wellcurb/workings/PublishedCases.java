@@ -31,15 +31,16 @@ final class PublishedCases {
           Map.entry("least_power", List.of("water_horsepower")),
           Map.entry("tank_usable_volume", List.of("tank_drawdown", "tank_drawdown_ratio")),
           Map.entry("pump_run_time", List.of("tank_min_drawdown")),
-          Map.entry("pipe_rating_at_temperature", List.of("pvc_temperature_factor")),
-          Map.entry("service_line_rating_at_temperature", List.of("pe_temperature_factor")),
+          Map.entry(
+              "pipe_rating_at_temperature",
+              List.of("pvc_temperature_factor", "pe_temperature_factor")),
+          Map.entry(
+              "service_line_rating_at_temperature",
+              List.of("pvc_temperature_factor", "pe_temperature_factor")),
           Map.entry("daily_need", List.of("daily_demand")),
           Map.entry("daily_supply", List.of("yield_volume")),
-          Map.entry("peak_need", List.of("peak_demand_rate")),
-          Map.entry(
-              "peak_shortfall",
-              List.of(
-                  "available_two_hour_supply", "minimum_supply_volume", "intermediate_storage")),
+          Map.entry("peak_need", List.of("minimum_supply_volume", "intermediate_storage")),
+          Map.entry("peak_shortfall", List.of("available_two_hour_supply")),
           Map.entry("voltage_drop", List.of("wire_resistance", "voltage_drop")),
           Map.entry("voltage_drop_share", List.of("voltage_drop_percent")),
           Map.entry(

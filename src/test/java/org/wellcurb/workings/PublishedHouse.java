@@ -28,13 +28,6 @@ final class PublishedHouse {
   static Map<String, Consumer<PublishedRow>> checks() {
     Map<String, Consumer<PublishedRow>> checks = new HashMap<>();
     checks.put("daily_demand", PublishedHouse::daily);
-    checks.put(
-        "peak_demand_rate",
-        row ->
-            row.check(
-                GPM.fromSi(
-                    Supply.peakRate(
-                        GALLON_PER_DAY.toSi(row.in("daily_gal")), HOUR.toSi(row.in("hours"))))));
     checks.put("minimum_supply_volume", row -> row.check(peakNeed(row.in("rate_gpm"), row)));
     checks.put(
         "intermediate_storage",
@@ -108,9 +101,13 @@ final class PublishedHouse {
         .at("peak_need", US_GALLON);
   }
 
-  /** With nothing standing and nothing stored, what is not lacking is what the yield gave. */
+  /** The row's hours are a part of the day of the working. */
   private static void yieldVolume(PublishedRow row) {
-    row.check(Units.LITRE.fromSi(given(row, 0)));
+    double supply =
+        Given.nothing()
+            .with("water.yield", row.in("yield_L_min"), LITRE_PER_MINUTE)
+            .at("daily_supply");
+    row.check(Units.LITRE.fromSi(supply * HOUR.toSi(row.in("hours", 2))));
   }
 
   private static void twoHours(PublishedRow row) {
@@ -124,6 +121,7 @@ final class PublishedHouse {
     row.check(Units.LITRE.fromSi(given(row, standing)));
   }
 
+  /** With nothing stored, what is not lacking is what standing water and yield gave. */
   private static double given(PublishedRow row, double standing) {
     double length = HOUR.toSi(row.in("hours", 2));
     double rate = 1;
@@ -133,9 +131,14 @@ final class PublishedHouse {
   }
 
   private static void wire(PublishedRow row) {
-    double gauge = row.in("awg");
-    boolean stranded = row.inputs().get("stranded").asBoolean();
-    row.check((stranded ? WireTable.copper(gauge) : WireTable.solidCopper(gauge)) * 304.8);
+    // One ampere along 500 ft and back is volts of the same number as ohms of 1000 ft.
+    row.check(
+        Given.nothing()
+            .si("wire.gauge", row.in("awg"), row.in("awg"))
+            .with("wire.length", 500, FOOT)
+            .with("pump.phase", "1")
+            .with("pump.nameplate_current", 1, AMPERE)
+            .at("voltage_drop", VOLT));
   }
 
   private static Given cable(PublishedRow row, double gauge) {

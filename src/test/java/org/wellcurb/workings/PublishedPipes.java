@@ -23,13 +23,6 @@ final class PublishedPipes {
     checks.put("friction_loss_hazen_williams", PublishedPipes::friction);
     checks.put("friction_C_correction", PublishedPipes::correction);
     checks.put(
-        "pipe_velocity",
-        row ->
-            row.check(
-                FOOT_PER_SECOND.fromSi(
-                    PipeFriction.velocity(
-                        GPM.toSi(row.in("flow_gpm")), INCH.toSi(row.in("id_in"))))));
-    checks.put(
         "pressure_head",
         row ->
             row.check(
@@ -53,12 +46,6 @@ final class PublishedPipes {
                     .with("well.casing_diameter", row.in("casing_id_in"), INCH)
                     .with("well.casing_size_is", "inside")
                     .at("cooling_velocity", FOOT_PER_SECOND)));
-    checks.put(
-        "pvc_pressure_rating",
-        row -> row.check(PipeRating.ofOutsideRatio(row.in("hds_psi"), row.in("sdr"))));
-    checks.put(
-        "pe_pressure_rating_id",
-        row -> row.check(PipeRating.ofInsideRatio(row.in("hds_psi"), row.in("sidr"))));
     checks.put("pvc_temperature_factor", row -> row.check(rating("pvc", row.in("temp_F"))));
     checks.put("pe_temperature_factor", row -> row.check(rating("pe", row.in("temp_F_max"))));
     checks.put("check_valve_positions", PublishedPipes::checkValves);
@@ -107,12 +94,18 @@ final class PublishedPipes {
             .at("total_dynamic_head", FOOT));
   }
 
+  /** Of drop pipe and buried line alike. */
   private static double rating(String material, double fahrenheit) {
-    return Given.nothing()
-        .with("drop_pipe.pressure_rating", 1, PSI_UNIT)
-        .with("drop_pipe.material", material)
-        .with("water.temperature", fahrenheit, FAHRENHEIT)
-        .at("pipe_rating_at_temperature", PSI_UNIT);
+    Given pipes =
+        Given.nothing()
+            .with("drop_pipe.pressure_rating", 1, PSI_UNIT)
+            .with("drop_pipe.material", material)
+            .with("service_line.pressure_rating", 1, PSI_UNIT)
+            .with("service_line.material", material)
+            .with("water.temperature", fahrenheit, FAHRENHEIT);
+    double rating = pipes.at("pipe_rating_at_temperature", PSI_UNIT);
+    assertEquals(rating, pipes.at("service_line_rating_at_temperature", PSI_UNIT), 1e-12);
+    return rating;
   }
 
   /** Four valves are listed on the pipe; the article adds the pump's own, five in all. */

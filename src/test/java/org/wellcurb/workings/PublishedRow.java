@@ -34,7 +34,7 @@ record PublishedRow(
                   try {
                     return new PublishedRow(
                         row.get("id"),
-                        row.get("quantity"),
+                        quantity(row.get("quantity"), json.readTree(row.get("inputs"))),
                         json.readTree(row.get("inputs")),
                         row.get("expected"),
                         row.get("unit"),
@@ -49,6 +49,12 @@ record PublishedRow(
     } catch (IOException e) {
       throw new IllegalStateException(e);
     }
+  }
+
+  /** Solid and stranded wire stand in one table; workings read the one only. */
+  private static String quantity(String quantity, JsonNode inputs) {
+    boolean isSolid = inputs.has("stranded") && !inputs.get("stranded").asBoolean();
+    return isSolid ? quantity + "_solid" : quantity;
   }
 
   double in(String name) {

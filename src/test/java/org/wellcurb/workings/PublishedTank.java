@@ -23,11 +23,7 @@ final class PublishedTank {
         row ->
             row.check(
                 MINUTE.toSi(row.in("min_run_min"))
-                    / PressureTank.runTime(US_GALLON.toSi(1), GPM.toSi(row.in("pump_gpm")))),
-        "tank_precharge_rule",
-        row ->
-            row.check(
-                PSI_UNIT.fromSi(PressureTank.precharge(PSI_UNIT.toSi(row.in("cutin_psig"))))));
+                    / PressureTank.runTime(US_GALLON.toSi(1), GPM.toSi(row.in("pump_gpm")))));
   }
 
   private static Given tank(PublishedRow row, double gallons) {

@@ -39,6 +39,12 @@ class PublishedValuesTest {
           Map.entry("transmissivity_unit", "no entry or rule asks for transmissivity"),
           Map.entry(
               "cement_grout_yield_from_density", "no form states a weighed density of its grout"),
+          Map.entry("tank_precharge_rule", "a limit: rule tank-precharge of common-practice"),
+          Map.entry("pipe_velocity", "no rule asks for the velocity in a pipe"),
+          Map.entry("pvc_pressure_rating", "forms state the rating of a pipe, not its ratio"),
+          Map.entry("pe_pressure_rating_id", "forms state the rating of a pipe, not its ratio"),
+          Map.entry("peak_demand_rate", "how to choose the figure peak_rate"),
+          Map.entry("wire_resistance_solid", "cables of pumps are stranded"),
           Map.entry("chlorine_regulatory_band", "a limit, for a pack"),
           Map.entry("peak_demand_fixture_count", "forms do not count fixtures"),
           Map.entry("low_yield_trigger", "a limit, for a pack"),
