@@ -8,6 +8,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Speech;
 import org.wellcurb.quantity.Unit;
+import org.wellcurb.quantity.Units;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
 import org.wellcurb.record.WellRecord;
@@ -18,10 +19,14 @@ import org.wellcurb.rulepack.Pack;
  * reading is offered only if it is the single one of its kind that puts right everything that broke
  * (every relation, and every other rule that reads what it changes) and breaks nothing else;
  * another unit only where two things broke, since a number that is too deep nearly always fits as
- * feet, and other digits too, unless the entry itself is out of its range. It is never applied.
+ * feet, or where it comes to what {@link Neighbours} say; and other digits too only where two broke,
+ * unless the entry itself is out of its range. It is never applied.
  */
 final class PossibleReadings {
   private static final int TWO_FAULTS = 2;
+
+  /** Nitrate as nitrogen of wells is seldom as much (kg/m3): 20 mg/L; common practice. */
+  private static final double RARE_AS_NITROGEN = Units.MILLIGRAM_PER_LITRE.toSi(20);
 
   private final Catalogue catalogue = Catalogue.standard();
   private final Speech speech;
@@ -45,6 +50,30 @@ final class PossibleReadings {
    * @param outcomes as judged: of rules of one subject, all that broke
    */
   @Nullable PossibleReading of(WellRecord record, byte[] outcomes) {
+    PossibleReading reading = ofContradictions(record, outcomes);
+    return reading == null ? ofNitrate(record) : reading;
+  }
+
+  /**
+   * Nitrate that breaks a limit, and would break none if the laboratory stated it as nitrate. Only
+   * from 20 mg/L on: as nitrogen that is rare, while below it is a common and real excess.
+   */
+  private @Nullable PossibleReading ofNitrate(WellRecord record) {
+    Entry nitrate = catalogue.entry(catalogue.index("sample.nitrate"));
+    int i = nitrate.index();
+    if (!record.isGiven(i) || record.lo(i) < RARE_AS_NITROGEN || !trial.isAnyBroken(nitrate)) {
+      return null;
+    }
+    trial.on(record);
+    for (Slip slip : Slips.of(record, nitrate)) {
+      if (slip.kind() == Slip.Kind.NITRATE && trial.mendsOwn(slip)) {
+        return reading(record, slip, trial.rulesAtStake(slip));
+      }
+    }
+    return null;
+  }
+
+  private @Nullable PossibleReading ofContradictions(WellRecord record, byte[] outcomes) {
     trial.from(outcomes);
     List<Integer> broken = trial.brokenRelations();
     List<Entry> outOfRange = outOfRange(record);
@@ -60,6 +89,7 @@ final class PossibleReadings {
     tried.addAll(changedOver(record, broken, outOfRange));
     @Nullable Slip fits =
         offered(
+            record,
             tried.stream().filter(slip -> trial.mends(slip, outOfRange)).toList(),
             faults,
             !outOfRange.isEmpty());
@@ -102,7 +132,8 @@ final class PossibleReadings {
     return slips;
   }
 
-  private static @Nullable Slip offered(List<Slip> fits, int faults, boolean isOutOfRange) {
+  private @Nullable Slip offered(
+      WellRecord record, List<Slip> fits, int faults, boolean isOutOfRange) {
     if (fits.isEmpty()) {
       return null;
     }
@@ -117,7 +148,15 @@ final class PossibleReadings {
           case DECIMAL, DIGITS -> !isOutOfRange;
           default -> false;
         };
-    return ofThatKind.size() > 1 || (takesTwo && faults < TWO_FAULTS) ? null : ofThatKind.get(0);
+    if (commonest == Slip.Kind.UNIT && faults < TWO_FAULTS) {
+      ofThatKind =
+          ofThatKind.stream()
+              .filter(
+                  slip -> Neighbours.agree(record, catalogue.entry(slip.entry()), slip.value()))
+              .toList();
+      takesTwo = false;
+    }
+    return ofThatKind.size() != 1 || (takesTwo && faults < TWO_FAULTS) ? null : ofThatKind.get(0);
   }
 
   private PossibleReading reading(WellRecord record, Slip slip, int rules) {

@@ -87,6 +87,27 @@ final class SlipTrial {
     return broken;
   }
 
+  /** Whether the record breaks any rule that reads this entry. */
+  boolean isAnyBroken(Entry entry) {
+    for (int k : readers[entry.index()]) {
+      if (isBroken(k)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** True if with the slip every rule holds that reads what it changes, whatever else is broken. */
+  boolean mendsOwn(Slip slip) {
+    apply(slip);
+    WellRecord trial = whatIf.record();
+    judge.take(trial);
+    boolean mends =
+        !trial.isFarOff(catalogue.entry(slip.entry())) && holdsAll(readers[slip.entry()], false);
+    whatIf.restore(slip.entry());
+    return mends;
+  }
+
   Set<Entry> reads(int rule) {
     return reads.get(rule);
   }

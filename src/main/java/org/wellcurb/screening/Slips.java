@@ -1,5 +1,7 @@
 package org.wellcurb.screening;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -56,7 +58,7 @@ final class Slips {
       slips.add(Slip.of(Slip.Kind.SIGN, i, -record.lo(i), unit));
     }
     if (entry.key().equals("sample.nitrate")) {
-      slips.add(Slip.of(Slip.Kind.NITRATE, i, record.lo(i) / NITRATE_IN_NITROGEN, unit));
+      slips.add(Slip.of(Slip.Kind.NITRATE, i, asNitrogen(record.lo(i), unit), unit));
     }
     if (isDate(written)) {
       slips.add(Slip.of(Slip.Kind.DATE, i, Double.NaN, unit));
@@ -66,6 +68,12 @@ final class Slips {
     }
     digits(i, unit, written, slips);
     return slips;
+  }
+
+  /** To three figures, no finer than laboratories state it: 44.3 mg/L as nitrate is 10.0. */
+  private static double asNitrogen(double nitrate, Unit unit) {
+    double figure = unit.fromSi(nitrate / NITRATE_IN_NITROGEN);
+    return unit.toSi(new BigDecimal(figure).round(new MathContext(3)).doubleValue());
   }
 
   /** True for what is short enough to be measured in inches, unlike the depths of a well. */

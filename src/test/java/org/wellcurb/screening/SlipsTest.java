@@ -123,6 +123,7 @@ class SlipsTest {
             "drop_pipe.length",
             "grout.bottom",
             "pump.intake_depth",
+            "setback.septic_tank",
             "water.drawdown",
             "water.pumping_level",
             "water.static_level",
@@ -140,11 +141,14 @@ class SlipsTest {
     Map<String, Tally> tallies = planted(Units.METRE, Units.FOOT);
     assertEquals(
         List.of(
+            "drop_pipe.length",
             "pump.intake_depth",
+            "setback.septic_tank",
             "water.drawdown",
             "water.pumping_level",
             "water.static_level",
             "well.casing_depth",
+            "well.casing_length",
             "well.depth",
             "well.drilled_depth",
             "well.filter_pack_bottom",
