@@ -214,7 +214,8 @@ public final class WorkingWords {
       return List.of();
     }
     List<String> assumed = new ArrayList<>();
-    if (isWallUnsaid(working)) {
+    Interval interval = interval(working);
+    if (interval != null && interval.lo() < interval.hi() && isWallUnsaid(working)) {
       assumed.add(speech.phrase("assumed.wall"));
     }
     for (Entry entry : lacking(working, Input.Need.OPTIONAL)) {

@@ -16,7 +16,8 @@ import org.wellcurb.quantity.Unit;
  * @param margin value less limit in the favourable direction, in {@code unit} (days for dates); NaN
  *     where there is none
  * @param valueText the value as text, for words and dates and ranges; empty for exact numbers
- * @param limitText the limit as text, for words and dates; empty for numbers
+ * @param limitText the limit as text, for words and dates, and for a number of which only one end
+ *     is known; empty for other numbers
  * @param isDate true where value and limit are days since 1970-01-01
  * @param subject what was compared, in words, where that is not the entry itself but something
  *     worked out from it; empty otherwise

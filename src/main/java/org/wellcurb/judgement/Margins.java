@@ -125,7 +125,7 @@ final class Margins {
         finite(unit.fromSi(bound)),
         finite(Math.signum(margin) * difference),
         v.isPoint() ? "" : speech.interval(v, unit),
-        "",
+        Double.isInfinite(bound) && !l.isAll() ? speech.interval(l, unit) : "",
         false,
         named(subject));
   }
