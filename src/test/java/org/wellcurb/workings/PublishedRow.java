@@ -85,6 +85,16 @@ record PublishedRow(
     assertEquals(wanted, actual, slack, () -> id + " " + quantity + " " + inputs + ": " + source);
   }
 
+  /** The row, allowed no more than half of its last digit. */
+  PublishedRow asPrinted() {
+    if (!expected.matches("-?\\d+(\\.\\d+)?")) {
+      return this;
+    }
+    int decimals = expected.indexOf('.') < 0 ? 0 : expected.length() - expected.indexOf('.') - 1;
+    double half = 0.5 * Math.pow(10, -decimals);
+    return new PublishedRow(id, quantity, inputs, expected, unit, "abs:" + half, source);
+  }
+
   @Override
   public String toString() {
     return id + " " + quantity;

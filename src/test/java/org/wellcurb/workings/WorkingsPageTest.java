@@ -100,10 +100,12 @@ class WorkingsPageTest {
         ## What they were checked against
 
         Published figures, by quantity (`src/test/resources/published/check-values.csv`, each with
-        its source and tolerance; `PublishedValuesTest` computes them all).
+        its source and tolerance; `PublishedValuesTest` computes them all). The last column says why
+        some differ by more than half of their last digit; where it is empty, all that are
+        computed come out as printed.
 
-        | quantity | published figures | what is done with them |
-        |---|---|---|
+        | quantity | published figures | what is done with them | why some differ |
+        |---|---|---|---|
         """);
     Map<String, Integer> rows = new LinkedHashMap<>();
     for (PublishedRow row : PublishedRow.all()) {
@@ -111,7 +113,12 @@ class WorkingsPageTest {
     }
     rows.forEach(
         (quantity, count) ->
-            row(out, "`" + quantity + "`", "" + count, PublishedValuesTest.use(quantity)));
+            row(
+                out,
+                "`" + quantity + "`",
+                "" + count,
+                PublishedValuesTest.use(quantity),
+                WideTolerances.why(quantity)));
     return out.toString();
   }
 
