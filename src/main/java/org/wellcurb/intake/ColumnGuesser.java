@@ -19,6 +19,9 @@ final class ColumnGuesser {
   /** Likeness of a header from which an entry is considered. */
   private static final double LIKE = 0.66;
 
+  /** The same of dates and texts: what stands in the column hardly tells one from another. */
+  private static final double WIDE = 0.79;
+
   /** Likeness from which choices may all be in words that nobody knows. */
   private static final double SURE = 0.9;
 
@@ -55,7 +58,7 @@ final class ColumnGuesser {
       for (Entry entry : catalogue.entries()) {
         double like = phrases.likeness(entry, headers.get(i));
         boolean isKey = HeaderKey.of(columns.get(i).name()).key().equalsIgnoreCase(entry.key());
-        if ((isKey || like >= LIKE)
+        if ((isKey || like >= (isWide(entry) ? WIDE : LIKE))
             && fits(entry, columns.get(i), headers.get(i))
             && (isKey || like >= SURE || ChoiceWords.areIn(columns.get(i), entry))) {
           matches.add(
@@ -106,6 +109,10 @@ final class ColumnGuesser {
     return isUsual ? USUAL_UNIT : 0;
   }
 
+  private static boolean isWide(Entry entry) {
+    return entry.kind() == Kind.DATE || entry.kind() == Kind.TEXT;
+  }
+
   /** Words for the depth of the well, where another column has that of the hole. */
   private static final Set<String> FINISHED = Set.of("finished", "completed", "final");
 
@@ -119,6 +126,9 @@ final class ColumnGuesser {
   /** Words by which a header says that its column tells things apart. */
   private static final Set<String> TELLING =
       Set.of("ref", "reference", "id", "number", "file", "tag", "key", "permit", "well", "folio");
+
+  private static final Set<String> WELLS =
+      Set.of("well", "bore", "borehole", "wellid", "boreid", "puits", "forage", "pozo", "brunnen");
 
   /**
    * A number that stands on several rows gives way to one that does not: a sheet has many wells.
@@ -154,6 +164,18 @@ final class ColumnGuesser {
     Entry id = catalogue.entry(0);
     if (byEntry.containsKey(id)) {
       return;
+    }
+    // OBJECTID numbers the lines of a list, WELL REF the wells.
+    for (int i = 0; i < columns.size(); i++) {
+      ColumnSurvey column = columns.get(i);
+      boolean tells = HeaderWords.of(column.name()).words().stream().anyMatch(WELLS::contains);
+      if (!byColumn.containsKey(i)
+          && tells
+          && column.isAllDifferent()
+          && column.filled() == column.rows()) {
+        byColumn.put(i, new Match(i, id, 0));
+        return;
+      }
     }
     for (int i = 0; i < columns.size(); i++) {
       ColumnSurvey column = columns.get(i);

@@ -25,7 +25,7 @@ final class GuessSettings {
   /** Days that programs write for no date: the first or last of their calendars, and noughts. */
   private static final Pattern EMPTY_DATES =
       Pattern.compile(
-          "^(1899-12-3[01]|1900-0?1-0?[01]|1970-01-01|1753-01-01|0001-01-01|9999-|0000-"
+          "^(0+$|1899-12-3[01]|1900-0?1-0?[01]|1970-01-01|1753-01-01|0001-01-01|9999-|0000-"
               + "|0?[01][./-]0?1[./-]1900|3[01][./-]12[./-]1899|12[./-]3[01][./-]1899"
               + "|0?1[./-]0?1[./-](1970|1753|0001)|\\d\\d[./-]\\d\\d[./-](9999|0000)|99[./-]99[./-])");
 
@@ -199,7 +199,7 @@ final class GuessSettings {
     }
     int inside = 0;
     for (double number : numbers) {
-      double si = number * unit.factor();
+      double si = unit.toSi(number);
       inside += si >= entry.plausible().lo() && si <= entry.plausible().hi() ? 1 : 0;
     }
     return (double) inside / numbers.length;

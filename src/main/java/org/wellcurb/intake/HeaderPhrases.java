@@ -6,10 +6,12 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.wellcurb.record.Catalogue;
@@ -20,12 +22,15 @@ import org.wellcurb.record.Entry;
  * entry's own key.
  */
 final class HeaderPhrases {
-  private final Map<Entry, List<List<String>>> phrases = new LinkedHashMap<>();
+  private final Map<Entry, List<HeaderWords>> phrases = new LinkedHashMap<>();
+
+  /** All words of phrases: one of them is no slip of another, as chloride is none of chlorine. */
+  private final Set<String> known = new HashSet<>();
 
   HeaderPhrases(Catalogue catalogue) {
     for (Entry entry : catalogue.entries()) {
-      List<List<String>> own = new ArrayList<>();
-      own.add(HeaderWords.of(entry.key().replace('.', ' ')).words());
+      List<HeaderWords> own = new ArrayList<>();
+      own.add(HeaderWords.of(entry.key().replace('.', ' ')));
       phrases.put(entry, own);
     }
     CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
@@ -34,15 +39,16 @@ final class HeaderPhrases {
       for (CSVRecord line : format.parse(new InputStreamReader(in, StandardCharsets.UTF_8))) {
         Entry entry = catalogue.entry(catalogue.index(line.get("entry")));
         for (String phrase : line.get("phrases").split("\\|", -1)) {
-          List<List<String>> all = phrases.get(entry);
+          List<HeaderWords> all = phrases.get(entry);
           if (all != null) {
-            all.add(HeaderWords.of(phrase).words());
+            all.add(HeaderWords.of(phrase));
           }
         }
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+    phrases.values().forEach(all -> all.forEach(phrase -> known.addAll(phrase.words())));
   }
 
   /**
@@ -52,8 +58,10 @@ final class HeaderPhrases {
    */
   double likeness(Entry entry, HeaderWords header) {
     double most = 0;
-    for (List<String> phrase : phrases.getOrDefault(entry, List.of())) {
-      most = Math.max(most, header.likeness(phrase));
+    for (HeaderWords phrase : phrases.getOrDefault(entry, List.of())) {
+      // CHLORINE HOURS is a time, CHLORINE none; PUMP HP is a power.
+      boolean isOfUnit = phrase.unit() == null || header.unit() != null;
+      most = isOfUnit ? Math.max(most, header.likeness(phrase.words(), known)) : most;
     }
     return most;
   }

@@ -11,6 +11,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.Units;
+import org.wellcurb.record.Nearest;
 
 /**
  * The words of a header: {@code TotDepth_FT} says total, depth, and its unit is ft. Capitals,
@@ -79,7 +80,11 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
 
   /** Words that say nothing by themselves. */
   private static final Set<String> EMPTY =
-      Set.of("of", "the", "in", "at", "is", "de", "du", "la", "below", "bgl", "bgs", "btoc", "toc");
+      Set.of("of", "the", "in", "at", "is", "de", "du", "la", "below", "bgl", "bgs", "btoc", "toc", "bmp", "mp");
+
+  /** What a depth is measured from stands behind its unit: {@code STATIC_M_BGL}. */
+  private static final Set<String> DATUMS =
+      Set.of("bgl", "bgs", "btoc", "toc", "bmp", "agl", "below", "ags", "mp", "asl", "amsl");
 
   /** Units that are that in the midst of a header, too: {@code SWL ft below TOC}. */
   private static final Set<String> INSIDE = Set.of("ft", "feet", "psi", "kpa", "gpm", "lpm", "mm");
@@ -92,7 +97,7 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
     String plain =
         Normalizer.normalize(HeaderKey.strip(header), Normalizer.Form.NFD)
             .replaceAll("[\\p{M}'’.]", "")
-            .replaceAll("([a-z])([A-Z])", "$1 $2");
+            .replaceAll("(?<=[a-z]{2})(?=[A-Z])", " ");
     @Nullable Unit unit = bracketed(plain);
     List<String> parts = new ArrayList<>();
     for (String part : plain.split("[^A-Za-z0-9/]+", -1)) {
@@ -102,6 +107,10 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
     }
     if (unit == null && parts.size() > 1) {
       unit = unit(parts.get(parts.size() - 1));
+    }
+    int before = parts.size() - 2;
+    if (unit == null && before > 0 && DATUMS.contains(parts.get(before + 1).toLowerCase(Locale.ROOT))) {
+      unit = unit(parts.get(before));
     }
     for (int i = 1; i < parts.size() && unit == null; i++) {
       unit = INSIDE.contains(parts.get(i).toLowerCase(Locale.ROOT)) ? unit(parts.get(i)) : null;
@@ -139,13 +148,16 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
   /**
    * How much of this header and a phrase agree: 1 where all words do, 0 where none does. Words of
    * five letters and more may differ in one.
+   *
+   * @param known words that are meant as they stand
    */
-  double likeness(List<String> phrase) {
+  double likeness(List<String> phrase, Set<String> known) {
     Set<Integer> taken = new HashSet<>();
     int common = 0;
     for (String word : phrase) {
       for (int i = 0; i < words.size(); i++) {
-        if (!taken.contains(i) && isAlike(word, words.get(i))) {
+        if (!taken.contains(i) && (word.equals(words.get(i))
+                || (!known.contains(words.get(i)) && isSlip(word, words.get(i))))) {
           taken.add(i);
           common++;
           break;
@@ -155,10 +167,9 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
     return words.isEmpty() ? 0 : 2.0 * common / (words.size() + phrase.size());
   }
 
-  private static boolean isAlike(String a, String b) {
-    return a.equals(b)
-        || (Math.min(a.length(), b.length()) >= 5
-            && Math.abs(a.length() - b.length()) <= 1
-            && org.wellcurb.record.Nearest.distance(a, b) <= 1);
+  private static boolean isSlip(String a, String b) {
+    return Math.min(a.length(), b.length()) >= 5
+        && Math.abs(a.length() - b.length()) <= 1
+        && Nearest.distance(a, b) <= 1;
   }
 }

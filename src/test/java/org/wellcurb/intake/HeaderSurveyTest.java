@@ -542,4 +542,32 @@ class HeaderSurveyTest {
     HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.csv"), text));
     assertEquals(List.of("LAT_MM", "LAT_SS"), survey.columns().get(1).joined());
   }
+
+  /** What a header names is not what another word names that is spelt nearly alike. */
+  @ParameterizedTest
+  @CsvSource({
+    "Chloride,sample.chloride",
+    "Chlorine hours,disinfection.contact_time",
+    "pH (SU),sample.ph",
+    "Mn (mg/L),sample.manganese",
+    "UTM_ZONE,''",
+    "Date,''",
+    "DRILLED_YR,dates.completed"
+  })
+  void aWordThatIsKnownIsNoSlipOfAnother(String header, String key) throws Exception {
+    String[] cells =
+        header.contains("ZONE") ? new String[] {"18T", "18T"} : new String[] {"7", "6.9", "7.2"};
+    String[] years = {"1998", "2004"};
+    Entry entry = column(header, header.contains("YR") ? years : cells).entry();
+    assertEquals(key, entry == null ? "" : entry.key());
+  }
+
+  @Test
+  void theNumberOfTheWellGoesBeforeThatOfTheLine() throws Exception {
+    String text = "OBJECTID,WELLID,STATIC_M_BGL\n1,GW1,5\n2,GW2,6\n";
+    HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.csv"), text));
+    assertEquals(List.of("", "record.id", "water.static_level"), keys(survey));
+    assertEquals("m", survey.columns().get(2).unit().symbol());
+    assertEquals(List.of(), survey.columns().get(2).toLookAt());
+  }
 }
