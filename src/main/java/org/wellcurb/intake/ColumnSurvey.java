@@ -40,6 +40,7 @@ public final class ColumnSurvey {
 
   private final String name;
   private final Comma comma;
+  private final String thousandPoint;
   private final Map<String, Integer> texts = new LinkedHashMap<>();
   private final Map<Unit, Integer> units = new LinkedHashMap<>();
   private final PlainNumber plain = new PlainNumber();
@@ -60,10 +61,12 @@ public final class ColumnSurvey {
 
   /**
    * @param comma what a comma means in its numbers
+   * @param thousandPoint a number whose point may part thousands; empty if there is none
    */
-  ColumnSurvey(String name, Comma comma) {
+  ColumnSurvey(String name, Comma comma, String thousandPoint) {
     this.name = name;
     this.comma = comma;
+    this.thousandPoint = thousandPoint;
   }
 
   void add(String cell) {
@@ -183,6 +186,11 @@ public final class ColumnSurvey {
   /** What a comma means in its numbers. */
   Comma comma() {
     return comma;
+  }
+
+  /** A number whose point may part thousands; empty if there is none. */
+  String thousandPoint() {
+    return thousandPoint;
   }
 
   /** Its header as written. */

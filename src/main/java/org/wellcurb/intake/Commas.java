@@ -18,6 +18,9 @@ final class Commas {
   private static final Pattern THOUSANDS =
       Pattern.compile("[-+]?[1-9]\\d{0,2}((,\\d{3})+\\.\\d+|(,\\d{3}){2,})");
 
+  private static final Pattern POINT = Pattern.compile("[-+]?\\d+\\.\\d+");
+  private static final Pattern THREE = Pattern.compile("[-+]?[1-9]\\d{0,2}\\.\\d{3}");
+
   private final boolean part;
   private final List<List<String>> rows;
 
@@ -36,6 +39,29 @@ final class Commas {
       return style;
     }
     return style.withComma(part ? Comma.THOUSANDS : ofColumn(column));
+  }
+
+  /**
+   * A number of a column whose point may part thousands ({@code 1.250}), as all its points may, and
+   * as commas are decimal in other columns; empty if there is none.
+   */
+  String thousandPoint(int column) {
+    String found = "";
+    for (List<String> row : part ? List.<List<String>>of() : rows) {
+      String cell = column < row.size() ? HeaderKey.strip(row.get(column)) : "";
+      if (THREE.matcher(cell).matches()) {
+        found = found.isEmpty() ? cell : found;
+      } else if (cell.indexOf(',') >= 0 || POINT.matcher(cell).matches()) {
+        return "";
+      }
+    }
+    int width = rows.isEmpty() ? 0 : rows.get(0).size();
+    for (int c = 0; c < width && !found.isEmpty(); c++) {
+      if (ofColumn(c) == Comma.DECIMAL) {
+        return found;
+      }
+    }
+    return "";
   }
 
   private Comma ofColumn(int column) {

@@ -82,6 +82,12 @@ final class GuessSettings {
     } else if (entry.kind().isAmount()) {
       unit = unit(header, most);
       numberSentinels(unit);
+      if (!column.thousandPoint().isEmpty()) {
+        doubts.add(
+            column.thousandPoint()
+                + " may be in thousands, as other columns have decimal commas: then export it without"
+                + " the point, or set comma to decimal, which leaves it unknown");
+      }
       if (column.unsureCommas() > 0) {
         doubts.add(
             column.unsureCommas()

@@ -64,7 +64,11 @@ public record HeaderSurvey(
       ColumnPlan plan = opening.plan();
       List<ColumnSurvey> columns = new ArrayList<>();
       for (Column column : plan.layout.columns()) {
-        columns.add(new ColumnSurvey(column.name(), opening.comma(column.index())));
+        columns.add(
+            new ColumnSurvey(
+                column.name(),
+                opening.comma(column.index()),
+                opening.thousandPoint(column.index())));
       }
       TreeMap<String, Long> aside = new TreeMap<>();
       long rows = count(opening, plan, columns, aside);

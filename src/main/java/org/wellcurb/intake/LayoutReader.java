@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Bounds;
+import org.wellcurb.quantity.Comma;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.record.Catalogue;
@@ -55,6 +56,7 @@ final class LayoutReader {
         columns[i] = unmapped(i);
       }
     }
+    doubtPoints();
   }
 
   /**
@@ -108,6 +110,30 @@ final class LayoutReader {
 
   List<Step> steps() {
     return steps;
+  }
+
+  /** A number of a column whose point may part thousands; empty if there is none. */
+  String thousandPoint(int column) {
+    return commas.thousandPoint(column);
+  }
+
+  private void doubtPoints() {
+    for (Step step : steps) {
+      Target target = step.target();
+      String figure = step.columns.length > 1 ? "" : commas.thousandPoint(step.column());
+      if (target.entry().kind().isAmount()
+          && target.style().comma() == Comma.EITHER
+          && !figure.isEmpty()) {
+        notes.add(
+            "figures such as "
+                + figure
+                + " in column "
+                + header(step.column())
+                + " were read with a decimal point, though other columns have decimal commas; where"
+                + " the point parts thousands, export them without it, or let the header map set"
+                + " comma to decimal, which leaves them unknown");
+      }
+    }
   }
 
   /** What the map names and the file lacks. */

@@ -215,6 +215,11 @@ final class TableOpening {
     return layout().settled(map.style(), column).comma();
   }
 
+  /** A number of a column whose point may part thousands; empty if there is none. */
+  String thousandPoint(int column) {
+    return layout().thousandPoint(column);
+  }
+
   /** The rows after the header. */
   InputStream rows() {
     return text.from(found().next());

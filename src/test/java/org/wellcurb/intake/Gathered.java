@@ -23,6 +23,7 @@ final class Gathered implements RecordSink {
   long endedBeyond;
   String frame = "";
   String label = "";
+  List<String> notes = List.of();
   private SetAside last;
   private long kept;
   private final long most;
@@ -84,6 +85,7 @@ final class Gathered implements RecordSink {
     try (RecordSource source = sources.open(input)) {
       SetAside whole = source.unusable();
       all.frame = source.rawFrame().before();
+      all.notes = source instanceof TableSource table ? table.layout().notes() : List.of();
       all.label = source instanceof TableSource table ? table.layout().label() : "";
       if (whole != null) {
         all.aside.add(whole);

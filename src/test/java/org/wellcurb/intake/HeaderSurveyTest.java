@@ -570,4 +570,18 @@ class HeaderSurveyTest {
     assertEquals("m", survey.columns().get(2).unit().symbol());
     assertEquals(List.of(), survey.columns().get(2).toLookAt());
   }
+
+  @Test
+  void pointsBesideDecimalCommasAreADoubt() throws Exception {
+    String text = "Well Ref;Iron mg/l;TDS;Elevation m\nA;0,03;1.020;12.5\nB;1,2;210;1.250\n";
+    HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.csv"), text));
+    assertTrue(survey.columns().get(2).toLookAt().toString().contains("1.020 may be in thousands"));
+    assertFalse(survey.columns().get(3).toLookAt().toString().contains("thousands"));
+    HeaderMap map = HeaderMaps.parse("draft", MapDraft.of(survey), CATALOGUE);
+    Gathered all = Gathered.mapped(map, "t.csv", text);
+    assertEquals(1, all.notes.size(), all.notes.toString());
+    assertTrue(all.notes.get(0).startsWith("figures such as 1.020 in column TDS"));
+    String commas = text.replace("0,03", "0.03").replace("1,2;", "1.2;");
+    assertEquals(List.of(), Gathered.mapped(map, "t.csv", commas).notes);
+  }
 }
