@@ -97,6 +97,64 @@ class RealTablesTest {
     return Double.isInfinite(day) ? "" : LocalDate.ofEpochDay((long) day).toString();
   }
 
+  /** Everything that stands in cells of amounts, whatever the typewriter. */
+  @Test
+  void everyFormOfAnAmountIsReadOrQuoted() {
+    for (String twelve :
+        List.of("12 ft.", "12'", "12\u00A0ft", "12\u2032", "12\u2019", "12 FT", "12feet", "12.0 Ft")) {
+      reads("well.depth [m]", Map.of(twelve, "3.6576"));
+    }
+    reads(
+        "well.depth [ft]",
+        cells(
+            "5'-6 1/2\"", "1.6891",
+            "5\u2032 6\u00BD\u2033", "1.6891",
+            "60' 7''", "18.4658",
+            "60ft7in", "18.4658",
+            "120'+", "36.5760..",
+            "N/A", "n/a",
+            "DRY", "unreadable NOT_A_NUMBER",
+            ">100", "30.4800..",
+            "\u2265100", "30.4800..",
+            "10 to 15", "3.0480..4.5720",
+            "10\u201315 m", "10.0000..15.0000",
+            "9 m to 18 m (30 to 60 ft)", "9.0000..18.0000",
+            "20 m (66 ft)", "20.0000",
+            "66 ft (2 m)", "unreadable UNITS_DISAGREE",
+            "est. 40", "12.1920 APPROXIMATE",
+            "approx 90 ft", "27.4320 APPROXIMATE",
+            "52.0 (landowner)", "15.8496 COMMENT",
+            "100 \u00B1 5", "28.9560..32.0040",
+            "4E+05", "121920.0000",
+            "12/2", "unreadable NOT_A_NUMBER",
+            "100 ft below casing", "unreadable UNKNOWN_UNIT",
+            "1\u00A0250", "381.0000"));
+    reads(
+        "well.casing_diameter [mm]",
+        cells("1-1/4\"", "0.0318", "6\u00BC\u2033", "0.1588", "1\u00BD in", "0.0381"));
+    reads("drop_pipe.inside_diameter [in]", cells("1-1/4", "0.0318", "3/4\"", "0.0190"));
+    reads(
+        "water.static_level [ft]",
+        cells(
+            "FLOWING @ 3 gpm", "..0.0000 FLOWING",
+            "FLOWS", "..0.0000 FLOWING",
+            "\u22122.5", "-0.7620",
+            "\u20132.5", "-0.7620",
+            "DRY", "unknown DRY",
+            "dry hole", "unknown DRY",
+            "0 ft", "0.0000",
+            "artesian 2 ft above", "unreadable NOT_A_NUMBER"));
+    reads(
+        "wire.gauge",
+        cells("12/2", "12.0000 CABLE", "4/0", "-3.0000", "#10", "10.0000", "10 AWG", "10.0000"));
+    reads(
+        "pump.insulation_resistance [Mohm]",
+        cells(
+            "OL", "2000000.0000.. OVER_RANGE",
+            "\u221E", "2000000.0000.. OVER_RANGE",
+            ">200", "200000000.0000.."));
+  }
+
   @Test
   void mostEntriesAreAbsent() {
     Gathered all =
