@@ -117,7 +117,7 @@ final class Workbooks {
     }
   }
 
-  private static void check(ZipEntry entry) throws CutShort {
+  static void check(ZipEntry entry) throws CutShort {
     boolean dense = entry.getSize() / Bounds.RATIO > Math.max(1, entry.getCompressedSize());
     if (entry.getSize() > Bounds.SMALL && dense) {
       throw new CutShort("unpacks to more than " + Bounds.RATIO + " times its size");
