@@ -19,6 +19,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.wellcurb.quantity.Note;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
@@ -273,6 +274,34 @@ final class DrawingsTest {
             .notApplicable("water.yield")
             .record();
     assertEquals(List.of(), plain(none).missing());
+  }
+
+  /** A datum that was written and not read moves nothing, and it is said which. */
+  @Test
+  void aDatumThatCouldNotBeReadIsSaidAndMovesNothing() {
+    Map<String, String> said =
+        Map.of(
+            "record.datum", "What depths are measured from could not be read.",
+            "water.datum", "What the water levels are measured from could not be read.",
+            "pump.datum", "What the depth of the pump is measured from could not be read.");
+    said.forEach(
+        (key, sentence) -> {
+          Form form = new Form("FW-1").amount("well.depth", 100, FOOT);
+          form.amount("water.static_level", 20, FOOT).amount("well.stickup", 2, FOOT);
+          form.amount("pump.intake_depth", 80, FOOT);
+          if (!key.equals("record.datum")) {
+            form.text("record.datum", "casing top");
+          }
+          form.unreadable(key, "top of slab", Note.NOT_A_CHOICE);
+          Depths depths = new Depths(plain(form.record()));
+          assertTrue(depths.remark().contains(sentence), depths.remark());
+          String depth =
+              Map.of("water.datum", "water.static_level", "pump.datum", "pump.intake_depth")
+                  .getOrDefault(key, "well.depth");
+          double feet = Map.of("water.static_level", 20, "pump.intake_depth", 80).getOrDefault(depth, 100);
+          assertEquals(feet * 0.3048, depths.of(depth), 1e-9, key);
+          assertFalse(depths.remark().contains("does not say"), depths.remark());
+        });
   }
 
   @Test
