@@ -129,7 +129,7 @@ final class SurveyRow {
     int at = into.position();
     into.putLong(at + ID, RecordMark.of(record.id()));
     int measured = groups(into, at, record, hashes);
-    boolean placed = isExact(record, latitude) && isExact(record, longitude);
+    boolean placed = record.isPoint(latitude) && record.isPoint(longitude);
     boolean isTold = placed && record.isGiven(completed) && measured >= FEW_OF_SAME;
     into.putInt(at + WHOLE, isTold ? whole(record, hashes) : 0);
     into.putFloat(at + LATITUDE, placed ? (float) record.lo(latitude) : Float.NaN);
@@ -227,20 +227,16 @@ final class SurveyRow {
     return entry.key().startsWith("record.") || entry.key().equals("well.tag");
   }
 
-  private static boolean isExact(WellRecord record, int entry) {
-    return record.isGiven(entry) && record.lo(entry) == record.hi(entry);
-  }
-
   /** The value in SI; NaN where it is not a single one. */
   private static float exact(WellRecord record, int entry) {
-    return isExact(record, entry) ? (float) record.lo(entry) : Float.NaN;
+    return record.isPoint(entry) ? (float) record.lo(entry) : Float.NaN;
   }
 
   /**
    * The figure as it stands on the form, in the field's unit of the system that it was written in.
    */
   private static float written(WellRecord record, int entry, Field field) {
-    if (!isExact(record, entry)) {
+    if (!record.isPoint(entry)) {
       return Float.NaN;
     }
     Unit unit = record.unit(entry);

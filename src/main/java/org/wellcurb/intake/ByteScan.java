@@ -93,6 +93,20 @@ final class ByteScan {
     return bytes[end] == '\r' && end + 1 < to && bytes[end + 1] == '\n' ? end + 2 : end + 1;
   }
 
+  /** True if each byte is a character by itself. */
+  static boolean isAscii(byte[] bytes, int from, int to) {
+    int i = from;
+    for (; i <= to - Long.BYTES; i += Long.BYTES) {
+      if ((word(bytes, i) & HIGH) != 0) {
+        return false;
+      }
+    }
+    while (i < to && bytes[i] >= 0) {
+      i++;
+    }
+    return i == to;
+  }
+
   /**
    * A bit in the highest place of each byte that is zero. Only the lowest such bit is sure (a
    * borrow may set a false one above it), which is all that is asked.

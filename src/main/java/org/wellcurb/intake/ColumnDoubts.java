@@ -91,7 +91,7 @@ public final class ColumnDoubts {
   }
 
   private void date(WellRecord record, int entry) {
-    if (record.isGiven(entry) && record.lo(entry) == record.hi(entry)) {
+    if (record.isPoint(entry)) {
       day(record, entry, record.lo(entry));
     }
     int first = record.writtenFigures(entry, 0);

@@ -12,15 +12,13 @@ import java.nio.charset.StandardCharsets;
  * must be said.
  */
 final class LostCharacters {
-  private static final long HIGH = 0x8080808080808080L;
-
   private LostCharacters() {}
 
   /** Counts such rows. */
   static void count(CutRows rows, ChunkTally tally) {
     RowMarks marks = rows.marks;
     int n = marks.count();
-    if (n == 0 || isAscii(rows.bytes, marks.from(0), marks.to(n - 1))) {
+    if (n == 0 || ByteScan.isAscii(rows.bytes, marks.from(0), marks.to(n - 1))) {
       return;
     }
     CharsetDecoder decoder =
@@ -32,25 +30,10 @@ final class LostCharacters {
     for (int i = 0; i < n; i++) {
       int from = marks.from(i);
       int to = marks.to(i);
-      if (!isAscii(rows.bytes, from, to) && isLost(rows.bytes, from, to, decoder, out)) {
+      if (!ByteScan.isAscii(rows.bytes, from, to) && isLost(rows.bytes, from, to, decoder, out)) {
         tally.lostCharacters(rows.line(i));
       }
     }
-  }
-
-  private static boolean isAscii(byte[] bytes, int from, int to) {
-    int i = from;
-    for (; i <= to - Long.BYTES; i += Long.BYTES) {
-      if ((ByteScan.word(bytes, i) & HIGH) != 0) {
-        return false;
-      }
-    }
-    for (; i < to; i++) {
-      if (bytes[i] < 0) {
-        return false;
-      }
-    }
-    return true;
   }
 
   /** True if some bytes are no UTF-8, or stand for a character that was lost before. */

@@ -15,20 +15,18 @@ final class Splitting {
    * @return empty if none does
    */
   static List<String> parts(String text, List<String> separators, int wanted) {
+    // A part may be blank on purpose: 30 / is a top without a bottom.
+    List<String> withBlanks = List.of();
     for (String separator : separators) {
       List<String> parts = split(text, separator);
       if (parts.size() == wanted && parts.stream().noneMatch(String::isEmpty)) {
         return withUnit(parts);
       }
-    }
-    // A part may be blank on purpose: 30 / is a top without a bottom.
-    for (String separator : separators) {
-      List<String> parts = split(text, separator);
-      if (parts.size() == wanted) {
-        return withUnit(parts);
+      if (parts.size() == wanted && withBlanks.isEmpty()) {
+        withBlanks = parts;
       }
     }
-    return List.of();
+    return withBlanks.isEmpty() ? withBlanks : withUnit(withBlanks);
   }
 
   private static List<String> split(String text, String separator) {

@@ -176,7 +176,7 @@ final class Shifts {
         (goesByRecord && !"ground".equals(record))
             || (readsWater && water != null && !water.equals("ground"))
             || (readsPump && pump != null && !pump.equals("ground") && !pump.equals("pitless"));
-    if (goesByTop && !(r.isGiven(stickup) && r.lo(stickup) == r.hi(stickup))) {
+    if (goesByTop && !r.isPoint(stickup)) {
       into.add(catalogue.entry(stickup));
     }
     if (readsPump && "pitless".equals(pump) && !r.isGiven(pitlessDepth)) {

@@ -90,9 +90,6 @@ public final class ColumnReader {
 
   /** True of a level that is a figure below the ground: words and zeros hang on other entries. */
   private boolean isFigure(WellRecord record) {
-    return record.isGiven(entry)
-        && record.lo(entry) > 0
-        && record.lo(entry) == record.hi(entry)
-        && record.noteId(entry) == 0;
+    return record.isPoint(entry) && record.lo(entry) > 0 && record.noteId(entry) == 0;
   }
 }

@@ -87,6 +87,11 @@ public final class WellRecord {
     return state[entry] == GIVEN;
   }
 
+  /** True for an amount or a date that is one figure, and no range. */
+  public boolean isPoint(int entry) {
+    return isGiven(entry) && lo(entry) == hi(entry);
+  }
+
   /** True if no part of what is given for an entry is within the range that real wells stay in. */
   public boolean isFarOff(Entry entry) {
     int i = entry.index();

@@ -32,7 +32,7 @@ final class DateAmongNumbers {
     double least = NEAR;
     for (Entry entry : record.catalogue().entries()) {
       int i = entry.index();
-      if (entry.kind() == Kind.DATE && record.isGiven(i) && record.lo(i) == record.hi(i)) {
+      if (entry.kind() == Kind.DATE && record.isPoint(i)) {
         for (double day : days) {
           double apart = Math.abs(record.lo(i) - day);
           if (apart <= least && (nearest == null || apart < least)) {

@@ -64,14 +64,10 @@ final class Swaps {
     if (unit != null
         && unit.equals(record.unit(j))
         && first.kind() == second.kind()
-        && isOneNumber(record, i)
-        && isOneNumber(record, j)
+        && record.isPoint(i)
+        && record.isPoint(j)
         && record.lo(i) != record.lo(j)) {
       swaps.add(new Slip(Slip.Kind.SWAPPED, i, record.lo(j), unit, j, record.lo(i)));
     }
-  }
-
-  private static boolean isOneNumber(WellRecord record, int entry) {
-    return record.isGiven(entry) && record.lo(entry) == record.hi(entry);
   }
 }

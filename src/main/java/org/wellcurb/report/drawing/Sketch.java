@@ -175,7 +175,7 @@ public final class Sketch {
   String shown(String key) {
     Entry entry = entry(key);
     @Nullable Unit written = record.unit(entry.index());
-    boolean isExact = record.isGiven(entry.index()) && record.interval(entry.index()).isPoint();
+    boolean isExact = record.isPoint(entry.index());
     return isExact && written != null && !amounts.shown(written).equals(written)
         ? round(amounts.shown(written).fromSi(value(key))) + " " + amounts.shown(written).symbol()
         : read(key);
