@@ -12,6 +12,7 @@ import org.wellcurb.intake.HeaderSurvey;
 import org.wellcurb.intake.Input;
 import org.wellcurb.intake.Inputs;
 import org.wellcurb.intake.IntakeException;
+import org.wellcurb.intake.JoinGuess;
 import org.wellcurb.intake.MapDraft;
 import org.wellcurb.record.Catalogue;
 import picocli.CommandLine.Command;
@@ -31,8 +32,11 @@ import picocli.CommandLine.Spec;
 final class HeadersCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "FILE", description = "A table, a workbook or an archive.")
-  private String file = "";
+  @Parameters(
+      paramLabel = "FILE",
+      arity = "1..*",
+      description = "A table, a workbook, an archive or a folder; several that belong together.")
+  private List<String> files = List.of();
 
   @Option(
       names = "--out",
@@ -45,7 +49,7 @@ final class HeadersCommand implements Callable<Integer> {
     List<HeaderSurvey> surveys = new ArrayList<>();
     List<String> passedOver = new ArrayList<>();
     try {
-      Inputs inputs = Inputs.of(List.of(file), System.in);
+      Inputs inputs = Inputs.of(files, System.in);
       inputs.passedOver().forEach(p -> passedOver.add(p.file() + ": " + p.reason()));
       for (Input input : inputs.inputs()) {
         try {
@@ -59,7 +63,7 @@ final class HeadersCommand implements Callable<Integer> {
     }
     if (surveys.isEmpty()) {
       throw RunFailure.noInput(
-          passedOver.isEmpty() ? file + ": holds no table" : passedOver.get(0));
+          passedOver.isEmpty() ? String.join(", ", files) + ": holds no table" : passedOver.get(0));
     }
     PrintWriter print = spec.commandLine().getOut();
     for (HeaderSurvey survey : surveys) {
@@ -69,18 +73,28 @@ final class HeadersCommand implements Callable<Integer> {
     // Of several tables the one most like records of wells; of these the longest.
     HeaderSurvey best = surveys.get(0);
     for (HeaderSurvey survey : surveys) {
-      boolean more = survey.known() > best.known();
-      boolean longer = survey.known() == best.known() && survey.rows() > best.rows();
+      boolean more = survey.filling() > best.filling();
+      boolean longer = survey.filling() == best.filling() && survey.rows() > best.rows();
       best = more || longer ? survey : best;
     }
     if (out != null) {
-      WholeFile.write(out, MapDraft.of(best).getBytes(StandardCharsets.UTF_8));
-      print.println("draft of a map for " + best.file() + ": " + out);
-      List<String> others = new ArrayList<>();
-      for (HeaderSurvey survey : surveys) {
-        if (!survey.file().equals(best.file())) {
-          others.add(survey.file());
-        }
+      HeaderSurvey main = best;
+      List<HeaderSurvey> tables =
+          surveys.stream().filter(survey -> !survey.file().equals(main.file())).toList();
+      List<JoinGuess> joins = JoinGuess.of(main, tables);
+      WholeFile.write(out, MapDraft.of(main, joins).getBytes(StandardCharsets.UTF_8));
+      print.println("draft of a map for " + main.file() + ": " + out);
+      List<String> others = new ArrayList<>(tables.stream().map(HeaderSurvey::file).toList());
+      for (JoinGuess join : joins) {
+        HeaderSurvey joined = join.survey();
+        others.remove(joined.file());
+        print.println(
+            "joined to it: "
+                + joined.file()
+                + ", by "
+                + joined.columns().get(join.id()).survey().name()
+                + ", which says the same as "
+                + main.columns().get(join.matches()).survey().name());
       }
       if (!others.isEmpty()) {
         print.println(

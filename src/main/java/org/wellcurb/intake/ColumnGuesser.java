@@ -58,7 +58,8 @@ final class ColumnGuesser {
       for (Entry entry : catalogue.entries()) {
         double like = phrases.likeness(entry, headers.get(i));
         boolean isKey = HeaderKey.of(columns.get(i).name()).key().equalsIgnoreCase(entry.key());
-        if ((isKey || like >= (isWide(entry) ? WIDE : LIKE))
+        boolean isWide = isWide(entry) || isGeneral(headers.get(i));
+        if ((isKey || like >= (isWide ? WIDE : LIKE))
             && fits(entry, columns.get(i), headers.get(i))
             && (isKey || like >= SURE || ChoiceWords.areIn(columns.get(i), entry))) {
           matches.add(
@@ -109,6 +110,18 @@ final class ColumnGuesser {
     return isUsual ? USUAL_UNIT : 0;
   }
 
+  /** Words that say nothing alone: FROM may be that of a casing, a screen, a layer. */
+  private static final Set<String> GENERAL =
+      Set.of("from", "to", "top", "bottom", "upper", "lower", "start", "end", "base", "date");
+
+  private static boolean tellsRowsApart(ColumnSurvey column) {
+    return column.isAllDifferent() && column.filled() == column.rows();
+  }
+
+  private static boolean isGeneral(HeaderWords header) {
+    return header.words().size() == 1 && GENERAL.contains(header.words().get(0));
+  }
+
   private static boolean isWide(Entry entry) {
     return entry.kind() == Kind.DATE || entry.kind() == Kind.TEXT;
   }
@@ -146,10 +159,7 @@ final class ColumnGuesser {
     for (int i = 0; i < columns.size(); i++) {
       ColumnSurvey column = columns.get(i);
       boolean tells = headers.get(i).words().stream().anyMatch(TELLING::contains);
-      if (!byColumn.containsKey(i)
-          && tells
-          && column.isAllDifferent()
-          && column.filled() == column.rows()) {
+      if (!byColumn.containsKey(i) && tells && tellsRowsApart(column)) {
         byColumn.remove(taken);
         byColumn.put(i, new Match(i, id, 0));
         byEntry.put(id, i);
@@ -166,23 +176,21 @@ final class ColumnGuesser {
       return;
     }
     // OBJECTID numbers the lines of a list, WELL REF the wells.
+    int first = -1;
     for (int i = 0; i < columns.size(); i++) {
-      ColumnSurvey column = columns.get(i);
-      boolean tells = HeaderWords.of(column.name()).words().stream().anyMatch(WELLS::contains);
-      if (!byColumn.containsKey(i)
-          && tells
-          && column.isAllDifferent()
-          && column.filled() == column.rows()) {
-        byColumn.put(i, new Match(i, id, 0));
-        return;
+      HeaderWords header = HeaderWords.of(columns.get(i).name());
+      boolean mayBe = !byColumn.containsKey(i) && header.unit() == null && !isGeneral(header);
+      if (mayBe && tellsRowsApart(columns.get(i))) {
+        if (header.words().stream().anyMatch(WELLS::contains)) {
+          byColumn.put(i, new Match(i, id, 0));
+          return;
+        }
+        first = first < 0 ? i : first;
       }
     }
-    for (int i = 0; i < columns.size(); i++) {
-      ColumnSurvey column = columns.get(i);
-      if (!byColumn.containsKey(i) && column.isAllDifferent() && column.filled() == column.rows()) {
-        byColumn.put(i, new Match(i, id, 0));
-        return;
-      }
+    if (first >= 0) {
+      byColumn.put(first, new Match(first, id, 0));
+      return;
     }
     int best = repeated(columns, byColumn);
     if (best >= 0) {

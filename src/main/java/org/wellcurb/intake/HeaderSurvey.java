@@ -33,6 +33,16 @@ public record HeaderSurvey(
     layers = List.copyOf(layers);
   }
 
+  /** The same, its columns taken for something else. */
+  HeaderSurvey with(List<ColumnGuess> others, List<LayerGuess> log) {
+    return new HeaderSurvey(file, sheet, layout, rows, notes, others, log);
+  }
+
+  /** How many columns fill an entry by the guess. */
+  public long filling() {
+    return columns.stream().filter(column -> column.entry() != null).count();
+  }
+
   /** How many columns it was guessed of what they are for. */
   public long known() {
     return columns.stream()

@@ -72,6 +72,15 @@ final class LayerGroups {
 
   /** The layers that the columns hold; none if it is not sure that they do. */
   static List<LayerGuess> of(List<ColumnGuess> guesses) {
+    return of(guesses, isOnSeveralRows(guesses));
+  }
+
+  /** The same of a table of which it is known that its rows belong to records. */
+  static List<LayerGuess> ofRows(List<ColumnGuess> guesses) {
+    return of(guesses, true);
+  }
+
+  private static List<LayerGuess> of(List<ColumnGuess> guesses, boolean mayBeRows) {
     TreeMap<Integer, int[]> layers = new TreeMap<>();
     for (int i = 0; i < guesses.size(); i++) {
       @Nullable Place place = place(guesses.get(i).survey());
@@ -90,7 +99,7 @@ final class LayerGroups {
     if (layers.size() > 1) {
       return layers.values().stream().map(columns -> layer(columns, false, guesses)).toList();
     }
-    return ofRow != null && isOnSeveralRows(guesses)
+    return ofRow != null && mayBeRows
         ? List.of(layer(ofRow, true, guesses))
         : List.of();
   }

@@ -18,6 +18,11 @@ public final class MapDraft {
 
   /** The map, as JSON text that ends with a line feed. */
   public static String of(HeaderSurvey survey) {
+    return of(survey, List.of());
+  }
+
+  /** The map of a table and of others that belong to it. */
+  public static String of(HeaderSurvey survey, List<JoinGuess> joins) {
     ObjectNode map = JSON.objectNode();
     map.put(
         "$comment",
@@ -26,6 +31,43 @@ public final class MapDraft {
     if (!survey.sheet().isEmpty()) {
       map.putObject("table").put("sheet", survey.sheet());
     }
+    List<String> left = columns(survey, map);
+    layers(survey, map);
+    if (map.has("layers") && survey.layers().get(0).isOfRow()) {
+      map.put("rows", "one record an id");
+    }
+    if (!joins.isEmpty()) {
+      ArrayNode all = map.putArray("joins");
+      joins.forEach(join -> all.add(join(survey, join)));
+    }
+    if (!left.isEmpty()) {
+      map.put(
+          "$comment",
+          map.path("$comment").asText()
+              + " No entry was found for these, which are kept with each record and reported: "
+              + String.join(", ", left)
+              + ".");
+    }
+    return map.toPrettyString().replace("\r\n", "\n") + "\n";
+  }
+
+  private static ObjectNode join(HeaderSurvey main, JoinGuess guess) {
+    ObjectNode join = JSON.objectNode();
+    HeaderSurvey survey = guess.survey();
+    join.put("file", survey.file());
+    join.set("id", name(survey, guess.id()));
+    @Nullable Entry entry = main.columns().get(guess.matches()).entry();
+    if (entry == null || entry.index() != 0) {
+      join.set("matches", name(main, guess.matches()));
+    }
+    columns(survey, join);
+    layers(survey, join);
+    join.put("$comment", "Because most of its ids stand in the main table, too.");
+    return join;
+  }
+
+  /** Adds what is guessed of the columns; gives the names of those left over. */
+  private static List<String> columns(HeaderSurvey survey, ObjectNode map) {
     ArrayNode columns = map.putArray("columns");
     List<String> left = new ArrayList<>();
     for (int i = 0; i < survey.columns().size(); i++) {
@@ -39,16 +81,7 @@ public final class MapDraft {
         columns.add(column(survey, guess, entry, place(survey, i)));
       }
     }
-    layers(survey, map);
-    if (!left.isEmpty()) {
-      map.put(
-          "$comment",
-          map.path("$comment").asText()
-              + " No entry was found for these, which are kept with each record and reported: "
-              + String.join(", ", left)
-              + ".");
-    }
-    return map.toPrettyString().replace("\r\n", "\n") + "\n";
+    return left;
   }
 
   private static void layers(HeaderSurvey survey, ObjectNode map) {
@@ -74,7 +107,6 @@ public final class MapDraft {
       all.add(layer);
     }
     if (all.size() == 1 && survey.layers().get(0).isOfRow()) {
-      map.put("rows", "one record an id");
       map.set("layers", all.get(0));
     } else if (!all.isEmpty()) {
       map.putArray("layers").addAll(all);

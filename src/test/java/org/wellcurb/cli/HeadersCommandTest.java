@@ -45,6 +45,58 @@ class HeadersCommandTest {
   }
 
   @Test
+  void aTableOfTheSameWellsIsJoinedInTheDraft() throws Exception {
+    Path wells =
+        Files.writeString(
+            dir.resolve("wells.csv"),
+            "PERMIT,TOTAL_DEPTH_FT,TEST_DATE\nW-1,100,2004-01-05\nW-2,90,2004-01-06\n");
+    Path log =
+        Files.writeString(
+            dir.resolve("log.csv"),
+            "SEQ,PERMIT,FROM_FT,TO_FT,LITHOLOGY\n1,W-1,0,30,clay\n2,W-1,30,100,sand\n3,W-2,0,90,peat\n");
+    Path tests =
+        Files.writeString(
+            dir.resolve("tests.csv"),
+            "WELL,TEST_RATE_GPM,TEST_DATE\nW-1,5,2004-02-01\nW-2,6,2004-02-02\n");
+    Path other = Files.writeString(dir.resolve("zones.csv"), "PERMIT,ZONE\nQ-1,x\nQ-2,y\n");
+    Path map = dir.resolve("map.json");
+    Ran headers =
+        Ran.with(
+            "headers",
+            wells.toString(),
+            log.toString(),
+            tests.toString(),
+            other.toString(),
+            "--out",
+            map.toString());
+    assertEquals(0, headers.code(), headers.err());
+    String said = headers.out();
+    assertTrue(said.contains("log.csv, by PERMIT, which says the same as PERMIT"), said);
+    assertTrue(said.contains("tests.csv, by WELL, which says the same as PERMIT"), said);
+    assertTrue(said.contains("not drafted: zones.csv"), said);
+    Path out = dir.resolve("out");
+    Ran screened =
+        Ran.with(
+            "screen",
+            wells.toString(),
+            log.toString(),
+            tests.toString(),
+            "--headers",
+            map.toString(),
+            "--rules",
+            "common-practice",
+            "--sheets",
+            "all",
+            "--out",
+            out.toString());
+    assertEquals(0, screened.code(), screened.err());
+    assertTrue(screened.out().contains("2 rows read: 2 screened, 0 set aside"), screened.out());
+    String sheet = Files.readString(out.resolve("sheets/W-1.html"));
+    assertTrue(sheet.contains("2004-01-05") && sheet.contains("sand"), sheet);
+    assertTrue(sheet.contains("5 gpm"), sheet);
+  }
+
+  @Test
   void ofAWorkbookTheSheetMostLikeWellsIsDrafted() throws Exception {
     Path map = dir.resolve("map.json");
     Path book = workbook();
