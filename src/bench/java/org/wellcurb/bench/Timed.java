@@ -23,7 +23,8 @@ final class Timed {
     int code = builder.start().waitFor();
     double seconds = (System.nanoTime() - start) / 1e9;
     if (code != 0) {
-      List<String> shown = command.subList(command.indexOf("-cp") + 2, command.size());
+      int classPath = command.indexOf("-cp");
+      List<String> shown = command.subList(classPath < 0 ? 0 : classPath + 2, command.size());
       throw new IllegalStateException("... " + String.join(" ", shown) + " ended with " + code);
     }
     return seconds;
