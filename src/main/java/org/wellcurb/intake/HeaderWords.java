@@ -80,7 +80,9 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
 
   /** Words that say nothing by themselves. */
   private static final Set<String> EMPTY =
-      Set.of("of", "the", "in", "at", "is", "de", "du", "la", "below", "bgl", "bgs", "btoc", "toc", "bmp", "mp");
+      Set.of(
+          "of", "the", "in", "at", "is", "de", "du", "la", "below", "bgl", "bgs", "btoc", "toc",
+          "bmp", "mp");
 
   /** What a depth is measured from stands behind its unit: {@code STATIC_M_BGL}. */
   private static final Set<String> DATUMS =
@@ -109,7 +111,9 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
       unit = unit(parts.get(parts.size() - 1));
     }
     int before = parts.size() - 2;
-    if (unit == null && before > 0 && DATUMS.contains(parts.get(before + 1).toLowerCase(Locale.ROOT))) {
+    if (unit == null
+        && before > 0
+        && DATUMS.contains(parts.get(before + 1).toLowerCase(Locale.ROOT))) {
       unit = unit(parts.get(before));
     }
     for (int i = 1; i < parts.size() && unit == null; i++) {
@@ -156,7 +160,8 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
     int common = 0;
     for (String word : phrase) {
       for (int i = 0; i < words.size(); i++) {
-        if (!taken.contains(i) && (word.equals(words.get(i))
+        if (!taken.contains(i)
+            && (word.equals(words.get(i))
                 || (!known.contains(words.get(i)) && isSlip(word, words.get(i))))) {
           taken.add(i);
           common++;

@@ -50,8 +50,7 @@ public record JoinGuess(HeaderSurvey survey, int id, int matches) {
     return entries;
   }
 
-  private static @Nullable JoinGuess of(
-      HeaderSurvey main, HeaderSurvey other, Set<Entry> filled) {
+  private static @Nullable JoinGuess of(HeaderSurvey main, HeaderSurvey other, Set<Entry> filled) {
     @Nullable JoinGuess best = null;
     int most = 0;
     for (int m = 0; m < main.columns().size(); m++) {
@@ -96,8 +95,7 @@ public record JoinGuess(HeaderSurvey survey, int id, int matches) {
       ColumnGuess column = columns.get(i);
       List<Entry> own = entries(List.of(column));
       if (i == id) {
-        columns.set(
-            i, column.as(ColumnGuess.Role.REST, "it says which record the row belongs to"));
+        columns.set(i, column.as(ColumnGuess.Role.REST, "it says which record the row belongs to"));
       } else if (own.stream().anyMatch(entry -> entry.index() == 0 || filled.contains(entry))) {
         columns.set(i, column.as(ColumnGuess.Role.ENTRY, "another table fills its entry"));
       }

@@ -99,9 +99,7 @@ final class LayerGroups {
     if (layers.size() > 1) {
       return layers.values().stream().map(columns -> layer(columns, false, guesses)).toList();
     }
-    return ofRow != null && mayBeRows
-        ? List.of(layer(ofRow, true, guesses))
-        : List.of();
+    return ofRow != null && mayBeRows ? List.of(layer(ofRow, true, guesses)) : List.of();
   }
 
   /** The guesses; the columns of layers say what they are there. */

@@ -23,11 +23,14 @@ final class Neighbours {
       Map.ofEntries(
           Map.entry(
               "well.casing_depth",
-              List.of("well.casing_length - well.stickup", "well.casing_length", "well.screen_top")),
+              List.of(
+                  "well.casing_length - well.stickup", "well.casing_length", "well.screen_top")),
           Map.entry(
-              "well.casing_length", List.of("well.casing_depth + well.stickup", "well.casing_depth")),
+              "well.casing_length",
+              List.of("well.casing_depth + well.stickup", "well.casing_depth")),
           Map.entry(
-              "drop_pipe.length", List.of("pump.intake_depth - pitless.depth", "pump.intake_depth")),
+              "drop_pipe.length",
+              List.of("pump.intake_depth - pitless.depth", "pump.intake_depth")),
           Map.entry(
               "pump.intake_depth", List.of("drop_pipe.length + pitless.depth", "drop_pipe.length")),
           Map.entry("well.screen_top", List.of("well.casing_depth")),

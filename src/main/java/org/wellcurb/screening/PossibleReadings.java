@@ -19,8 +19,8 @@ import org.wellcurb.rulepack.Pack;
  * reading is offered only if it is the single one of its kind that puts right everything that broke
  * (every relation, and every other rule that reads what it changes) and breaks nothing else;
  * another unit only where two things broke, since a number that is too deep nearly always fits as
- * feet, or where it comes to what {@link Neighbours} say; and other digits too only where two broke,
- * unless the entry itself is out of its range. It is never applied.
+ * feet, or where it comes to what {@link Neighbours} say; and other digits too only where two
+ * broke, unless the entry itself is out of its range. It is never applied.
  */
 final class PossibleReadings {
   private static final int TWO_FAULTS = 2;
@@ -151,8 +151,7 @@ final class PossibleReadings {
     if (commonest == Slip.Kind.UNIT && faults < TWO_FAULTS) {
       ofThatKind =
           ofThatKind.stream()
-              .filter(
-                  slip -> Neighbours.agree(record, catalogue.entry(slip.entry()), slip.value()))
+              .filter(slip -> Neighbours.agree(record, catalogue.entry(slip.entry()), slip.value()))
               .toList();
       takesTwo = false;
     }

@@ -185,8 +185,6 @@ public final class Cable {
             .figures(ONE_PHASE)
             .by(
                 x ->
-                    x[VOLTAGE] > 0
-                        ? (buried(x, VOLTAGE + 1) + down(x)) / x[VOLTAGE]
-                        : Double.NaN));
+                    x[VOLTAGE] > 0 ? (buried(x, VOLTAGE + 1) + down(x)) / x[VOLTAGE] : Double.NaN));
   }
 }

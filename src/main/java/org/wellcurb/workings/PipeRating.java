@@ -44,7 +44,9 @@ public final class PipeRating {
     return table;
   }
 
-  /** Share of its rating that PVC keeps at a temperature (K), never above 1; none above 140 degF. */
+  /**
+   * Share of its rating that PVC keeps at a temperature (K), never above 1; none above 140 degF.
+   */
   public static double pvcFactor(double temperature) {
     return factor(PVC_FACTORS, temperature);
   }
@@ -55,8 +57,8 @@ public final class PipeRating {
   }
 
   /**
-   * By straight lines between the rows; 1 below the first. Beyond the last the pipe is not rated for
-   * any pressure: 0.
+   * By straight lines between the rows; 1 below the first. Beyond the last the pipe is not rated
+   * for any pressure: 0.
    */
   private static double factor(double[][] table, double temperature) {
     double[] at = table[0];

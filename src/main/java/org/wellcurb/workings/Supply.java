@@ -165,16 +165,11 @@ public final class Supply {
                 "max({people} x {use_per_person}, {bedrooms} x {use_per_bedroom});"
                     + " {site.occupants}, {site.bedrooms}, {site.dwellings}")
             .source("Penn State Extension; New York State Department of Health; see the figures")
-            .reads(
-                helpful("site.occupants"), helpful("site.bedrooms"), optional("site.dwellings"))
+            .reads(helpful("site.occupants"), helpful("site.bedrooms"), optional("site.dwellings"))
             .figures(PER_PERSON, PER_BEDROOM)
             .step("people", Units.ONE, Units.ONE, x -> ofAllHomes(x[0], x[2]))
             .step("bedrooms", Units.ONE, Units.ONE, x -> ofAllHomes(x[1], x[2]))
-            .turns(
-                Turn.atInput(0, 2),
-                Turn.atInput(1, 2),
-                Turn.atInput(2, 0),
-                Turn.atInput(2, 1))
+            .turns(Turn.atInput(0, 2), Turn.atInput(1, 2), Turn.atInput(2, 0), Turn.atInput(2, 1))
             .over(Supply::dailyNeedOver)
             .by(x -> dailyNeed(ofAllHomes(x[0], x[2]), ofAllHomes(x[1], x[2]), x[3], x[4])),
         Draft.of(

@@ -101,7 +101,8 @@ class RealTablesTest {
   @Test
   void everyFormOfAnAmountIsReadOrQuoted() {
     for (String twelve :
-        List.of("12 ft.", "12'", "12\u00A0ft", "12\u2032", "12\u2019", "12 FT", "12feet", "12.0 Ft")) {
+        List.of(
+            "12 ft.", "12'", "12\u00A0ft", "12\u2032", "12\u2019", "12 FT", "12feet", "12.0 Ft")) {
       reads("well.depth [m]", Map.of(twelve, "3.6576"));
     }
     reads(

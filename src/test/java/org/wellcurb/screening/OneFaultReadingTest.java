@@ -16,7 +16,9 @@ import org.wellcurb.rulepack.FindingKind;
 import org.wellcurb.rulepack.PackException;
 import org.wellcurb.rulepack.PackLoader;
 
-/** Readings that a single fault and the neighbours of the entry give, and those that it does not. */
+/**
+ * Readings that a single fault and the neighbours of the entry give, and those that it does not.
+ */
 class OneFaultReadingTest {
   private static Screener screener;
 

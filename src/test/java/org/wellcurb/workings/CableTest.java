@@ -38,8 +38,7 @@ class CableTest {
 
   @Test
   void aPackMaySetItsOwnFigure() {
-    Given cable =
-        cable("1", "3").figure("one_phase_current", 2, org.wellcurb.quantity.Units.ONE);
+    Given cable = cable("1", "3").figure("one_phase_current", 2, org.wellcurb.quantity.Units.ONE);
     assertEquals(25.898 + 3.738, cable.at("voltage_drop", VOLT), 0.01);
   }
 }

@@ -29,7 +29,8 @@ final class WideTolerances {
               "1 %: a volume a foot of two digits; 6 and 13 %: a table for householders in round"
                   + " millilitres, always upward"),
           Map.entry("voltage_drop_percent", "the page rounds 3.992 V to 4.0 before it divides"),
-          Map.entry("pvc_casing_min_wall", "6.625 in / 21 is 0.3155; the standard rounds it upward"));
+          Map.entry(
+              "pvc_casing_min_wall", "6.625 in / 21 is 0.3155; the standard rounds it upward"));
 
   private WideTolerances() {}
 

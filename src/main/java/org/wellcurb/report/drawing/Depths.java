@@ -57,7 +57,8 @@ final class Depths {
   private String ofRecord() {
     String from = choice("record.datum");
     if (from.isEmpty()) {
-      return sketch.say(isUnread("record.datum") ? "section.datum.unread" : "section.datum.unknown");
+      return sketch.say(
+          isUnread("record.datum") ? "section.datum.unread" : "section.datum.unknown");
     }
     if (!from.equals("casing top")) {
       return "";

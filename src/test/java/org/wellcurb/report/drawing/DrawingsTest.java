@@ -298,7 +298,8 @@ final class DrawingsTest {
           String depth =
               Map.of("water.datum", "water.static_level", "pump.datum", "pump.intake_depth")
                   .getOrDefault(key, "well.depth");
-          double feet = Map.of("water.static_level", 20, "pump.intake_depth", 80).getOrDefault(depth, 100);
+          double feet =
+              Map.of("water.static_level", 20, "pump.intake_depth", 80).getOrDefault(depth, 100);
           assertEquals(feet * 0.3048, depths.of(depth), 1e-9, key);
           assertFalse(depths.remark().contains("does not say"), depths.remark());
         });
