@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Expr;
 import org.wellcurb.formula.Formula;
@@ -127,18 +128,24 @@ final class UseProof {
     }
   }
 
-  /** No CSV form has a column for the layers of the log. */
+  /** A row of a table has no column for the layers of a log: once for each such entry. */
   private void sayUnseen(Rule rule) {
+    Set<String> unseen = new TreeSet<>();
     for (Formula formula : formulas(rule)) {
       for (Entry entry : formula.reads()) {
         if (entry.kind() == Kind.LIST && !entry.key().equals("record.variances")) {
-          notes.say(
-              Weight.NOTE,
-              "rule",
-              rule.id(),
-              "it reads " + entry.key() + ", which only JSON holds");
+          unseen.add(entry.key());
         }
       }
+    }
+    for (String key : unseen) {
+      notes.say(
+          Weight.NOTE,
+          "rule",
+          rule.id(),
+          "it reads "
+              + key
+              + ", which a table holds only where a header map joins the rows of another to it");
     }
   }
 

@@ -38,10 +38,14 @@ public final class WellHydraulics {
 
   /**
    * Yield per unit of drawdown: rate / drawdown (m2/s). Depends on rate and time of the test.
-   * Unknown (NaN) without a drawdown above 0. Source: Driscoll, Groundwater and Wells, 2nd ed.
-   * 1986, from memory.
+   * Unknown (NaN) without a drawdown above 0; 0 over a drawdown without bound, whatever the rate:
+   * so that of a range of both ends at 0, and not below. Source: Driscoll, Groundwater and Wells,
+   * 2nd ed. 1986, from memory.
    */
   public static double specificCapacity(double rate, double drawdown) {
+    if (drawdown == Double.POSITIVE_INFINITY) {
+      return 0;
+    }
     return drawdown > 0 ? rate / drawdown : Double.NaN;
   }
 

@@ -75,9 +75,9 @@ class DoubtfulPacksTest {
 
   @Test
   void variancesAreNotSaidToBeInJsonAlone(@TempDir Path folder) throws IOException, PackException {
-    Path source = FOLDER.resolve("rule-that-only-json-can-answer").resolve("pack.json");
+    Path source = FOLDER.resolve("rule-that-reads-the-log").resolve("pack.json");
     String text = Files.readString(source).replace("layers", "record.variances");
-    Path pack = Files.createDirectory(folder.resolve("rule-that-only-json-can-answer"));
+    Path pack = Files.createDirectory(folder.resolve("rule-that-reads-the-log"));
     Files.writeString(pack.resolve("pack.json"), text);
     Proof proof = Proof.of(PackLoader.loadForAuthor(pack.toString()));
     assertTrue(text.contains("known(record.variances)"));

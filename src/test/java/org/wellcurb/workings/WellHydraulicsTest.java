@@ -85,4 +85,14 @@ class WellHydraulicsTest {
     assertEquals(0, idle.at("specific_capacity"), 0);
     assertTrue(Double.isNaN(idle.at("level_at_rated_flow")));
   }
+
+  /** A range whose rate and drawdown both have no upper end: its least is 0, and not unknown. */
+  @Test
+  void aDrawdownWithoutBoundLeavesNoCapacity() {
+    assertEquals(0, WellHydraulics.specificCapacity(1e-3, Double.POSITIVE_INFINITY));
+    assertEquals(
+        0, WellHydraulics.specificCapacity(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY));
+    assertEquals(
+        Double.POSITIVE_INFINITY, WellHydraulics.specificCapacity(Double.POSITIVE_INFINITY, 3));
+  }
 }

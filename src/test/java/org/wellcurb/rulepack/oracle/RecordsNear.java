@@ -196,6 +196,10 @@ final class RecordsNear {
     Dimension dimension = entry.kind().dimension();
     List<Literals.Figure> own =
         literals.amounts.stream().filter(f -> f.unit().dimension().equals(dimension)).toList();
+    List<Literals.Figure> likely = own.stream().filter(f -> isLikely(entry, f)).toList();
+    if (!likely.isEmpty() && random.nextInt(4) > 0) {
+      own = likely;
+    }
     Unit unit = system == UnitSystem.METRIC ? entry.metricUnit() : entry.usUnit();
     if (!own.isEmpty() && random.nextInt(3) > 0) {
       Literals.Figure one = own.get(random.nextInt(own.size()));
@@ -205,6 +209,11 @@ final class RecordsNear {
     }
     Unit in = unit == null ? org.wellcurb.quantity.Units.ONE : unit;
     return new Literals.Figure(in.toSi(random.nextInt(60)), in);
+  }
+
+  /** Whether a limit can be one on this entry: that on a wall is none on a depth. */
+  private static boolean isLikely(Entry entry, Literals.Figure figure) {
+    return figure.si() >= entry.plausible().lo() && figure.si() <= entry.plausible().hi();
   }
 
   private BigDecimal value(Literals.Figure near) {
