@@ -1,7 +1,6 @@
 package org.wellcurb.formula;
 
 import org.jspecify.annotations.Nullable;
-import org.wellcurb.quantity.Interval;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Datum;
 import org.wellcurb.record.Entry;
@@ -153,10 +152,22 @@ final class WorkingNode extends AmountNode {
           unsaid(s, i);
         }
       }
-      case LOG_TOP -> put(s, i, DrillersLog.top(record.layers()), f.shift[datums[i]]);
-      case LOG_BOTTOM -> put(s, i, DrillersLog.bottom(record.layers()), f.shift[datums[i]]);
-      case LOG_GAP -> put(s, i, DrillersLog.gap(record.layers()), 0);
-      case LOG_OVERTURN -> put(s, i, DrillersLog.overturn(record.layers()), 0);
+      case LOG_TOP -> {
+        DrillersLog.top(record.layers(), s.ends);
+        put(s, i, f.shift[datums[i]]);
+      }
+      case LOG_BOTTOM -> {
+        DrillersLog.bottom(record.layers(), s.ends);
+        put(s, i, f.shift[datums[i]]);
+      }
+      case LOG_GAP -> {
+        DrillersLog.gap(record.layers(), s.ends);
+        put(s, i, 0);
+      }
+      case LOG_OVERTURN -> {
+        DrillersLog.overturn(record.layers(), s.ends);
+        put(s, i, 0);
+      }
     }
   }
 
@@ -165,11 +176,10 @@ final class WorkingNode extends AmountNode {
     s.hi[i] = inputs[i].greatestUnsaid();
   }
 
-  private static void put(Scratch s, int i, Interval depth, double shift) {
-    if (!depth.isAll()) {
-      s.lo[i] = depth.lo() - shift;
-      s.hi[i] = depth.hi() - shift;
-    }
+  /** Takes what the log came to, brought to ground; NaN where it says nothing. */
+  private static void put(Scratch s, int i, double shift) {
+    s.lo[i] = s.ends[0] - shift;
+    s.hi[i] = s.ends[1] - shift;
   }
 
   /** Whether the record says that its casing's diameter is a measured one. */

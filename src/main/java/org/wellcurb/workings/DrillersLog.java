@@ -18,94 +18,116 @@ public final class DrillersLog {
 
   private DrillersLog() {}
 
-  /** The least depth of all; unknown ({@link Interval#ALL}) where no layer gives one. */
-  public static Interval top(List<Layer> layers) {
+  /** The least depth of all; NaN in both ends where no layer gives one. */
+  public static void top(List<Layer> layers, double[] out) {
     double lo = Double.POSITIVE_INFINITY;
     double hi = Double.POSITIVE_INFINITY;
-    for (Interval depth : depths(layers)) {
-      lo = Math.min(lo, depth.lo());
-      hi = Math.min(hi, depth.hi());
+    for (int i = 0; i < layers.size(); i++) {
+      lo = Math.min(lo, upper(layers.get(i)));
+      hi = Math.min(hi, upperAtMost(layers.get(i)));
     }
-    return lo == Double.POSITIVE_INFINITY ? Interval.ALL : new Interval(lo, hi);
+    put(out, lo, hi, lo == Double.POSITIVE_INFINITY);
   }
 
-  /** The greatest depth of all; unknown ({@link Interval#ALL}) where no layer gives one. */
-  public static Interval bottom(List<Layer> layers) {
+  /** The greatest depth of all; NaN in both ends where no layer gives one. */
+  public static void bottom(List<Layer> layers, double[] out) {
     double lo = Double.NEGATIVE_INFINITY;
     double hi = Double.NEGATIVE_INFINITY;
-    for (Interval depth : depths(layers)) {
-      lo = Math.max(lo, depth.lo());
-      hi = Math.max(hi, depth.hi());
+    for (int i = 0; i < layers.size(); i++) {
+      lo = Math.max(lo, lowerAtLeast(layers.get(i)));
+      hi = Math.max(hi, lower(layers.get(i)));
     }
-    return hi == Double.NEGATIVE_INFINITY ? Interval.ALL : new Interval(lo, hi);
+    put(out, lo, hi, hi == Double.NEGATIVE_INFINITY);
   }
 
   /**
    * The widest stretch between the bottom of all layers so far and the top of the next deeper one;
    * 0 where there is none, or where one of the two depths is not known.
    */
-  public static Interval gap(List<Layer> layers) {
-    List<Layer> sorted = new ArrayList<>(layers);
-    sorted.removeIf(layer -> layer.from().isAll() && layer.to().isAll());
-    sorted.sort(Comparator.comparingDouble(DrillersLog::upper));
+  public static void gap(List<Layer> layers, double[] out) {
+    List<Layer> sorted = downward(layers);
     double lo = 0;
     double hi = 0;
-    double reachLo = Double.POSITIVE_INFINITY;
-    double reachHi = Double.POSITIVE_INFINITY;
-    for (Layer layer : sorted) {
-      Interval top = least(layer);
-      if (!layer.from().isAll() && !layer.to().isAll()) {
-        lo = Math.max(lo, top.lo() - reachHi);
-        hi = Math.max(hi, top.hi() - reachLo);
+    // How far the layers so far reach down; nowhere known before the first and below an open one.
+    double reachLo = Double.NaN;
+    double reachHi = Double.NaN;
+    for (int i = 0; i < sorted.size(); i++) {
+      Layer layer = sorted.get(i);
+      if (layer.to().isAll()) {
+        reachLo = layer.from().isAll() ? reachLo : Double.NaN;
+        reachHi = layer.from().isAll() ? reachHi : Double.NaN;
+        continue;
       }
-      Interval bottom = layer.to().isAll() ? Interval.ALL : greatest(layer);
-      boolean isFirst = reachHi == Double.POSITIVE_INFINITY;
-      boolean isOpen = bottom.isAll();
-      reachLo =
-          isOpen
-              ? Double.POSITIVE_INFINITY
-              : isFirst ? bottom.lo() : Math.max(reachLo, bottom.lo());
-      reachHi =
-          isOpen
-              ? Double.POSITIVE_INFINITY
-              : isFirst ? bottom.hi() : Math.max(reachHi, bottom.hi());
+      boolean isReached = !Double.isNaN(reachHi);
+      if (isReached && !layer.from().isAll()) {
+        lo = Math.max(lo, upper(layer) - reachHi);
+        hi = Math.max(hi, upperAtMost(layer) - reachLo);
+      }
+      reachLo = isReached ? Math.max(reachLo, lowerAtLeast(layer)) : lowerAtLeast(layer);
+      reachHi = isReached ? Math.max(reachHi, lower(layer)) : lower(layer);
     }
-    return new Interval(lo, Math.max(lo, hi));
+    put(out, lo, Math.max(lo, hi), false);
   }
 
   /** How far the top of a layer lies below its own bottom, at the most; 0 where none does. */
-  public static Interval overturn(List<Layer> layers) {
+  public static void overturn(List<Layer> layers, double[] out) {
     double lo = 0;
     double hi = 0;
-    for (Layer layer : layers) {
+    for (int i = 0; i < layers.size(); i++) {
+      Layer layer = layers.get(i);
       if (!layer.from().isAll() && !layer.to().isAll()) {
         lo = Math.max(lo, layer.from().lo() - layer.to().hi());
         hi = Math.max(hi, layer.from().hi() - layer.to().lo());
       }
     }
-    return new Interval(lo, hi);
+    put(out, lo, hi, false);
   }
 
-  private static double upper(Layer layer) {
-    return least(layer).lo();
+  private static void put(double[] out, double lo, double hi, boolean isUnknown) {
+    out[0] = isUnknown ? Double.NaN : lo;
+    out[1] = isUnknown ? Double.NaN : hi;
   }
 
-  private static Interval least(Layer layer) {
-    return top(List.of(layer));
-  }
-
-  private static Interval greatest(Layer layer) {
-    return bottom(List.of(layer));
-  }
-
-  private static List<Interval> depths(List<Layer> layers) {
-    List<Interval> depths = new ArrayList<>();
-    for (Layer layer : layers) {
-      depths.add(layer.from());
-      depths.add(layer.to());
+  /** The layers from above downward: as they stand, which they nearly always do, else sorted. */
+  private static List<Layer> downward(List<Layer> layers) {
+    for (int i = 1; i < layers.size(); i++) {
+      if (upper(layers.get(i)) < upper(layers.get(i - 1))) {
+        List<Layer> sorted = new ArrayList<>(layers);
+        sorted.sort(Comparator.comparingDouble(DrillersLog::upper));
+        return sorted;
+      }
     }
-    depths.removeIf(Interval::isAll);
-    return depths;
+    return layers;
+  }
+
+  /** The upper of its two depths, at the least; infinite where it has none. */
+  private static double upper(Layer layer) {
+    return Math.min(least(layer.from()), least(layer.to()));
+  }
+
+  private static double upperAtMost(Layer layer) {
+    double from = layer.from().isAll() ? Double.POSITIVE_INFINITY : layer.from().hi();
+    double to = layer.to().isAll() ? Double.POSITIVE_INFINITY : layer.to().hi();
+    return Math.min(from, to);
+  }
+
+  /** The lower of its two depths, at the most; infinitely high where it has none. */
+  private static double lower(Layer layer) {
+    return Math.max(greatest(layer.from()), greatest(layer.to()));
+  }
+
+  private static double lowerAtLeast(Layer layer) {
+    double from = layer.from().isAll() ? Double.NEGATIVE_INFINITY : layer.from().lo();
+    double to = layer.to().isAll() ? Double.NEGATIVE_INFINITY : layer.to().lo();
+    return Math.max(from, to);
+  }
+
+  private static double least(Interval depth) {
+    return depth.isAll() ? Double.POSITIVE_INFINITY : depth.lo();
+  }
+
+  private static double greatest(Interval depth) {
+    return depth.isAll() ? Double.NEGATIVE_INFINITY : depth.hi();
   }
 
   private static Working working(String name, String meaning, String step, Input.Take take) {

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.wellcurb.quantity.Interval;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
+import org.wellcurb.record.Layer;
 
 /** No working makes an object while it computes: millions of records make no garbage of it. */
 class AllocationTest {
@@ -65,6 +66,33 @@ class AllocationTest {
       assertTrue(each < 1, working.name() + ": " + each + " bytes (" + sum + ")");
     }
     assertTrue(tried > 0);
+  }
+
+  @Test
+  void aLogIsReadWithoutMakingAnything() {
+    List<Layer> log = new ArrayList<>();
+    for (int i = 0; i < 20; i++) {
+      log.add(new Layer(Interval.point(3 * i), Interval.point(3 * i + 2), "clay"));
+    }
+    ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
+    double[] out = new double[2];
+    double sum = 0;
+    long before = 0;
+    for (int run = 0; run < 12; run++) {
+      before = threads.getCurrentThreadAllocatedBytes();
+      for (int i = 0; i < RUNS; i++) {
+        DrillersLog.top(log, out);
+        sum += out[0];
+        DrillersLog.bottom(log, out);
+        sum += out[0];
+        DrillersLog.gap(log, out);
+        sum += out[0];
+        DrillersLog.overturn(log, out);
+        sum += out[0];
+      }
+    }
+    double each = (threads.getCurrentThreadAllocatedBytes() - before) / (double) RUNS;
+    assertTrue(each < 1, each + " bytes (" + sum + ")");
   }
 
   private static double run(Working working, double[] x) {

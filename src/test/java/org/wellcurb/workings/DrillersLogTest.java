@@ -6,12 +6,19 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
+import java.util.function.BiConsumer;
 import org.junit.jupiter.api.Test;
 import org.wellcurb.quantity.Interval;
 import org.wellcurb.record.Layer;
 
 /** Depths that a log says, against logs of which they are known beforehand. */
 final class DrillersLogTest {
+  private static Interval of(BiConsumer<List<Layer>, double[]> what, List<Layer> log) {
+    double[] out = new double[2];
+    what.accept(log, out);
+    return Double.isNaN(out[0]) ? Interval.ALL : new Interval(out[0], out[1]);
+  }
+
   private static Layer layer(double from, double to) {
     return new Layer(Interval.point(from), Interval.point(to), "clay");
   }
@@ -19,23 +26,23 @@ final class DrillersLogTest {
   @Test
   void aWholeLogLeavesNothingOut() {
     List<Layer> log = List.of(layer(0, 6), layer(6, 9), layer(9, 40));
-    assertEquals(Interval.point(0), DrillersLog.top(log));
-    assertEquals(Interval.point(40), DrillersLog.bottom(log));
-    assertEquals(Interval.point(0), DrillersLog.gap(log));
-    assertEquals(Interval.point(0), DrillersLog.overturn(log));
+    assertEquals(Interval.point(0), of(DrillersLog::top, log));
+    assertEquals(Interval.point(40), of(DrillersLog::bottom, log));
+    assertEquals(Interval.point(0), of(DrillersLog::gap, log));
+    assertEquals(Interval.point(0), of(DrillersLog::overturn, log));
   }
 
   @Test
   void aLayerUpsideDownLeavesNoGap() {
     List<Layer> log = List.of(layer(6, 0), layer(6, 40));
-    assertEquals(Interval.point(6), DrillersLog.overturn(log));
-    assertEquals(Interval.point(0), DrillersLog.gap(log));
+    assertEquals(Interval.point(6), of(DrillersLog::overturn, log));
+    assertEquals(Interval.point(0), of(DrillersLog::gap, log));
   }
 
   @Test
   void aLayerWithinAnotherLeavesNoGap() {
     assertEquals(
-        Interval.point(0), DrillersLog.gap(List.of(layer(0, 40), layer(6, 9), layer(20, 30))));
+        Interval.point(0), of(DrillersLog::gap, List.of(layer(0, 40), layer(6, 9), layer(20, 30))));
   }
 
   @Test
@@ -44,17 +51,17 @@ final class DrillersLogTest {
         List.of(
             new Layer(Interval.ALL, Interval.point(6), "clay"),
             new Layer(Interval.ALL, Interval.point(40), "sand"));
-    assertEquals(Interval.point(0), DrillersLog.gap(log));
-    assertEquals(Interval.point(40), DrillersLog.bottom(log));
-    assertEquals(Interval.ALL, DrillersLog.top(List.of()));
-    assertEquals(Interval.ALL, DrillersLog.bottom(List.of()));
+    assertEquals(Interval.point(0), of(DrillersLog::gap, log));
+    assertEquals(Interval.point(40), of(DrillersLog::bottom, log));
+    assertEquals(Interval.ALL, of(DrillersLog::top, List.of()));
+    assertEquals(Interval.ALL, of(DrillersLog::bottom, List.of()));
   }
 
   @Test
   void whatFollowsALayerWithoutBottomLeavesNoGap() {
     List<Layer> log =
         List.of(layer(0, 3), new Layer(Interval.point(3), Interval.ALL, "clay"), layer(20, 30));
-    assertEquals(Interval.point(0), DrillersLog.gap(log));
+    assertEquals(Interval.point(0), of(DrillersLog::gap, log));
   }
 
   @Test
@@ -63,7 +70,7 @@ final class DrillersLogTest {
         List.of(
             new Layer(Interval.point(0), new Interval(5, 6), "clay"),
             new Layer(new Interval(8, 10), Interval.point(40), "sand"));
-    assertEquals(new Interval(2, 5), DrillersLog.gap(log));
+    assertEquals(new Interval(2, 5), of(DrillersLog::gap, log));
   }
 
   @Test
@@ -84,9 +91,9 @@ final class DrillersLogTest {
       }
       Collections.shuffle(layers, random);
       String which = "seed " + seed + ", log " + log + " " + layers;
-      assertEquals(Interval.point(widest), DrillersLog.gap(layers), which);
-      assertEquals(Interval.point(first), DrillersLog.top(layers), which);
-      assertEquals(Interval.point(at), DrillersLog.bottom(layers), which);
+      assertEquals(Interval.point(widest), of(DrillersLog::gap, layers), which);
+      assertEquals(Interval.point(first), of(DrillersLog::top, layers), which);
+      assertEquals(Interval.point(at), of(DrillersLog::bottom, layers), which);
     }
   }
 }
