@@ -60,8 +60,9 @@ class TwinsTest {
         // As each rule is judged: of one subject only the worst is kept.
         byte[] a = one.asJudged();
         byte[] b = two.asJudged();
+        boolean isOfOneText = isOfOneDay(us);
         for (int rule = 0; rule < a.length; rule++) {
-          if (hasSeveralTexts(pack.rules().get(rule))) {
+          if (!isOfOneText && hasSeveralTexts(pack.rules().get(rule))) {
             continue;
           }
           compared++;
@@ -78,7 +79,18 @@ class TwinsTest {
     assertTrue(compared > 100_000);
   }
 
-  /** Which text decides may hang on a figure that no margin shows. */
+  /**
+   * Whether one day decides which text of a rule is in force. Where several may be, the outcome
+   * hangs on the limits of all, of which a margin shows one.
+   */
+  private static boolean isOfOneDay(WellRecord record) {
+    int completed = CATALOGUE.index("dates.completed");
+    String covers = record.choice(CATALOGUE.index("record.covers"));
+    return record.isGiven(completed)
+        && record.lo(completed) == record.hi(completed)
+        && !"pump".equals(covers);
+  }
+
   private static boolean hasSeveralTexts(Rule rule) {
     return rule.textSources().size() > 1;
   }
