@@ -19,7 +19,7 @@ import org.wellcurb.record.Entry;
  * @param bottom the entry of the lower end where its cells hold both ends of an interval; null
  *     where they do not
  * @param why why the entry and the unit were guessed
- * @param doubts what somebody should look at, beside a unit that nothing states
+ * @param doubts what somebody should look at, beside a unit that nothing states, or that changes
  */
 public record ColumnGuess(
     ColumnSurvey survey,
@@ -67,6 +67,11 @@ public record ColumnGuess(
   public List<String> toLookAt() {
     List<String> all = new ArrayList<>(doubts);
     Unit unit = unit();
+    if (unit != null && written.unitFrom().isEmpty() && survey.changesUnit()) {
+      all.add(
+          "the last figures lie a factor of about 3.28 from the first: feet above and metres"
+              + " below, or the other way?");
+    }
     if (written.isUnitUnsaid() && unit != null) {
       all.add("nothing states its unit; " + unit.symbol() + " is a guess");
     }

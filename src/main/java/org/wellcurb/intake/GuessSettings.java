@@ -139,11 +139,6 @@ final class GuessSettings {
     if (column.units().keySet().stream().map(Unit::system).distinct().count() > 1) {
       doubts.add("cells name units of both systems: " + symbols());
     }
-    if (column.changesUnit()) {
-      doubts.add(
-          "the last figures lie a factor of about 3.28 from the first: feet above and metres"
-              + " below, or the other way?");
-    }
     Unit stated = header.unit();
     if (stated != null) {
       why.append("; it states ").append(stated.symbol());
