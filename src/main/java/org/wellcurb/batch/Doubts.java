@@ -22,6 +22,9 @@ final class Doubts {
   /** Nines that are rarer may well be figures. */
   private static final long ONE_IN_MANY = 500;
 
+  /** So many depths show how they are rounded; of unrounded ones a fifth are multiples of five. */
+  private static final long ENOUGH = 50;
+
   private Doubts() {}
 
   /** What is to be said of the cells of a column. */
@@ -43,6 +46,10 @@ final class Doubts {
     }
     if (seen.changesUnit()) {
       doubts.add(new ColumnDoubt("unit_changes", 0, List.of()));
+    }
+    if (seen.depths() >= ENOUGH && seen.roundedDepths() * 10 >= seen.depths() * 8) {
+      doubts.add(
+          new ColumnDoubt("rounded", seen.roundedDepths(), List.of(Long.toString(seen.depths()))));
     }
     if (seen.emptyDays() > 0) {
       doubts.add(new ColumnDoubt("empty_days", seen.emptyDays(), List.of()));

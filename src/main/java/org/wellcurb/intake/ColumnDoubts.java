@@ -2,8 +2,11 @@ package org.wellcurb.intake;
 
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.wellcurb.quantity.Unit;
+import org.wellcurb.quantity.Units;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
 import org.wellcurb.record.Kind;
@@ -35,13 +38,25 @@ public final class ColumnDoubts {
   private static final double[] LEAST = new double[KINDS.length];
   private static final double[] MOST = new double[KINDS.length];
 
+  /** Depths and levels, which people round: each in feet or metres. */
+  private static final boolean[] DEPTHS = new boolean[KINDS.length];
+
+  private static final double ROUND = 5;
+
+  /** For each unit the rounded step in SI; 0 for one that no depth is in. */
+  private static final double[] STEPS = new double[Units.all().size()];
+
   static {
+    for (Unit unit : List.of(Units.FOOT, Units.METRE)) {
+      STEPS[unit.id()] = ROUND * unit.factor();
+    }
     for (Entry entry : Catalogue.standard().entries()) {
       int i = entry.index();
       KINDS[i] = entry.kind() == Kind.DATE ? DATE : entry.kind().isAmount() ? AMOUNT : 0;
       USUAL_ZEROS[i] = UsualZeros.isUsual(entry);
       LEAST[i] = entry.plausible().lo();
       MOST[i] = entry.plausible().hi();
+      DEPTHS[i] = entry.datum().isMovable();
     }
   }
 
@@ -49,6 +64,8 @@ public final class ColumnDoubts {
   private final Sizes sizes = new Sizes();
   private final Map<String, Long> ninesTexts = new TreeMap<>(Inputs.CODE_POINTS);
   private long nines;
+  private long depths;
+  private long rounded;
   private long beyondCount;
   private long zeros;
   private long emptyDays;
@@ -77,10 +94,22 @@ public final class ColumnDoubts {
       zeros += USUAL_ZEROS[entry] ? 0 : 1;
     } else if (lo == hi) {
       sizes.add(lo);
+      if (DEPTHS[entry]) {
+        depth(lo, record.unitId(entry));
+      }
       if (record.isNines(entry)) {
         nines++;
         count(ninesTexts, record.written(entry), 1);
       }
+    }
+  }
+
+  private void depth(double si, int unit) {
+    double step = unit < 0 ? 0 : STEPS[unit];
+    if (step > 0) {
+      double steps = si / step;
+      depths++;
+      rounded += Math.abs(steps - Math.rint(steps)) < 1e-6 ? 1 : 0;
     }
   }
 
@@ -121,6 +150,8 @@ public final class ColumnDoubts {
     nines += later.nines;
     later.ninesTexts.forEach((text, times) -> count(ninesTexts, text, times));
     zeros += later.zeros;
+    depths += later.depths;
+    rounded += later.rounded;
     emptyDays += later.emptyDays;
     dayFirst += later.dayFirst;
     monthFirst += later.monthFirst;
@@ -145,6 +176,16 @@ public final class ColumnDoubts {
   /** How often each of the first such texts was met. */
   public Map<String, Long> ninesTexts() {
     return Collections.unmodifiableMap(ninesTexts);
+  }
+
+  /** Depths and levels of a single figure in feet or metres. */
+  public long depths() {
+    return depths;
+  }
+
+  /** How many of them are multiples of five, as they were written. */
+  public long roundedDepths() {
+    return rounded;
   }
 
   /** Zeros that were taken as figures where one does not expect many. */

@@ -301,6 +301,10 @@ class RealBatchesTest {
     for (int i = 0; i < 60; i++) {
       assertEquals("meets", outcome("H-" + i, "intake-off-bottom"));
     }
+    String note = "60 of 60 figures are multiples of 5";
+    assertEquals(3, page("index.html").split(note, -1).length, "of the depth and of the pump");
+    run("heaped.csv", text.toString().replace("0,submersible", "3,submersible"));
+    assertEquals(2, page("index.html").split(note, -1).length, "of the pump only");
   }
 
   @Test
