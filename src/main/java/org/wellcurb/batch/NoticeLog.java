@@ -58,6 +58,7 @@ final class NoticeLog {
       said(deciding.limitText());
       out.writeBoolean(deciding.isDate());
       said(deciding.subject());
+      said(deciding.limitName());
       out.writeInt(finding.text());
       out.writeDouble(finding.olderDay());
     } catch (IOException e) {
@@ -119,6 +120,7 @@ final class NoticeLog {
             text(in),
             text(in),
             in.readBoolean(),
+            text(in),
             text(in));
     return new Noted(
         licence,

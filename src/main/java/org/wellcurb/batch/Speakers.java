@@ -40,6 +40,9 @@ final class Speakers {
     Deciding deciding = finding.deciding();
     boolean isRange =
         !deciding.valueText().isEmpty() && (deciding.isDate() || deciding.unit() != null);
-    return isRange || !deciding.subject().isEmpty() || !finding.possibleReading().isEmpty();
+    return isRange
+        || !deciding.subject().isEmpty()
+        || !deciding.limitName().isEmpty()
+        || !finding.possibleReading().isEmpty();
   }
 }

@@ -21,6 +21,8 @@ import org.wellcurb.quantity.Unit;
  * @param isDate true where value and limit are days since 1970-01-01
  * @param subject what was compared, in words, where that is not the entry itself but something
  *     worked out from it; empty otherwise
+ * @param limitName what the limit is, in words, where it is another entry, or a day reckoned from
+ *     one; empty otherwise
  */
 public record Deciding(
     String entry,
@@ -32,7 +34,34 @@ public record Deciding(
     String valueText,
     String limitText,
     boolean isDate,
-    String subject) {
+    String subject,
+    String limitName) {
+
+  /** A comparison with a limit that is a figure of its own. */
+  public Deciding(
+      String entry,
+      String written,
+      double value,
+      @Nullable Unit unit,
+      double limit,
+      double margin,
+      String valueText,
+      String limitText,
+      boolean isDate,
+      String subject) {
+    this(
+        entry,
+        written,
+        value,
+        unit,
+        limit,
+        margin,
+        valueText,
+        limitText,
+        isDate,
+        subject,
+        /* limitName= */ "");
+  }
 
   /** A comparison of the entry itself. */
   public Deciding(

@@ -49,7 +49,8 @@ final class DecidingPart {
         d.valueText(),
         d.isDate() ? d.limitText() : Wanted.opposite(d.limitText()),
         d.isDate(),
-        d.subject());
+        d.subject(),
+        d.limitName());
   }
 
   private Deciding among(Expr.Condition whole, List<Expr.Condition> parts, boolean wantsLeast) {

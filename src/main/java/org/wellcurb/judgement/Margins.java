@@ -111,7 +111,7 @@ final class Margins {
       margin = relation == Relation.EQUAL ? -Math.abs(value - bound) : Math.abs(value - bound);
     }
     if (subject.dimension().equals(Dimension.DATE)) {
-      return date(key, text, v, value, bound, margin, named(subject));
+      return date(key, text, v, value, bound, margin, named(subject), limitName(limit));
     }
     Unit unit = UnitOf.amount(subject, at);
     // What counts as equal in a comparison is at no distance from its limit.
@@ -127,7 +127,15 @@ final class Margins {
         v.isPoint() ? "" : speech.interval(v, unit),
         Double.isInfinite(bound) && !l.isAll() ? speech.interval(l, unit) : "",
         false,
-        named(subject));
+        named(subject),
+        limit instanceof Expr.EntryAmount ? limitName(limit) : "");
+  }
+
+  /** What a limit is that hangs on entries of the form; empty for a figure. */
+  private String limitName(Expr.Amount limit) {
+    return at.reads(limit).isEmpty()
+        ? ""
+        : named.computeIfAbsent(limit, any -> Sentence.of(limit, speech));
   }
 
   /** What was compared, where it is more than an entry. */
@@ -135,12 +143,7 @@ final class Margins {
     if (subject instanceof Expr.EntryAmount) {
       return "";
     }
-    String said = named.get(subject);
-    if (said == null) {
-      said = Sentence.of(subject, speech);
-      named.put(subject, said);
-    }
-    return said;
+    return named.computeIfAbsent(subject, any -> Sentence.of(subject, speech));
   }
 
   private Deciding date(
@@ -150,7 +153,8 @@ final class Margins {
       double value,
       double bound,
       double margin,
-      String subject) {
+      String subject,
+      String limitName) {
     return new Deciding(
         key,
         text,
@@ -161,7 +165,8 @@ final class Margins {
         v.isPoint() ? "" : speech.days(v.lo(), v.hi()),
         "",
         true,
-        subject);
+        subject,
+        limitName);
   }
 
   private static double finite(double x) {

@@ -94,7 +94,7 @@ public final class FindingSentence {
     String limit =
         Double.isNaN(deciding.limit())
             ? deciding.limitText()
-            : print(deciding.limit(), unit, isTidy);
+            : named(print(deciding.limit(), unit, isTidy), deciding);
     if (limit.isEmpty()) {
       return words.say("finding.is", label, value);
     }
@@ -118,6 +118,13 @@ public final class FindingSentence {
             ? (below ? "finding.fits.below" : "finding.fits.above")
             : (below ? "finding.below" : "finding.above");
     return words.say(key, label, value, limit, amounts.difference(margin, unit));
+  }
+
+  /** A limit, and what it is where it is another entry. */
+  private String named(String limit, Deciding deciding) {
+    return deciding.limitName().isEmpty()
+        ? limit
+        : limit + " (" + deciding.limitName() + ")";
   }
 
   /** True if what is worked out still differs from its limit where both are rounded for people. */
