@@ -3,6 +3,7 @@ package org.wellcurb.batch;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.report.KindCounts;
 import org.wellcurb.report.RecordLine;
+import org.wellcurb.screening.Harm;
 
 /**
  * What a record must come before to be listed, or to get a sheet, as far as the parts merged so far
@@ -29,16 +30,16 @@ final class Bars {
     return asksFrom;
   }
 
-  boolean mayBeListed(KindCounts kinds, String file, long row) {
-    return isBefore(kinds, file, row, lines);
+  boolean mayBeListed(KindCounts kinds, Harm harm, String file, long row) {
+    return isBefore(kinds, harm, file, row, lines);
   }
 
-  boolean mayHaveSheet(KindCounts kinds, String file, long row) {
-    return isBefore(kinds, file, row, sheets);
+  boolean mayHaveSheet(KindCounts kinds, Harm harm, String file, long row) {
+    return isBefore(kinds, harm, file, row, sheets);
   }
 
   /** True if a record with these findings comes before a bar; null is none. */
-  static boolean isBefore(KindCounts kinds, String file, long row, @Nullable RecordLine bar) {
-    return bar == null || bar.isAfter(kinds, file, row);
+  static boolean isBefore(KindCounts kinds, Harm harm, String file, long row, @Nullable RecordLine bar) {
+    return bar == null || bar.isAfter(kinds, harm, file, row);
   }
 }

@@ -20,12 +20,10 @@ import org.wellcurb.report.ByteText;
 import org.wellcurb.report.Cap;
 import org.wellcurb.report.FindingsCsv;
 import org.wellcurb.report.FindingsGeoJson;
-import org.wellcurb.report.FirstFinding;
 import org.wellcurb.report.KindCounts;
 import org.wellcurb.report.MapCells;
 import org.wellcurb.report.OutcomesCsv;
 import org.wellcurb.report.Place;
-import org.wellcurb.report.RecordLine;
 import org.wellcurb.report.RecordsCsv;
 import org.wellcurb.report.SetAsideCsv;
 import org.wellcurb.report.SetAsideLine;
@@ -70,8 +68,8 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
   /** By pack: where its rules begin, were those of all packs in one row. */
   private final int[] firstRule;
 
-  private final FirstFinding firstFinding;
   private final Speakers speakers;
+  private final Listing listing;
   private final RepeatedTexts texts = new RepeatedTexts();
   private PartResult result;
   private @Nullable Part part;
@@ -82,8 +80,8 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     this.plan = plan;
     this.stop = stop;
     this.answering = new Answering(plan.answers(), plan.repeated());
-    this.firstFinding = new FirstFinding(plan.request().style());
     this.speakers = new Speakers(plan);
+    this.listing = new Listing(plan, speakers);
     this.result = new PartResult(0, 0, 0, plan.maps());
     this.firstRule = RuleGrid.starts(plan.packs());
     this.block = new Block(plan.packs(), plan.request().asOf());
@@ -333,51 +331,26 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
   private void keep(
       WellRecord record,
       int pack,
-      List<Finding> findings,
+      List<Finding> open,
       boolean flagged,
       String driller,
       String installer,
       @Nullable Place where) {
-    SheetsFor sheets = plan.request().sheets();
-    if (!flagged && sheets != SheetsFor.ALL && result.first != null) {
-      return;
-    }
-    KindCounts counts = new KindCounts(kinds[0], kinds[1], kinds[2], kinds[3]);
-    String file = record.file();
-    long row = record.row();
-    // Numbers are compared first: hardly any record comes before what is kept already.
-    boolean mayBeListed =
-        !findings.isEmpty()
-            && plan.bars().mayBeListed(counts, file, row)
-            && Bars.isBefore(counts, file, row, result.lines.bar());
-    boolean mayHaveSheet =
-        (flagged ? sheets != SheetsFor.NONE : sheets == SheetsFor.ALL)
-            && plan.bars().mayHaveSheet(counts, file, row);
-    if (!mayBeListed && !mayHaveSheet && result.first != null) {
-      return;
-    }
-    RecordLine line =
-        new RecordLine(
-            record.id(),
-            file,
-            row,
-            plan.packs().get(pack).id(),
-            driller,
-            installer,
-            counts,
-            outcomes[CANNOT_TELL],
-            firstFinding.of(speakers.said(record, pack, findings)),
-            "",
-            where);
-    if (mayBeListed) {
-      result.lines.offer(line);
-    }
-    long number = Objects.requireNonNull(part).number();
-    if (result.first == null) {
-      result.first = new Flagged(number, place, pack, line, record.copy());
-    }
-    if (mayHaveSheet && result.flagged.wants(new Flagged(number, place, pack, line, record))) {
-      result.flagged.offer(new Flagged(number, place, pack, line, record.copy()));
+    if (flagged || listing.isAnyKept(result)) {
+      listing.keep(
+          new Listing.Screened(
+              Objects.requireNonNull(part).number(),
+              place,
+              pack,
+              record,
+              open,
+              new KindCounts(kinds[0], kinds[1], kinds[2], kinds[3]),
+              flagged,
+              outcomes[CANNOT_TELL],
+              where),
+          driller,
+          installer,
+          result);
     }
   }
 

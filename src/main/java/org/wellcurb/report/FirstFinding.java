@@ -4,6 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.report.words.Words;
 import org.wellcurb.screening.Finding;
+import org.wellcurb.screening.Harm;
 
 /**
  * The finding of a record that a list names: the gravest, in a sentence, and where it is written.
@@ -21,7 +22,7 @@ public final class FirstFinding {
   public String of(List<Finding> findings) {
     @Nullable Finding first = null;
     for (Finding finding : findings) {
-      if (first == null || finding.rule().kind().compareTo(first.rule().kind()) < 0) {
+      if (first == null || Harm.GRAVEST_FIRST.compare(finding.rule(), first.rule()) < 0) {
         first = finding;
       }
     }

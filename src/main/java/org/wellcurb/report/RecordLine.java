@@ -3,6 +3,7 @@ package org.wellcurb.report;
 import java.util.Comparator;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.rulepack.FindingKind;
+import org.wellcurb.screening.Harm;
 
 /**
  * One record in the list of the batch page.
@@ -14,6 +15,7 @@ import org.wellcurb.rulepack.FindingKind;
  * @param driller licence of the driller, as written; empty if not given
  * @param installer licence of the pump installer, as written; empty if not given
  * @param kinds its findings by kind
+ * @param harm what the findings of its gravest kind may do soonest
  * @param cannotTell rules that cannot be told of it
  * @param first its gravest finding as a sentence, with its source; empty if it has none
  * @param sheet address of its sheet from the batch page, such as {@code sheets/w-12.html}; empty if
@@ -28,12 +30,14 @@ public record RecordLine(
     String driller,
     String installer,
     KindCounts kinds,
+    Harm harm,
     long cannotTell,
     String first,
     String sheet,
     @Nullable Place where) {
+  private static final int HARMS = Harm.values().length;
 
-  /** A record that no map shows. */
+  /** A record that no map shows, and whose findings may harm nobody soon. */
   public RecordLine(
       String recordId,
       String file,
@@ -45,15 +49,29 @@ public record RecordLine(
       long cannotTell,
       String first,
       String sheet) {
-    this(recordId, file, row, pack, driller, installer, kinds, cannotTell, first, sheet, null);
+    this(
+        recordId,
+        file,
+        row,
+        pack,
+        driller,
+        installer,
+        kinds,
+        Harm.OTHER,
+        cannotTell,
+        first,
+        sheet,
+        /* where= */ null);
   }
 
   /**
-   * The order of the list: most deficiencies, then discrepancies, omissions, advisories; among
-   * equals by file (code point) and row, so that the order does not hang on the workers.
+   * The order of the list: by the gravest kind of finding, by the harm that those may do, then most
+   * deficiencies, discrepancies, omissions, advisories; among equals by file (code point) and row,
+   * so that the order does not hang on the workers.
    */
   public static final Comparator<RecordLine> WORST_FIRST =
-      Comparator.<RecordLine>comparingLong(line -> -line.kinds.deficiency())
+      Comparator.<RecordLine>comparingInt(line -> rank(line.kinds, line.harm))
+          .thenComparingLong(line -> -line.kinds.deficiency())
           .thenComparingLong(line -> -line.kinds.discrepancy())
           .thenComparingLong(line -> -line.kinds.omission())
           .thenComparingLong(line -> -line.kinds.advisory())
@@ -61,7 +79,11 @@ public record RecordLine(
           .thenComparingLong(RecordLine::row);
 
   /** True if a record with these findings would come before this line. */
-  public boolean isAfter(KindCounts others, String otherFile, long otherRow) {
+  public boolean isAfter(KindCounts others, Harm otherHarm, String otherFile, long otherRow) {
+    int ranks = Integer.compare(rank(others, otherHarm), rank(kinds, harm));
+    if (ranks != 0) {
+      return ranks < 0;
+    }
     for (FindingKind kind : FindingKind.values()) {
       if (others.of(kind) != kinds.of(kind)) {
         return others.of(kind) > kinds.of(kind);
@@ -71,9 +93,29 @@ public record RecordLine(
     return files != 0 ? files < 0 : otherRow < row;
   }
 
+  private static int rank(KindCounts kinds, Harm harm) {
+    for (FindingKind kind : FindingKind.values()) {
+      if (kinds.of(kind) > 0) {
+        return kind.ordinal() * HARMS + harm.ordinal();
+      }
+    }
+    return Integer.MAX_VALUE;
+  }
+
   /** The same line with the address of a sheet. */
   public RecordLine withSheet(String address) {
     return new RecordLine(
-        recordId, file, row, pack, driller, installer, kinds, cannotTell, first, address, where);
+        recordId,
+        file,
+        row,
+        pack,
+        driller,
+        installer,
+        kinds,
+        harm,
+        cannotTell,
+        first,
+        address,
+        where);
   }
 }

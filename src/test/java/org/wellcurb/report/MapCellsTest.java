@@ -15,6 +15,7 @@ import org.wellcurb.report.drawing.BatchMap;
 import org.wellcurb.report.drawing.Drawing;
 import org.wellcurb.report.words.Language;
 import org.wellcurb.report.words.Words;
+import org.wellcurb.screening.Harm;
 
 /** The squares of a map come out the same whatever the order and the parts. */
 class MapCellsTest {
@@ -106,7 +107,8 @@ class MapCellsTest {
 
   private static RecordLine line(String id, @Nullable Place where, String sheet) {
     KindCounts kinds = new KindCounts(1, 0, 0, 0);
-    return new RecordLine(id, "f.csv", 2, "p", "", "", kinds, 0, "too deep", sheet, where);
+    return new RecordLine(
+        id, "f.csv", 2, "p", "", "", kinds, Harm.OTHER, 0, "too deep", sheet, where);
   }
 
   @Test

@@ -13,6 +13,7 @@ import org.wellcurb.record.CellReader;
 import org.wellcurb.record.CellStyle;
 import org.wellcurb.record.RecordFiller;
 import org.wellcurb.record.WellRecord;
+import org.wellcurb.screening.Harm;
 
 /** What is written the quick way is what the long way would write. */
 class QuickLinesTest {
@@ -121,7 +122,7 @@ class QuickLinesTest {
       RecordLine two = line(random);
       assertEquals(
           RecordLine.WORST_FIRST.compare(one, two) < 0,
-          two.isAfter(one.kinds(), one.file(), one.row()),
+          two.isAfter(one.kinds(), one.harm(), one.file(), one.row()),
           () -> "seed " + seed + ": " + one + " " + two);
     }
   }
@@ -130,6 +131,8 @@ class QuickLinesTest {
     KindCounts kinds =
         new KindCounts(random.nextInt(2), random.nextInt(2), random.nextInt(2), random.nextInt(2));
     String file = random.nextBoolean() ? "a.csv" : "b.csv";
-    return new RecordLine("W1", file, random.nextInt(3), "pack", "", "", kinds, 0, "", "");
+    Harm harm = Harm.values()[random.nextInt(3)];
+    return new RecordLine(
+        "W1", file, random.nextInt(3), "pack", "", "", kinds, harm, 0, "", "", /* where= */ null);
   }
 }
