@@ -23,11 +23,12 @@ import org.wellcurb.report.Outputs;
 import org.wellcurb.report.SafeNames;
 import org.wellcurb.rulepack.Pack;
 import org.wellcurb.screening.Finding;
+import org.wellcurb.screening.Harm;
 
 /**
  * Writes the correction notices, and beside each the table to fill in and return. A notice asks
  * about what falls short of a limit, contradicts itself or is left out; advisories are nobody's
- * duty, so it leaves them out.
+ * duty, so it leaves them out and says how many there are.
  */
 final class NoticeFiles {
   private final Plan plan;
@@ -43,10 +44,12 @@ final class NoticeFiles {
     final String licence;
     final List<Finding> findings = new ArrayList<>();
     final List<Pack> packs = new ArrayList<>();
+    final long advisories;
     long total;
 
-    Kept(String licence) {
-      this.licence = licence;
+    Kept(ContractorLine line) {
+      this.licence = line.licence();
+      this.advisories = line.kinds().advisory();
     }
   }
 
@@ -70,7 +73,7 @@ final class NoticeFiles {
       if (!line.licence().isBlank() && line.kinds().total() > line.kinds().advisory()) {
         asked++;
         if (chosen.size() < plan.request().notices().most()) {
-          chosen.put(NameFold.of(line.licence()), new Kept(line.licence()));
+          chosen.put(NameFold.of(line.licence()), new Kept(line));
         }
       }
     }
@@ -111,25 +114,46 @@ final class NoticeFiles {
   private void write(String key, Kept kept, SafeNames names) throws IOException, RunFailure {
     String page = names.name(kept.licence, ".html");
     String table = page.substring(0, page.length() - ".html".length()) + ".csv";
+    List<Finding> findings = gravestFirst(kept.findings);
     NoticeView view =
         new NoticeView(
             kept.licence,
             plan.request().asOf(),
             plan.request().asOf().plusDays(plan.request().notices().replyDays()),
             kept.packs,
-            kept.findings,
+            findings,
             kept.total,
+            kept.advisories,
             table,
             List.of());
     Path notices = folder.resolve(Outputs.NOTICES);
     String html = page(view);
     Files.write(notices.resolve(page), html.getBytes(StandardCharsets.UTF_8));
     ByteText answers = new ByteText().put(AnswersCsv.HEADER);
-    for (int i = 0; i < kept.findings.size(); i++) {
-      AnswersCsv.put(answers, i + 1, kept.licence, kept.findings.get(i));
+    for (int i = 0; i < findings.size(); i++) {
+      AnswersCsv.put(answers, i + 1, kept.licence, findings.get(i));
     }
     ReportFiles.write(notices.resolve(table), answers);
     addresses.put(key, Outputs.NOTICES + "/" + page);
+  }
+
+  /** The findings of each record in the order of {@link Harm}; records stay as they came. */
+  private static List<Finding> gravestFirst(List<Finding> findings) {
+    List<Finding> ordered = new ArrayList<>();
+    int from = 0;
+    for (int to = 1; to <= findings.size(); to++) {
+      if (to == findings.size() || !isOfOneRecord(findings.get(from), findings.get(to))) {
+        ordered.addAll(Harm.gravestFirst(findings.subList(from, to)));
+        from = to;
+      }
+    }
+    return ordered;
+  }
+
+  private static boolean isOfOneRecord(Finding one, Finding other) {
+    return one.row() == other.row()
+        && one.file().equals(other.file())
+        && one.recordId().equals(other.recordId());
   }
 
   private String page(NoticeView view) throws RunFailure {

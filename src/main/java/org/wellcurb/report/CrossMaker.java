@@ -155,7 +155,7 @@ final class CrossMaker {
           words.say(
               "cross.rules.line",
               words.say(group, hint.group()),
-              hint.title(),
+              style.own(hint.title()),
               share(hint.share()),
               percent(hint.othersShare()),
               q(hint.q())));

@@ -1,5 +1,6 @@
 package org.wellcurb.report;
 
+import java.util.Set;
 import org.wellcurb.judgement.Explanation;
 
 /**
@@ -9,6 +10,9 @@ import org.wellcurb.judgement.Explanation;
  * @param anchor its place on the page
  * @param kind kind of finding, in lower case
  * @param ruleId id of the rule
+ * @param entry key of the entry that decided; may be empty
+ * @param reads keys of the entries that the rule holds against something
+ * @param whose who answers for it, with the licence
  * @param title what the rule asks
  * @param sentence what is wrong
  * @param near how near to the limit, where rounding of the written figure could turn it; may be
@@ -25,6 +29,9 @@ public record FindingView(
     String anchor,
     String kind,
     String ruleId,
+    String entry,
+    Set<String> reads,
+    String whose,
     String title,
     String sentence,
     String near,
@@ -33,4 +40,8 @@ public record FindingView(
     String remedy,
     SourceLine source,
     String reading,
-    String settled) {}
+    String settled) {
+  public FindingView {
+    reads = Set.copyOf(reads);
+  }
+}

@@ -10,14 +10,15 @@ import org.wellcurb.judgement.Explanation;
 import org.wellcurb.judgement.Outcome;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.record.Entry;
+import org.wellcurb.record.WellRecord;
 import org.wellcurb.report.words.Letters;
 import org.wellcurb.report.words.Words;
-import org.wellcurb.rulepack.FindingKind;
 import org.wellcurb.screening.Finding;
+import org.wellcurb.screening.Harm;
 import org.wellcurb.screening.RecordResult;
 import org.wellcurb.screening.RuleResult;
 
-/** The findings of a record as its sheet shows them: gravest kind first, then the pack's order. */
+/** The findings of a record as its sheet shows them: in the order of {@link Harm#gravestFirst}. */
 final class FindingViews {
   private final RecordResult result;
   private final Words words;
@@ -36,12 +37,8 @@ final class FindingViews {
 
   List<FindingView> all() {
     List<FindingView> views = new ArrayList<>();
-    for (FindingKind kind : FindingKind.values()) {
-      for (Finding finding : result.findings()) {
-        if (finding.rule().kind() == kind) {
-          views.add(view(finding, Letters.at(views.size())));
-        }
-      }
+    for (Finding finding : Harm.gravestFirst(result.findings())) {
+      views.add(view(finding, Letters.at(views.size())));
     }
     return views;
   }
@@ -53,6 +50,9 @@ final class FindingViews {
         "finding-" + letter.toLowerCase(Locale.ROOT),
         finding.rule().kind().label(),
         finding.rule().id(),
+        finding.deciding().entry(),
+        RuleReads.of(finding.rule()),
+        whose(finding),
         ruleWords.title(finding.rule()),
         sentence.of(finding),
         near(finding.deciding()),
@@ -62,6 +62,20 @@ final class FindingViews {
         SourceLine.of(finding.source(), words),
         finding.possibleReading(),
         settled(settled.apply(finding)));
+  }
+
+  private String whose(Finding finding) {
+    WellRecord record = result.record();
+    String licence = Whose.licence(record, finding);
+    String installer = Whose.installer(record);
+    boolean isInstallers = Whose.isInstallers(record, finding);
+    if (licence.isEmpty()) {
+      return words.say(isInstallers ? "whose.installer" : "whose.driller");
+    }
+    // Whoever of the two is named answers for the other, too.
+    boolean isTheirs =
+        isInstallers ? !installer.isEmpty() : Whose.driller(record).isEmpty();
+    return words.say(isTheirs ? "whose.installer.licence" : "whose.driller.licence", licence);
   }
 
   private String settled(@Nullable Settlement settlement) {

@@ -11,9 +11,10 @@ import org.wellcurb.screening.Tally;
  *
  * @param columns the contractors
  * @param rows the rules
+ * @param empty how many rules no contractor shown falls short of, as a sentence; empty if none
  * @param cut what is left out, as a sentence; empty where nothing is
  */
-public record GridPage(List<Column> columns, List<Row> rows, String cut) {
+public record GridPage(List<Column> columns, List<Row> rows, String empty, String cut) {
   private static final int WIDTH = 44;
 
   public GridPage {
@@ -71,6 +72,10 @@ public record GridPage(List<Column> columns, List<Row> rows, String cut) {
       String title = tally.pack().rules().get(row.rule()).title();
       rows.add(new Row(title, tally.pack().id(), row.all(), cells));
     }
+    List<Row> told =
+        rows.stream().filter(row -> row.cells().stream().anyMatch(cell -> cell.count() > 0)).toList();
+    int left = rows.size() - told.size();
+    String empty = left == 0 ? "" : words.count("grid.empty", left);
     boolean isCut = rows.size() < view.rules() || columns.size() < view.licences();
     String cut =
         isCut
@@ -82,7 +87,7 @@ public record GridPage(List<Column> columns, List<Row> rows, String cut) {
                 view.licences(),
                 Cap.GRID_RULES.rest())
             : "";
-    return new GridPage(columns, rows, cut);
+    return new GridPage(columns, told, empty, cut);
   }
 
   /** The share as a filled bar; where the records are few, as an open one with broken edges. */

@@ -21,6 +21,8 @@ import org.wellcurb.screening.Tally;
 
 /** Makes what the batch page shows. */
 final class IndexMaker {
+  private static final String RECORDS = "#records";
+
   private final BatchView batch;
   private final PageStyle style;
   private final Words words;
@@ -143,31 +145,41 @@ final class IndexMaker {
   }
 
   private List<Step> steps(List<RuleRow> rules) {
-    List<String> steps = new ArrayList<>();
-    if (batch.setAside() > 0) {
-      steps.add(words.count("batch.first.aside", batch.setAside()));
-    }
+    List<Step> steps = new ArrayList<>();
     if (batch.withDeficiency() > 0) {
-      steps.add(words.count("batch.first.deficiency", batch.withDeficiency(), batch.screened()));
+      steps.add(
+          Step.to(
+              RECORDS,
+              words.count("batch.first.deficiency", batch.withDeficiency(), batch.screened())));
     } else if (batch.withFindings() > 0) {
-      steps.add(words.count("batch.first.finding", batch.withFindings(), batch.screened()));
+      steps.add(
+          Step.to(
+              RECORDS, words.count("batch.first.finding", batch.withFindings(), batch.screened())));
+    }
+    if (batch.setAside() > 0) {
+      steps.add(Step.to("#aside", words.count("batch.first.aside", batch.setAside())));
     }
     if (!rules.isEmpty() && rules.get(0).fallsShort() > 1) {
       steps.add(
-          words.count(
-              "batch.first.rule", rules.get(0).fallsShort(), style.own(rules.get(0).title())));
+          Step.to(
+              "#rules",
+              words.count(
+                  "batch.first.rule", rules.get(0).fallsShort(), style.own(rules.get(0).title()))));
     }
     if (!batch.asks().isEmpty()) {
       AskLine ask = batch.asks().get(0);
       steps.add(
-          words.count("batch.first.ask", ask.outcomes(), words.entry(ask.entry()), ask.records()));
+          Step.to(
+              "#ask",
+              words.count(
+                  "batch.first.ask", ask.outcomes(), words.entry(ask.entry()), ask.records())));
     }
     if (batch.screened() == 0) {
-      steps.add(words.say("batch.first.none"));
+      steps.add(Step.to("#reading", words.say("batch.first.none")));
     } else if (batch.withFindings() == 0) {
-      steps.add(words.say("batch.first.nothing"));
+      steps.add(Step.of(words.say("batch.first.nothing")));
     }
-    return steps.stream().map(text -> new Step(text, List.of())).toList();
+    return steps;
   }
 
   private List<SourceLine> sources() {

@@ -16,10 +16,11 @@ import org.wellcurb.screening.Finding;
  * @param packs packs that judged
  * @param records findings of each record
  * @param cut what was cut, as a sentence; empty if nothing was
+ * @param office whom to answer: the authorities of the packs
  * @param caution what is said on every page
  */
 public record NoticePage(
-    NoticeView view, List<PackLine> packs, List<Noticed> records, String cut, String caution) {
+    NoticeView view, List<PackLine> packs, List<Noticed> records, String cut, String office, String caution) {
 
   /**
    * The findings of one record.
@@ -98,6 +99,9 @@ public record NoticePage(
         shown < view.total()
             ? words.say("cut", shown, view.total(), Cap.FINDINGS_IN_NOTICE.rest())
             : "",
+        String.join(
+            "; ",
+            view.packs().stream().map(pack -> style.own(pack.authority())).distinct().toList()),
         words.say("caution.always"));
   }
 }

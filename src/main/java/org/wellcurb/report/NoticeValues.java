@@ -35,6 +35,8 @@ final class NoticeValues {
     values.put("asOf", page.view().asOf().toString());
     values.put("replyBy", page.view().replyBy().toString());
     values.put("total", page.view().total());
+    values.put("advisories", page.view().advisories());
+    values.put("office", page.office());
     values.put("table", page.view().table());
     values.put("cut", page.cut());
     values.put("records", records);
@@ -80,6 +82,8 @@ final class NoticeValues {
     values.put("asOf", "2026-01-01");
     values.put("replyBy", "2026-01-31");
     values.put("total", 1L);
+    values.put("advisories", 1L);
+    values.put("office", "a");
     values.put("table", "X-1.csv");
     values.put("cut", "");
     values.put(

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.wellcurb.rulepack.Pack;
 import org.wellcurb.screening.Finding;
+import org.wellcurb.screening.Harm;
 
 /**
  * What one contractor is asked to correct or explain.
@@ -12,9 +13,11 @@ import org.wellcurb.screening.Finding;
  * @param asOf as-of date of the run
  * @param replyBy day by which an answer is asked for
  * @param packs packs that judged
- * @param findings findings that fall to the licence (see {@link Whose}), in input order, at most
+ * @param findings findings that fall to the licence (see {@link Whose}), record by
+ *     record in input order, of each the gravest first (see {@link Harm}), at most
  *     {@link Cap#FINDINGS_IN_NOTICE}
  * @param total how many there are
+ * @param advisories points of common practice that fall to the licence and are not asked about
  * @param table name of the table to fill in and return, beside the notice; empty if there is none
  * @param cautions keys of cautions that apply to any of the records
  */
@@ -25,6 +28,7 @@ public record NoticeView(
     List<Pack> packs,
     List<Finding> findings,
     long total,
+    long advisories,
     String table,
     List<String> cautions) {
 

@@ -11,7 +11,10 @@ import org.wellcurb.rulepack.Rule;
 import org.wellcurb.screening.RecordResult;
 import org.wellcurb.screening.RuleResult;
 
-/** All outcomes of a record, grouped; a rule for which another stands is in a group of its own. */
+/**
+ * All outcomes of a record, grouped; a rule for which another stands is in a group of its own, and
+ * so is one that is met by a sample which does not count.
+ */
 final class OutcomeGroups {
   /** The order in which pages show outcomes. */
   static final List<Outcome> ORDER =
@@ -26,6 +29,7 @@ final class OutcomeGroups {
   private final Words words;
   private final RuleWords ruleWords;
   private final Map<String, String> letters = new LinkedHashMap<>();
+  private final SampleDoubts doubts;
   private final Map<String, String> titles = new LinkedHashMap<>();
 
   OutcomeGroups(RecordResult result, List<FindingView> findings, Words words) {
@@ -35,6 +39,7 @@ final class OutcomeGroups {
     for (FindingView finding : findings) {
       letters.put(finding.ruleId(), finding.letter());
     }
+    doubts = new SampleDoubts(findings);
     for (Rule rule : result.pack().rules()) {
       titles.put(rule.id(), ruleWords.title(rule));
     }
@@ -48,11 +53,13 @@ final class OutcomeGroups {
     List<OutcomeGroup> groups = new ArrayList<>();
     for (Outcome outcome : ORDER) {
       List<OutcomeLine> lines = new ArrayList<>();
+      List<OutcomeLine> doubted = new ArrayList<>();
       for (RuleResult each : result.results()) {
         if (each.outcome() == outcome && each.standsFor().isEmpty()) {
-          lines.add(line(each));
+          (doubts.letter(each).isEmpty() ? lines : doubted).add(line(each));
         }
       }
+      groups.add(new OutcomeGroup("outcome.doubted", true, doubted));
       boolean open = outcome == Outcome.CANNOT_TELL || outcome == Outcome.WAIVED;
       groups.add(new OutcomeGroup(key(outcome), open, lines));
     }
@@ -80,6 +87,16 @@ final class OutcomeGroups {
     return counts;
   }
 
+  private List<String> remarks(RuleResult each) {
+    String letter = doubts.letter(each);
+    if (letter.isEmpty()) {
+      return each.explanation().remarks();
+    }
+    List<String> remarks = new ArrayList<>(each.explanation().remarks());
+    remarks.add(words.say("outcome.doubted.why", letter));
+    return remarks;
+  }
+
   private OutcomeLine line(RuleResult each) {
     Rule rule = each.rule();
     return new OutcomeLine(
@@ -90,7 +107,7 @@ final class OutcomeGroups {
         each.explanation().withNumbers(),
         each.explanation().needs().stream().map(words::entry).toList(),
         rule.ask(),
-        each.explanation().remarks(),
+        remarks(each),
         SourceLine.of(rule.source(each.explanation().text()), words),
         each.variance(),
         titles.getOrDefault(each.standsFor(), each.standsFor()));

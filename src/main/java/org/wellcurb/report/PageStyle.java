@@ -52,6 +52,9 @@ public record PageStyle(Language language, UnitsShown units, Map<String, String>
 
   /** A text of a pack or a reader in the language of the pages; empty where there is none. */
   String said(String text) {
+    if (RuleWords.isOurs(text, Words.in(language))) {
+      return text;
+    }
     String own = packTexts.getOrDefault(text, "");
     return own.isEmpty() ? Words.in(language).said(text) : own;
   }

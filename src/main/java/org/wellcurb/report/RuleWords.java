@@ -33,6 +33,14 @@ final class RuleWords {
     return mustApply(rule) == null ? rule.remedy() : words.say("must.apply.remedy");
   }
 
+  /** Whether a text is one that our own rules say in this language, and no pack's. */
+  static boolean isOurs(String text, Words words) {
+    String title = words.say("must.apply.title", "");
+    return text.endsWith(title)
+        || text.equals(words.say("must.apply.because"))
+        || text.equals(words.say("must.apply.remedy"));
+  }
+
   /** The entry that must apply, for a rule of ours; null for a pack's own, which has examples. */
   private static @Nullable String mustApply(Rule rule) {
     @Nullable Formula require = rule.program().texts().get(0).require();

@@ -10,8 +10,6 @@ import java.util.Set;
 import java.util.function.BinaryOperator;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
-import org.wellcurb.formula.Formula;
-import org.wellcurb.judgement.DatedText;
 import org.wellcurb.judgement.Deciding;
 import org.wellcurb.judgement.Outcome;
 import org.wellcurb.judgement.WorkingShown;
@@ -26,6 +24,7 @@ import org.wellcurb.rulepack.PackScope;
 import org.wellcurb.rulepack.Rule;
 import org.wellcurb.screening.Ask;
 import org.wellcurb.screening.Finding;
+import org.wellcurb.screening.PossibleReading;
 import org.wellcurb.screening.RecordResult;
 import org.wellcurb.screening.RuleResult;
 
@@ -57,12 +56,14 @@ final class SheetMaker {
         words.say("place", result.record().file(), result.record().row()),
         PackLine.of(result.pack()),
         asOf.toString(),
+        style.own(result.pack().authority()),
         new Triage(result, findings, style).steps(),
         outcomes.counts(),
         findings,
         asks(),
         result.cautions(),
         sketch.drawings(),
+        result.readings().stream().map(PossibleReading::reading).toList(),
         sketch.missing(),
         outcomes.all(),
         result.workings().stream().filter(each -> each.lacking().isEmpty()).toList(),
@@ -79,7 +80,7 @@ final class SheetMaker {
       for (Finding each : result.findings()) {
         if (each.rule().id().equals(finding.ruleId())) {
           entries.add(each.deciding().entry());
-          entries.addAll(reads(each.rule()));
+          entries.addAll(RuleReads.of(each.rule()));
         }
       }
       marks.add(
@@ -102,7 +103,7 @@ final class SheetMaker {
     Map<String, Double> limits = new LinkedHashMap<>();
     for (RuleResult each : result.results()) {
       @Nullable Deciding deciding = each.explanation().deciding();
-      if (deciding != null && isToBeReached(deciding)) {
+      if (deciding != null && isToBeReached(deciding) && isFirm(each.rule())) {
         limit(deciding, limits, Math::max);
       }
     }
@@ -111,11 +112,17 @@ final class SheetMaker {
     }
     for (Finding each : result.findings()) {
       // What contradicts another entry has no limit.
-      if (each.rule().kind() != FindingKind.DISCREPANCY) {
+      if (each.rule().kind() != FindingKind.DISCREPANCY && isFirm(each.rule())) {
         limit(each.deciding(), limits, (first, next) -> first);
       }
     }
     return limits;
+  }
+
+  /** False where a limit comes from an entry that may have been meant otherwise. */
+  private boolean isFirm(Rule rule) {
+    return result.readings().stream()
+        .noneMatch(reading -> RuleReads.of(rule).stream().anyMatch(reading::changes));
   }
 
   /** True where more is better. */
@@ -129,18 +136,6 @@ final class SheetMaker {
     if (unit != null && deciding.subject().isEmpty() && !Double.isNaN(deciding.limit())) {
       limits.merge(deciding.entry(), unit.toSi(deciding.limit()), both);
     }
-  }
-
-  /** Entries that a rule's texts read, in order. */
-  private static Set<String> reads(Rule rule) {
-    Set<String> keys = new LinkedHashSet<>();
-    for (DatedText text : rule.program().texts()) {
-      @Nullable Formula require = text.require();
-      if (require != null) {
-        require.reads().forEach(entry -> keys.add(entry.key()));
-      }
-    }
-    return keys;
   }
 
   /** Entries that the same rules wait for are asked for in one breath. */

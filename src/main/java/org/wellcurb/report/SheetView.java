@@ -13,12 +13,14 @@ import org.wellcurb.report.drawing.Drawing;
  * @param place input and row
  * @param pack which pack judged it
  * @param asOf as-of date of the run
+ * @param askOf whom to ask: the authority of the pack
  * @param steps what to do first
  * @param counts outcomes by key of the bundle, in order
  * @param findings what falls short
  * @param asks what to ask for, most useful first
  * @param cautions keys of the cautions that apply
  * @param drawings drawings that the record gives enough for
+ * @param doubts possible readings, which drawings do not follow
  * @param undrawn what is not drawn, and what it takes
  * @param outcomes all outcomes
  * @param workings what the record's numbers imply
@@ -32,12 +34,14 @@ public record SheetView(
     String place,
     PackLine pack,
     String asOf,
+    String askOf,
     List<Step> steps,
     Map<String, Integer> counts,
     List<FindingView> findings,
     List<AskView> asks,
     List<String> cautions,
     List<Drawing> drawings,
+    List<String> doubts,
     List<String> undrawn,
     List<OutcomeGroup> outcomes,
     List<WorkingShown> workings,

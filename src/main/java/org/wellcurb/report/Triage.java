@@ -1,7 +1,10 @@
 package org.wellcurb.report;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
 import org.wellcurb.judgement.Outcome;
 import org.wellcurb.record.Entry;
 import org.wellcurb.record.WellRecord;
@@ -13,37 +16,61 @@ import org.wellcurb.screening.PossibleReading;
 import org.wellcurb.screening.RecordResult;
 import org.wellcurb.screening.RuleResult;
 
-/** What a person must do first about one record: a few sentences in the order of doing. */
+/**
+ * What a person must do first about one record: a few sentences in the order of doing. What a step
+ * settles is not asked again by a later one.
+ */
 final class Triage {
   private static final int ASKS_NAMED = 3;
 
   private final RecordResult result;
   private final List<FindingView> findings;
+  private final PageStyle style;
   private final Words words;
+  private final RuleWords ruleWords;
+  private final Amounts amounts;
+  private final Urgent urgent;
   private final List<Step> steps = new ArrayList<>();
 
-  private final Amounts amounts;
+  /** Findings that no step has named yet. */
+  private final List<FindingView> left;
 
   Triage(RecordResult result, List<FindingView> findings, PageStyle style) {
     this.result = result;
     this.findings = findings;
+    this.style = style;
     words = Words.in(style.language());
+    ruleWords = new RuleWords(words);
     amounts = new Amounts(words, style.units());
+    urgent = new Urgent(result.record());
+    left = new ArrayList<>(findings);
   }
 
   List<Step> steps() {
+    if (findings.isEmpty()) {
+      steps.add(Step.of(nothing()));
+    }
+    water();
     unreadable();
     readings();
     farOff();
+    Set<String> contradicted = contradicted();
+    limits("first.deficiency", view -> !hangsOn(view, contradicted));
     kind(FindingKind.DISCREPANCY);
-    kind(FindingKind.DEFICIENCY);
+    limits("first.hangs", view -> true);
     kind(FindingKind.OMISSION);
     asks();
+    person();
     kind(FindingKind.ADVISORY);
-    if (findings.isEmpty()) {
-      steps.add(0, new Step(nothing(), List.of()));
-    }
     return steps;
+  }
+
+  /** Before anything else: what the sample says of the water that people drink. */
+  private void water() {
+    String key = urgent.key();
+    if (!key.isEmpty()) {
+      add(words.say(key), take(view -> urgent.isAbout(view.entry())), true);
+    }
   }
 
   private void unreadable() {
@@ -55,20 +82,23 @@ final class Triage {
       }
     }
     if (!labels.isEmpty()) {
-      add(words.count("first.unreadable", labels.size(), some(labels)), List.of());
+      steps.add(Step.of(words.count("first.unreadable", labels.size(), some(labels))));
     }
   }
 
+  /** What a reading would settle is named with it, and waits for it. */
   private void readings() {
     for (PossibleReading reading : result.readings()) {
+      List<FindingView> settled = take(view -> reading.settles().contains(view.ruleId()));
       add(
           words.count(
               "first.reading",
-              reading.rules(),
+              Math.max(settled.size(), 1),
               words.entry(reading.entry()),
               reading.written(),
               reading.reading()),
-          List.of());
+          settled,
+          false);
     }
   }
 
@@ -77,7 +107,7 @@ final class Triage {
     WellRecord record = result.record();
     List<String> figures = new ArrayList<>();
     for (Entry entry : record.farOff()) {
-      if (result.readings().stream().noneMatch(each -> each.entry().equals(entry.key()))) {
+      if (result.readings().stream().noneMatch(each -> each.changes(entry.key()))) {
         figures.add(
             words.say(
                 "first.far.figure",
@@ -87,16 +117,42 @@ final class Triage {
       }
     }
     if (!figures.isEmpty()) {
-      add(words.count("first.far", figures.size(), some(figures)), List.of());
+      steps.add(Step.of(words.count("first.far", figures.size(), some(figures))));
+    }
+  }
+
+  /** Entries that contradict each other. */
+  private Set<String> contradicted() {
+    Set<String> keys = new HashSet<>();
+    for (FindingView view : left) {
+      if (isOf(view, FindingKind.DISCREPANCY)) {
+        keys.addAll(view.reads());
+      }
+    }
+    return keys;
+  }
+
+  private static boolean hangsOn(FindingView view, Set<String> contradicted) {
+    return view.reads().stream().anyMatch(contradicted::contains);
+  }
+
+  private void limits(String key, Predicate<FindingView> which) {
+    List<FindingView> some = take(view -> isOf(view, FindingKind.DEFICIENCY) && which.test(view));
+    if (!some.isEmpty()) {
+      String authority = style.own(result.pack().authority());
+      add(words.count(key, some.size(), authority), some, true);
     }
   }
 
   private void kind(FindingKind kind) {
-    List<FindingView> some =
-        findings.stream().filter(each -> each.kind().equals(kind.label())).toList();
+    List<FindingView> some = take(view -> isOf(view, kind));
     if (!some.isEmpty()) {
-      add(words.count("first." + kind.label(), some.size()), some);
+      add(words.count("first." + kind.label(), some.size()), some, true);
     }
+  }
+
+  private static boolean isOf(FindingView view, FindingKind kind) {
+    return view.kind().equals(kind.label());
   }
 
   private void asks() {
@@ -105,8 +161,36 @@ final class Triage {
       labels.add(words.entry(ask.entry()));
     }
     if (!labels.isEmpty()) {
-      add(words.count("first.ask", count(Outcome.CANNOT_TELL), some(labels)), List.of());
+      int rules =
+          (int)
+              untold().stream().filter(each -> !each.explanation().needs().isEmpty()).count();
+      add("#ask", words.count("first.ask", rules, some(labels)));
     }
+  }
+
+  /** What no entry tells. */
+  private void person() {
+    List<String> questions = new ArrayList<>();
+    List<String> others = new ArrayList<>();
+    for (RuleResult each : untold()) {
+      if (!each.rule().ask().isEmpty()) {
+        questions.add(each.rule().ask());
+      } else if (each.explanation().needs().isEmpty()) {
+        others.add(ruleWords.title(each.rule()));
+      }
+    }
+    if (!questions.isEmpty()) {
+      quote(words.count("first.person", questions.size()), questions);
+    }
+    if (!others.isEmpty()) {
+      quote(words.count("first.untold", others.size()), others);
+    }
+  }
+
+  private List<RuleResult> untold() {
+    return result.results().stream()
+        .filter(each -> each.standsFor().isEmpty() && each.outcome() == Outcome.CANNOT_TELL)
+        .toList();
   }
 
   private String nothing() {
@@ -128,7 +212,28 @@ final class Triage {
     return more > 0 ? words.count("and.more", more, named) : named;
   }
 
-  private void add(String text, List<FindingView> about) {
-    steps.add(new Step(text, about));
+  /** The findings of this sort that no step has named yet; now one does. */
+  private List<FindingView> take(Predicate<FindingView> which) {
+    List<FindingView> taken = left.stream().filter(which).toList();
+    left.removeAll(taken);
+    return taken;
+  }
+
+  private void quote(String text, List<String> quoted) {
+    steps.add(
+        new Step(
+            text,
+            List.of(),
+            false,
+            quoted.subList(0, Math.min(ASKS_NAMED, quoted.size())),
+            "#outcomes"));
+  }
+
+  private void add(String link, String text) {
+    steps.add(Step.to(link, text));
+  }
+
+  private void add(String text, List<FindingView> about, boolean isNow) {
+    steps.add(new Step(text, about, isNow, List.of(), ""));
   }
 }

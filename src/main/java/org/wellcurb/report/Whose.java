@@ -24,10 +24,15 @@ public final class Whose {
   /** The same, where the licences are known. */
   public static String licence(
       WellRecord record, Finding finding, String driller, String installer) {
-    Entry entry = record.catalogue().find(finding.deciding().entry());
-    boolean pump = entry != null && entry.part() == Part.PUMP;
+    boolean pump = isInstallers(record, finding);
     String first = pump ? installer : driller;
     return first.isEmpty() ? (pump ? driller : installer) : first;
+  }
+
+  /** True if a finding is the installer's, where both licences are given. */
+  static boolean isInstallers(WellRecord record, Finding finding) {
+    Entry entry = record.catalogue().find(finding.deciding().entry());
+    return entry != null && entry.part() == Part.PUMP;
   }
 
   /** The driller's licence as written; empty where the record gives none. */

@@ -161,7 +161,12 @@ final class PossibleReadings {
   private PossibleReading reading(WellRecord record, Slip slip, int rules) {
     Entry entry = catalogue.entry(slip.entry());
     return new PossibleReading(
-        entry.key(), record.written(slip.entry()), sentence(record, slip, entry), rules);
+        entry.key(),
+        slip.other() < 0 ? "" : catalogue.entry(slip.other()).key(),
+        record.written(slip.entry()),
+        sentence(record, slip, entry),
+        rules,
+        trial.settled(slip));
   }
 
   private String sentence(WellRecord record, Slip slip, Entry entry) {

@@ -15,7 +15,6 @@ import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
 import org.wellcurb.record.Variance;
 import org.wellcurb.record.WellRecord;
-import org.wellcurb.rulepack.FindingKind;
 import org.wellcurb.rulepack.Pack;
 import org.wellcurb.rulepack.PackScope;
 import org.wellcurb.rulepack.Rule;
@@ -134,8 +133,9 @@ public final class Screener {
     List<Finding> findings = new ArrayList<>();
     for (int i = 0; i < outcomes.length; i++) {
       if (outcomes[i] == Outcome.FALLS_SHORT.ordinal()) {
-        boolean isRelation = pack.rules().get(i).kind() == FindingKind.DISCREPANCY;
-        findings.add(finding(at, i, reading != null && isRelation ? reading.reading() : ""));
+        boolean isSettled =
+            reading != null && reading.settles().contains(pack.rules().get(i).id());
+        findings.add(finding(at, i, reading != null && isSettled ? reading.reading() : ""));
       }
     }
     return findings;

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import org.wellcurb.judgement.Judge;
 import org.wellcurb.judgement.Outcome;
 import org.wellcurb.judgement.RuleProgram;
@@ -27,6 +28,8 @@ final class SlipTrial {
   /** What each rule is found under: its subject, or itself. */
   private final String[] subjects;
 
+  private final String[] ids;
+
   private final List<Set<Entry>> reads = new ArrayList<>();
 
   /** By entry: the rules that read it, in the pack's order. */
@@ -42,9 +45,11 @@ final class SlipTrial {
     List<List<Integer>> rulesOf = new ArrayList<>();
     catalogue.entries().forEach(entry -> rulesOf.add(new ArrayList<>()));
     subjects = new String[programs.length];
+    ids = new String[programs.length];
     for (int k = 0; k < programs.length; k++) {
       Rule rule = pack.rules().get(k);
       programs[k] = rule.program();
+      ids[k] = rule.id();
       if (rule.kind() == FindingKind.DISCREPANCY) {
         discrepancies.add(k);
       }
@@ -127,6 +132,24 @@ final class SlipTrial {
       addBroken(readers[slip.other()], found);
     }
     return found.size();
+  }
+
+  /** Ids of the rules that a slip which mends the record puts right, in the pack's order. */
+  List<String> settled(Slip slip) {
+    Set<Integer> settled = new TreeSet<>(brokenRelations());
+    addBroken(slip.entry(), settled);
+    if (slip.other() >= 0) {
+      addBroken(slip.other(), settled);
+    }
+    return settled.stream().map(k -> ids[k]).toList();
+  }
+
+  private void addBroken(int entry, Set<Integer> settled) {
+    for (int k : readers[entry]) {
+      if (isBroken(k)) {
+        settled.add(k);
+      }
+    }
   }
 
   private void addBroken(int[] rules, Set<String> found) {

@@ -124,6 +124,7 @@
 <@l.section id="grid" title=t("grid.title")>
 <p>${t("grid.lead")}</p>
 <#if v.grid.cut?has_content><p class="cut">${v.grid.cut}</p></#if>
+<#if v.grid.empty?has_content><p class="cut">${v.grid.empty}</p></#if>
 <table role="table" class="stack grid" id="list-grid">
 <caption class="unseen">${t("grid.title")}</caption>
 <thead role="rowgroup"><tr role="row"><th role="columnheader" scope="col">${t("col.rule")}</th><th role="columnheader" scope="col">${t("grid.all")}</th><#list v.grid.columns as c><th role="columnheader" scope="col"<#if c.few> class="few"</#if>>${c.name}<span class="count">${c.records}</span></th></#list></tr></thead>

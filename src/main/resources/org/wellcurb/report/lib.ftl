@@ -76,11 +76,17 @@
 <#-- Stands in the summary of what may be closed: a printed page says so of what it leaves out. -->
 <#macro unprinted><span class="unprinted">${t("page.unprinted")}</span></#macro>
 
+<#-- Findings that a step says whole; of the others it gives the letters. -->
+<#assign stepFindings = 6>
+<#macro lettered f><a class="to-finding" href="#${f.anchor}" aria-label="${t("finding.letter", f.letter)}">${f.letter}</a></#macro>
+
 <#macro steps steps>
 <@section id="first" title=t("first.title") class="first">
 <ol>
 <#list steps as step>
-<li>${step.text}<#if step.findings?has_content><span class="letters"><#list step.findings as f> <a href="#${f.anchor}" aria-label="${t("finding.letter", f.letter)}">${f.letter}</a></#list></span><#if step.findings?size == 1> <@own step.findings[0].remedy /></#if></#if></li>
+<li><#if step.link?has_content><a href="${step.link}">${step.text}</a><#else>${step.text}</#if><#list step.quoted as x> <@own x /><#sep>;</#sep></#list><#if step.findings?has_content>
+<ul class="todo"><#list step.findings as f><#if f?index lt stepFindings><li><@lettered f /> ${f.sentence}<#if step.now> <b><@own f.remedy /></b> <span class="soft">– ${f.whose}</span></#if></li></#if></#list></ul>
+<#if step.findings?size gt stepFindings><p class="letters">${t("first.also")}<#list step.findings as f><#if f?index gte stepFindings> <@lettered f /></#if></#list></p></#if></#if></li>
 </#list>
 </ol>
 </@section>

@@ -1,12 +1,13 @@
 <#import "lib.ftl" as l>
 <#assign w = v.view>
-<@l.page title=t("notice.title", w.licence) over=t("notice.over") heading=w.licence?has_content?then(t("notice.heading", w.licence), t("notice.heading.none")) under=t("notice.under", w.asOf)>
+<@l.page title=t("notice.title", w.licence) over=v.office?has_content?then(v.office + " · ", "") + t("notice.over") heading=w.licence?has_content?then(t("notice.heading", w.licence), t("notice.heading.none")) under=t("notice.under", w.asOf)>
 
 <p class="lead">${n("notice.lead", w.total, v.records?size)}</p>
 <p>${t("notice.how")}</p>
 <@l.english />
 <p class="lead">${t("notice.reply", w.replyBy)}</p>
 <#if w.table?has_content><p>${t("notice.table")} <a href="${w.table}">${w.table}</a></p></#if>
+<#if (w.advisories > 0)><p>${n("notice.advisories", w.advisories)}</p></#if>
 <#if v.cut?has_content><p class="cut">${v.cut}</p></#if>
 <@l.cautions w.cautions />
 
@@ -28,6 +29,7 @@
 </dl>
 <p class="answer"><span class="tick"></span>${t("notice.corrected")} <span class="line"></span></p>
 <p class="answer"><span class="tick"></span>${t("notice.explained")} <span class="line"></span></p>
+<p class="answer"><span class="tick"></span>${t("notice.done")} <span class="line short"></span>${t("notice.result")} <span class="line"></span></p>
 </li>
 </#list>
 </ol>

@@ -4,7 +4,7 @@
 <#assign asksFirst = 8>
 <#macro asked a><li><b><#list a.labels as label>${label}<#sep>, </#list></b>: ${n("ask.settles", a.settles)}<#if a.rules?has_content> <span class="soft">(<#list a.rules as r><@l.own r /><#sep>; </#list><#if a.settles gt a.rules?size>; …</#if>)</span></#if></li>
 </#macro>
-<@l.page title=t("sheet.title", v.id) over=t("sheet.over") heading=t("sheet.heading", v.id) under=t("sheet.under", index?has_content?then(v.place, t("sheet.form")), v.asOf)>
+<@l.page title=t("sheet.title", v.id) over=t("sheet.over") heading=t("sheet.heading", v.id) under=t("sheet.under", index?has_content?then(v.place, t("sheet.form")), v.asOf, v.askOf)>
 
 <@l.steps v.steps />
 
@@ -28,6 +28,7 @@
 </#list>
 <dt>${t("finding.because")}</dt><dd><@l.own f.because /></dd>
 <dt>${t("finding.remedy")}</dt><dd class="remedy"><@l.own f.remedy /></dd>
+<dt>${t("finding.whose")}</dt><dd>${f.whose}</dd>
 <#if f.settled?has_content><dt>${t("finding.settled")}</dt><dd>${f.settled}</dd></#if>
 <#if f.reading?has_content><dt>${t("finding.reading")}</dt><dd>${f.reading}. ${t("finding.reading.never")}</dd></#if>
 <#if f.why.remarks?has_content || f.near?has_content><dt>${t("finding.judged")}</dt><dd><#list f.why.remarks as r>${r} </#list>${f.near}</dd></#if>
@@ -57,7 +58,7 @@
 
 <#if v.drawings?has_content || v.undrawn?has_content>
 <@l.section id="drawings" title=t("drawings.title")>
-<#if v.drawings?has_content><p>${t("drawings.lead")}</p>
+<#if v.drawings?has_content><p>${t("drawings.lead")}<#list v.doubts as doubt> ${t("drawings.reading", doubt)}</#list></p>
 <div class="drawings"><#list v.drawings as d><@l.drawing d /></#list></div></#if>
 <#list v.undrawn as line><p class="soft">${line}</p></#list>
 </@l.section>

@@ -169,6 +169,7 @@ public final class Batches {
         List.of(result.pack()),
         result.findings(),
         result.findings().size() + 3,
+        /* advisories= */ 2,
         "D-118.csv",
         List.of("pressure"));
   }

@@ -252,7 +252,12 @@ public final class Results {
         List.of(new Ask("setback.fuel_tank", 1), new Ask("water.test_duration", 1)),
         List.of(
             new PossibleReading(
-                "tank.precharge", "42 psi", "It may be 24 psi with two digits swapped", 2)),
+                "tank.precharge",
+                "",
+                "42 psi",
+                "It may be 24 psi with two digits swapped",
+                2,
+                List.of())),
         List.of(
             submergence,
             new WorkingShown(

@@ -42,9 +42,11 @@ class SwapsTest {
         List.of(
             new PossibleReading(
                 "pressure.cut_in",
+                "pressure.cut_out",
                 "415",
                 "pressure cut in and pressure cut out may stand in each other's place",
-                3)),
+                3,
+                List.of("cut-in-below-cut-out", "switch-range-usual", "tank-precharge"))),
         result.readings());
     assertEquals(
         List.of("cut-in-below-cut-out", "switch-range-usual", "tank-precharge"),
@@ -58,9 +60,11 @@ class SwapsTest {
         List.of(
             new PossibleReading(
                 "water.static_level",
+                "water.pumping_level",
                 "123.6",
                 "water static level and water pumping level may stand in each other's place",
-                1)),
+                1,
+                List.of("pumping-level-below-static"))),
         sample("fenwick-county", "FW-23-0407").readings());
   }
 

@@ -33,6 +33,7 @@ public final class Sketch {
   private final List<Mark> marks;
   private final Map<String, Double> limits;
   private final Scope scope;
+  private @Nullable List<Drawing> made;
 
   /**
    * @param record the record
@@ -57,8 +58,17 @@ public final class Sketch {
     this.marks = List.copyOf(marks);
   }
 
-  /** The drawings that the record gives enough for. */
+  /** The drawings that the record gives enough for; made once. */
   public List<Drawing> drawings() {
+    @Nullable List<Drawing> done = made;
+    if (done == null) {
+      done = make();
+      made = done;
+    }
+    return done;
+  }
+
+  private List<Drawing> make() {
     List<Drawing> drawings = new ArrayList<>();
     for (@Nullable Drawing drawing :
         new @Nullable Drawing[] {
@@ -71,7 +81,7 @@ public final class Sketch {
         drawings.add(drawing);
       }
     }
-    return drawings;
+    return List.copyOf(drawings);
   }
 
   /** What is not drawn of what the form has room for, and what it takes. */

@@ -1,0 +1,54 @@
+package org.wellcurb.report;
+
+import java.util.List;
+import org.wellcurb.record.WellRecord;
+
+/**
+ * What must be done about the water before anything else: told by the sample itself, whatever rules
+ * the pack has.
+ */
+final class Urgent {
+  /** As nitrogen, 10 mg/L: the federal limit for public systems (40 CFR 141.62), in kg/m3. */
+  private static final double NITRATE = 0.010;
+
+  private static final List<String> BACTERIA =
+      List.of("sample.e_coli", "sample.coliform_again", "sample.coliform");
+  private static final String NITRATE_ENTRY = "sample.nitrate";
+
+  private final WellRecord record;
+
+  Urgent(WellRecord record) {
+    this.record = record;
+  }
+
+  /** Key of the words that say what to do; empty where the sample asks for nothing. */
+  String key() {
+    if (hasBacteria()) {
+      return hasNitrate() ? "first.bacteria.nitrate" : "first.bacteria";
+    }
+    return hasNitrate() ? "first.nitrate" : "";
+  }
+
+  /** Whether a finding is about what the sample shows. */
+  boolean isAbout(String entry) {
+    return (hasBacteria() && BACTERIA.contains(entry))
+        || (hasNitrate() && entry.equals(NITRATE_ENTRY));
+  }
+
+  /** A later sample that is clear counts for the first, but not for faecal bacteria. */
+  private boolean hasBacteria() {
+    boolean isCleared = is("sample.coliform_again", "absent");
+    return is("sample.e_coli", "present")
+        || is("sample.coliform_again", "present")
+        || (is("sample.coliform", "present") && !isCleared);
+  }
+
+  private boolean hasNitrate() {
+    int entry = record.catalogue().index(NITRATE_ENTRY);
+    return record.isGiven(entry) && record.lo(entry) > NITRATE;
+  }
+
+  private boolean is(String entry, String choice) {
+    return choice.equals(record.choice(record.catalogue().index(entry)));
+  }
+}
