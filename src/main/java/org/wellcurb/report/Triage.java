@@ -69,7 +69,8 @@ final class Triage {
   private void water() {
     String key = urgent.key();
     if (!key.isEmpty()) {
-      add(words.say(key), take(view -> urgent.isAbout(view.entry())), true);
+      // What a rule says of bacteria alone, to boil the water, would be wrong where nitrate is too.
+      add(words.say(key), take(view -> urgent.isAbout(view.entry())), !urgent.isOfBoth());
     }
   }
 

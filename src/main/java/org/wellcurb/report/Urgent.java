@@ -29,6 +29,11 @@ final class Urgent {
     return hasNitrate() ? "first.nitrate" : "";
   }
 
+  /** Whether boiling, which helps against the one, would make the other worse. */
+  boolean isOfBoth() {
+    return hasBacteria() && hasNitrate();
+  }
+
   /** Whether a finding is about what the sample shows. */
   boolean isAbout(String entry) {
     return (hasBacteria() && BACTERIA.contains(entry))

@@ -1,0 +1,116 @@
+package org.wellcurb.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.wellcurb.record.RecordReader;
+import org.wellcurb.report.words.Language;
+import org.wellcurb.report.words.Words;
+import org.wellcurb.rulepack.PackException;
+import org.wellcurb.rulepack.PackLoader;
+import org.wellcurb.screening.Screener;
+
+/** What a sheet says to do first, and in which order. */
+class FirstStepsTest {
+  private static final LocalDate DAY = LocalDate.of(2026, 1, 1);
+  private static final Words WORDS = Words.in(Language.EN);
+
+  private static SheetView sheet(String... form) throws PackException {
+    Map<String, String> given = new LinkedHashMap<>();
+    given.put("record.id", "W-1");
+    given.put("dates.completed", "2020-05-01");
+    given.put("well.use", "household");
+    for (int i = 0; i < form.length; i += 2) {
+      given.put(form[i], form[i + 1]);
+    }
+    Screener screener =
+        new Screener(PackLoader.load("fenwick-county"), DAY, PageStyle.PLAIN.speech());
+    return new SheetMaker(
+            screener.result(RecordReader.of(given)), PageStyle.PLAIN, finding -> null)
+        .sheet(DAY);
+  }
+
+  private static List<String> rules(Step step) {
+    return step.findings().stream().map(FindingView::ruleId).toList();
+  }
+
+  @Test
+  void unfitWaterComesBeforeAnyOtherLimit() throws PackException {
+    SheetView sheet = sheet("setback.septic_tank", "20 ft", "sample.coliform", "present");
+    assertEquals(WORDS.say("first.bacteria"), sheet.steps().get(0).text());
+    assertEquals(List.of("coliform-absent", "e-coli-stated"), rules(sheet.steps().get(0)));
+    assertEquals(List.of("septic-tank-distance"), rules(sheet.steps().get(1)));
+    assertTrue(sheet.steps().get(1).text().contains(sheet.askOf()), sheet.steps().toString());
+  }
+
+  @Test
+  void nobodyIsToldToBoilWaterWithNitrate() throws PackException {
+    SheetView sheet = sheet("sample.nitrate", "14 mg/L", "sample.coliform", "present");
+    assertEquals(WORDS.say("first.bacteria.nitrate"), sheet.steps().get(0).text());
+    assertFalse(sheet.steps().get(0).isNow());
+    assertEquals(
+        WORDS.say("first.nitrate"), sheet("sample.nitrate", "14 mg/L").steps().get(0).text());
+  }
+
+  @Test
+  void aLaterClearSampleCountsAndOneOfSewageDoesNot() throws PackException {
+    assertFalse(
+        sheet("sample.coliform", "present", "sample.coliform_again", "absent").steps().stream()
+            .anyMatch(step -> step.text().equals(WORDS.say("first.bacteria"))));
+    assertEquals(
+        WORDS.say("first.bacteria"),
+        sheet("sample.e_coli", "present", "sample.coliform_again", "absent").steps().get(0).text());
+  }
+
+  @Test
+  void whatAReadingWouldSettleWaitsForItAndHasNoLimitInDrawings() throws PackException {
+    SheetView sheet =
+        sheet(
+            "pump.control", "switch",
+            "tank.type", "bladder",
+            "pressure.cut_in", "60 psi",
+            "pressure.cut_out", "40 psi",
+            "tank.precharge", "38 psi");
+    assertEquals(1, sheet.doubts().size(), sheet.steps().toString());
+    Step first = sheet.steps().get(0);
+    assertFalse(first.isNow());
+    assertTrue(rules(first).contains("cut-in-below-cut-out"), rules(first).toString());
+    for (Step later : sheet.steps().subList(1, sheet.steps().size())) {
+      assertTrue(rules(later).stream().noneMatch(rules(first)::contains), later.text());
+    }
+    assertTrue(
+        sheet.drawings().stream()
+            .filter(drawing -> drawing.id().equals("ladder"))
+            .flatMap(drawing -> drawing.words().stream())
+            .noneMatch(line -> line.startsWith("Limit")));
+  }
+
+  @Test
+  void aTestOnASampleThatDoesNotCountIsNotAmongWhatIsMet() throws PackException {
+    SheetView sheet =
+        sheet(
+            "sample.coliform", "absent",
+            "dates.sampled", "2020-05-02",
+            "dates.disinfected", "2020-05-06");
+    assertTrue(sheet.findings().get(0).sentence().contains("(Disinfected)"));
+    OutcomeGroup doubted =
+        sheet.outcomes().stream()
+            .filter(group -> group.key().equals("outcome.doubted"))
+            .findFirst()
+            .orElseThrow();
+    assertTrue(
+        doubted.lines().stream().anyMatch(line -> line.ruleId().equals("coliform-absent")),
+        doubted.toString());
+    assertFalse(
+        sheet.outcomes().stream()
+            .filter(group -> group.key().equals("outcome.meets"))
+            .flatMap(group -> group.lines().stream())
+            .anyMatch(line -> line.ruleId().equals("coliform-absent")));
+  }
+}
