@@ -61,6 +61,9 @@ final class RowFault {
       Pattern.compile(
           "(?i)(page|seite|p\u00e1gina|pagina) *[0-9]+ *((of|sur|von|de|di|/) *[0-9]+)?");
 
+  /** What its words begin with. */
+  private static final String PAGE_LETTERS = "pPsS";
+
   private RowFault() {}
 
   /**
@@ -69,8 +72,8 @@ final class RowFault {
    * @param column the column of the id
    */
   static @Nullable Fault ofRemark(String id, int column, RowView view, ColumnPlan plan) {
-    boolean isLong = id.length() >= REMARK && id.chars().filter(c -> c == ' ').count() >= 2;
-    if (!isLong && !PAGE.matcher(id).matches()) {
+    boolean isLong = id.length() >= REMARK && hasBlanks(id);
+    if (!isLong && !mayBePage(id)) {
       return null;
     }
     for (int c = 0; c < plan.columns; c++) {
@@ -79,6 +82,17 @@ final class RowFault {
       }
     }
     return plan.columns > 2 ? Fault.row(REMARK_ALONE) : null;
+  }
+
+  /** True of a text with two blanks or more. */
+  private static boolean hasBlanks(String id) {
+    int first = id.indexOf(' ');
+    return first >= 0 && id.indexOf(' ', first + 1) >= 0;
+  }
+
+  /** The pattern is asked of hardly any id: nearly all begin with another letter than its words. */
+  private static boolean mayBePage(String id) {
+    return !id.isEmpty() && PAGE_LETTERS.indexOf(id.charAt(0)) >= 0 && PAGE.matcher(id).matches();
   }
 
   /** Why a row with this id is none; null if nothing speaks against it. */

@@ -31,6 +31,9 @@ public final class Explainer {
   private final WorkingWords words;
   private final DecidingPart deciding;
 
+  /** Room for what {@link #needs} finds, which a count over many records asks again and again. */
+  private final NeededEntries needed;
+
   public Explainer(Judge judge, Scope scope, Speech speech) {
     this.judge = judge;
     this.speech = speech;
@@ -38,6 +41,7 @@ public final class Explainer {
     remarks = new Remarks(judge, at, speech);
     words = new WorkingWords(speech, at);
     deciding = new DecidingPart(at, speech);
+    needed = new NeededEntries(judge.catalogue());
   }
 
   /** The explanation of an outcome that {@link Judge#outcome} gave for this rule on this record. */
@@ -109,13 +113,13 @@ public final class Explainer {
   /** The entries that would settle a rule that cannot be told. */
   public List<Entry> needs(RuleProgram rule) {
     List<DatedText> texts = judge.inForce(rule);
-    Set<Entry> needs = new LinkedHashSet<>();
+    needed.clear();
     if (!texts.isEmpty()) {
       DatedText text = pick(rule, texts, Outcome.CANNOT_TELL);
       judge.atWayThatGives(rule, text, Outcome.CANNOT_TELL);
-      needs(rule, texts, text, needs);
+      needs(rule, texts, text, needed);
     }
-    return List.copyOf(needs);
+    return List.copyOf(needed);
   }
 
   /** A working on the record at hand, in words; depths as they were brought to ground last. */
@@ -211,12 +215,9 @@ public final class Explainer {
     if (texts.size() > 1 || judge.hasGap(rule)) {
       judge.days(rule, needs);
     }
-    for (@Nullable Formula formula :
-        new @Nullable Formula[] {rule.when(), text.when(), text.require()}) {
-      if (formula != null) {
-        Needs.of(formula.tree(), at, needs);
-      }
-    }
+    needs(rule.when(), needs);
+    needs(text.when(), needs);
+    needs(text.require(), needs);
     int datums = rule.datums() | text.datums();
     if (datums != 0 && judge.dependsOnWay(rule, text)) {
       judge
@@ -227,6 +228,12 @@ public final class Explainer {
               Judge.reads(datums, Datum.WATER),
               Judge.reads(datums, Datum.PUMP),
               needs);
+    }
+  }
+
+  private void needs(@Nullable Formula formula, Set<Entry> needs) {
+    if (formula != null) {
+      Needs.of(formula.tree(), at, needs);
     }
   }
 

@@ -1,6 +1,7 @@
 package org.wellcurb.judgement;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -248,9 +249,13 @@ public final class Judge {
     JudgedBy day = deciding(rule);
     double first = first(day);
     double last = last(day);
-    return rule.texts().stream()
-        .filter(text -> text.firstDay() <= last && text.lastDay() >= first)
-        .toList();
+    List<DatedText> inForce = new ArrayList<>(1);
+    for (DatedText text : rule.texts()) {
+      if (text.firstDay() <= last && text.lastDay() >= first) {
+        inForce.add(text);
+      }
+    }
+    return inForce;
   }
 
   /** The day that decides: where the mildest of several stands, the one that gives it. */
@@ -258,13 +263,19 @@ public final class Judge {
     JudgedBy day = rule.judgedBy();
     while (day instanceof JudgedBy.LessStrictOf several) {
       int outcome = judgedBy(rule, several);
-      day =
-          several.days().stream()
-              .filter(one -> counts(one, several) && judgedBy(rule, one) == outcome)
-              .findFirst()
-              .orElse(several.days().get(0));
+      day = thatGives(outcome, rule, several);
     }
     return day;
+  }
+
+  /** The first of several days that gives this outcome; the first of all if none does. */
+  private JudgedBy thatGives(int outcome, RuleProgram rule, JudgedBy.LessStrictOf several) {
+    for (JudgedBy one : several.days()) {
+      if (counts(one, several) && judgedBy(rule, one) == outcome) {
+        return one;
+      }
+    }
+    return several.days().get(0);
   }
 
   /** True if on some of the judging days no text is in force. */
@@ -351,6 +362,10 @@ public final class Judge {
   /** True if the record taken says that it is of a repair. */
   boolean isRepair() {
     return isRepair;
+  }
+
+  Catalogue catalogue() {
+    return catalogue;
   }
 
   Frame frame() {
