@@ -39,7 +39,8 @@ final class Bars {
   }
 
   /** True if a record with these findings comes before a bar; null is none. */
-  static boolean isBefore(KindCounts kinds, Harm harm, String file, long row, @Nullable RecordLine bar) {
+  static boolean isBefore(
+      KindCounts kinds, Harm harm, String file, long row, @Nullable RecordLine bar) {
     return bar == null || bar.isAfter(kinds, harm, file, row);
   }
 }

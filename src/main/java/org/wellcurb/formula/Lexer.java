@@ -40,8 +40,8 @@ final class Lexer {
   /** What would be taken for the name of an entry if it were written in capitals. */
   private static final Set<String> WORDS =
       Set.of(
-          "and", "or", "not", "is", "one", "of", "between", "if", "then", "else", "known", "applies", "as_of", "table",
-          "min", "max", "abs", "round", "yes", "no");
+          "and", "or", "not", "is", "one", "of", "between", "if", "then", "else", "known",
+          "applies", "as_of", "table", "min", "max", "abs", "round", "yes", "no");
 
   private static final Pattern SIGN = Pattern.compile("<=|>=|<>|[-+*/<>=(),%]");
 

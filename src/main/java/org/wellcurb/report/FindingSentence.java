@@ -122,9 +122,7 @@ public final class FindingSentence {
 
   /** A limit, and what it is where it is another entry. */
   private String named(String limit, Deciding deciding) {
-    return deciding.limitName().isEmpty()
-        ? limit
-        : limit + " (" + deciding.limitName() + ")";
+    return deciding.limitName().isEmpty() ? limit : limit + " (" + deciding.limitName() + ")";
   }
 
   /** True if what is worked out still differs from its limit where both are rounded for people. */

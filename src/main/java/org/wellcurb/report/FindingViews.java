@@ -73,8 +73,7 @@ final class FindingViews {
       return words.say(isInstallers ? "whose.installer" : "whose.driller");
     }
     // Whoever of the two is named answers for the other, too.
-    boolean isTheirs =
-        isInstallers ? !installer.isEmpty() : Whose.driller(record).isEmpty();
+    boolean isTheirs = isInstallers ? !installer.isEmpty() : Whose.driller(record).isEmpty();
     return words.say(isTheirs ? "whose.installer.licence" : "whose.driller.licence", licence);
   }
 

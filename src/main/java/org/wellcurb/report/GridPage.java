@@ -73,7 +73,9 @@ public record GridPage(List<Column> columns, List<Row> rows, String empty, Strin
       rows.add(new Row(title, tally.pack().id(), row.all(), cells));
     }
     List<Row> told =
-        rows.stream().filter(row -> row.cells().stream().anyMatch(cell -> cell.count() > 0)).toList();
+        rows.stream()
+            .filter(row -> row.cells().stream().anyMatch(cell -> cell.count() > 0))
+            .toList();
     int left = rows.size() - told.size();
     String empty = left == 0 ? "" : words.count("grid.empty", left);
     boolean isCut = rows.size() < view.rules() || columns.size() < view.licences();

@@ -20,7 +20,12 @@ import org.wellcurb.screening.Finding;
  * @param caution what is said on every page
  */
 public record NoticePage(
-    NoticeView view, List<PackLine> packs, List<Noticed> records, String cut, String office, String caution) {
+    NoticeView view,
+    List<PackLine> packs,
+    List<Noticed> records,
+    String cut,
+    String office,
+    String caution) {
 
   /**
    * The findings of one record.

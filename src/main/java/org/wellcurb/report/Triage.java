@@ -163,8 +163,7 @@ final class Triage {
     }
     if (!labels.isEmpty()) {
       int rules =
-          (int)
-              untold().stream().filter(each -> !each.explanation().needs().isEmpty()).count();
+          (int) untold().stream().filter(each -> !each.explanation().needs().isEmpty()).count();
       add("#ask", words.count("first.ask", rules, some(labels)));
     }
   }

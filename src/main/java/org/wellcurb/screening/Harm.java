@@ -39,11 +39,7 @@ public enum Harm {
   /** Water that makes people ill over the years. */
   SLOW(
       Set.of(
-          "sample.arsenic",
-          "sample.lead",
-          "sample.fluoride",
-          "sample.copper",
-          "sample.manganese")),
+          "sample.arsenic", "sample.lead", "sample.fluoride", "sample.copper", "sample.manganese")),
   /** Any other. */
   OTHER(Set.of());
 
@@ -86,8 +82,6 @@ public enum Harm {
 
   /** The same findings, the gravest kind first, then the sooner harm, then in the pack's order. */
   public static List<Finding> gravestFirst(List<Finding> findings) {
-    return findings.stream()
-        .sorted(Comparator.comparing(Finding::rule, GRAVEST_FIRST))
-        .toList();
+    return findings.stream().sorted(Comparator.comparing(Finding::rule, GRAVEST_FIRST)).toList();
   }
 }

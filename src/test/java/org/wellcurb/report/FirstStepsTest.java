@@ -31,8 +31,7 @@ class FirstStepsTest {
     }
     Screener screener =
         new Screener(PackLoader.load("fenwick-county"), DAY, PageStyle.PLAIN.speech());
-    return new SheetMaker(
-            screener.result(RecordReader.of(given)), PageStyle.PLAIN, finding -> null)
+    return new SheetMaker(screener.result(RecordReader.of(given)), PageStyle.PLAIN, finding -> null)
         .sheet(DAY);
   }
 
