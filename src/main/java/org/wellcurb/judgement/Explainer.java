@@ -50,6 +50,7 @@ public final class Explainer {
     List<DatedText> texts = judge.inForce(rule);
     DatedText text =
         texts.isEmpty() ? rule.texts().get(rule.texts().size() - 1) : pick(rule, texts, outcome);
+    boolean isShort = outcome == Outcome.CANNOT_TELL && judge.isShortIfItApplies(rule);
     judge.atWayThatGives(rule, text, outcome);
     @Nullable Formula require = text.require();
     List<String> said = new ArrayList<>();
@@ -74,7 +75,8 @@ public final class Explainer {
         workings(rule, text),
         needs.stream().map(Entry::key).toList(),
         said,
-        rule.texts().indexOf(text));
+        rule.texts().indexOf(text),
+        isShort);
   }
 
   /** Only what tables of findings hold: quicker than the whole explanation. */

@@ -230,6 +230,25 @@ public final class Judge {
     };
   }
 
+  /**
+   * Whether the record falls short of a rule that cannot be told if the rule applies: whatever day
+   * decides and wherever depths are measured from, what is required does not hold.
+   */
+  boolean isShortIfItApplies(RuleProgram rule) {
+    List<DatedText> texts = inForce(rule);
+    for (DatedText text : texts) {
+      int ways = (text.datums() | rule.datums()) == 0 ? 1 : shifts.count();
+      for (int way = 0; way < ways; way++) {
+        shifts.apply(frame, way);
+        @Nullable Formula require = text.require();
+        if (require == null || require.evaluate(frame) != Truth.FALSE) {
+          return false;
+        }
+      }
+    }
+    return !texts.isEmpty();
+  }
+
   /** The rule's own condition and its text's; where there is neither it applies. */
   private int when(@Nullable Formula ofRule, @Nullable Formula ofText) {
     if (ofRule == null) {

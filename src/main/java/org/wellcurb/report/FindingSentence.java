@@ -7,6 +7,7 @@ import org.wellcurb.quantity.Unit;
 import org.wellcurb.report.words.Amounts;
 import org.wellcurb.report.words.Words;
 import org.wellcurb.rulepack.FindingKind;
+import org.wellcurb.rulepack.Rule;
 import org.wellcurb.screening.Finding;
 
 /**
@@ -27,14 +28,18 @@ public final class FindingSentence {
 
   /** The sentence of a finding. */
   public String of(Finding finding) {
-    Deciding deciding = finding.deciding();
+    return of(finding.rule(), finding.deciding());
+  }
+
+  /** The sentence of a rule and of the comparison that decides it. */
+  String of(Rule rule, Deciding deciding) {
     if (deciding.entry().isEmpty() && deciding.subject().isEmpty()) {
-      return words.say("finding.plain", style.own(ruleWords.title(finding.rule())));
+      return words.say("finding.plain", style.own(ruleWords.title(rule)));
     }
     String label = capital(subject(deciding));
     @Nullable Unit unit = deciding.unit();
     if (deciding.isDate() || unit != null) {
-      return measured(finding, label, unit);
+      return measured(rule, deciding, label, unit);
     }
     String value = deciding.valueText().isEmpty() ? deciding.written() : deciding.valueText();
     if (value.isEmpty()) {
@@ -43,7 +48,7 @@ public final class FindingSentence {
     return deciding.limitText().isEmpty()
         ? words.say("finding.is", label, value)
         : words.say(
-            finding.rule().kind() == FindingKind.DISCREPANCY ? "finding.fits" : "finding.is.not",
+            rule.kind() == FindingKind.DISCREPANCY ? "finding.fits" : "finding.is.not",
             label,
             word(value),
             wanted(deciding.limitText()));
@@ -77,10 +82,9 @@ public final class FindingSentence {
         : text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
   }
 
-  private String measured(Finding finding, String label, @Nullable Unit unit) {
-    Deciding deciding = finding.deciding();
+  private String measured(Rule rule, Deciding deciding, String label, @Nullable Unit unit) {
     // Entries that contradict each other have no limit between them.
-    boolean fits = finding.rule().kind() == FindingKind.DISCREPANCY;
+    boolean fits = rule.kind() == FindingKind.DISCREPANCY;
     double margin = Math.abs(deciding.margin());
     boolean isTidy = isApart(deciding, unit);
     boolean isWorked = isTidy && !deciding.subject().isEmpty();

@@ -103,7 +103,8 @@ final class FindingViews {
         List.of(),
         List.of(),
         List.of(),
-        finding.text());
+        finding.text(),
+        false);
   }
 
   /** Said where half of the last written place is as much as the margin. */

@@ -60,6 +60,7 @@ final class SheetMaker {
         new Triage(result, findings, style).steps(),
         outcomes.counts(),
         findings,
+        open(),
         asks(),
         result.cautions(),
         sketch.drawings(),
@@ -136,6 +137,25 @@ final class SheetMaker {
     if (unit != null && deciding.subject().isEmpty() && !Double.isNaN(deciding.limit())) {
       limits.merge(deciding.entry(), unit.toSi(deciding.limit()), both);
     }
+  }
+
+  /** Limits of the law and of good practice that stand unmet unless they do not apply. */
+  private List<OpenLimit> open() {
+    FindingSentence sentence = new FindingSentence(style);
+    List<OpenLimit> open = new ArrayList<>();
+    for (RuleResult each : result.results()) {
+      @Nullable Deciding deciding = each.explanation().deciding();
+      if (each.explanation().isShortIfItApplies()
+          && each.rule().kind() == FindingKind.DEFICIENCY
+          && deciding != null) {
+        open.add(
+            new OpenLimit(
+                ruleWords.title(each.rule()),
+                sentence.of(each.rule(), deciding),
+                each.explanation().needs().stream().map(words::entry).toList()));
+      }
+    }
+    return open;
   }
 
   /** Entries that the same rules wait for are asked for in one breath. */

@@ -17,6 +17,7 @@ import org.wellcurb.report.drawing.Drawing;
  * @param steps what to do first
  * @param counts outcomes by key of the bundle, in order
  * @param findings what falls short
+ * @param open limits that are not met if their rules apply, which cannot be told
  * @param asks what to ask for, most useful first
  * @param cautions keys of the cautions that apply
  * @param drawings drawings that the record gives enough for
@@ -38,6 +39,7 @@ public record SheetView(
     List<Step> steps,
     Map<String, Integer> counts,
     List<FindingView> findings,
+    List<OpenLimit> open,
     List<AskView> asks,
     List<String> cautions,
     List<Drawing> drawings,

@@ -39,8 +39,15 @@
 </@l.section>
 </#if>
 
-<#if v.asks?has_content>
+<#if v.asks?has_content || v.open?has_content>
 <@l.section id="ask" title=t("ask.title")>
+<#if v.open?has_content>
+<p><b>${n("ask.open", v.open?size)}</b></p>
+<ul class="asks">
+<#list v.open as o><li>${o.sentence} <span class="soft">(<@l.own o.title />)</span><#if o.labels?has_content> ${t("ask.open.of")} <b><#list o.labels as label>${label}<#sep>, </#list></b>.</#if></li></#list>
+</ul>
+</#if>
+<#if v.asks?has_content>
 <p>${t("ask.lead")}</p>
 <ol class="asks">
 <#list v.asks as a><#if a?index lt asksFirst><@asked a /></#if></#list>
@@ -52,6 +59,7 @@
 <#list v.asks as a><#if a?index gte asksFirst><@asked a /></#if></#list>
 </ol>
 </details>
+</#if>
 </#if>
 </@l.section>
 </#if>

@@ -112,4 +112,25 @@ class FirstStepsTest {
             .flatMap(group -> group.lines().stream())
             .anyMatch(line -> line.ruleId().equals("coliform-absent")));
   }
+
+  /** Whether a rule applies may be all that is open: what it asks for is not met then. */
+  @Test
+  void limitsAreNamedThatOnlyTheirConditionLeavesOpen() throws PackException {
+    SheetView open = sheet("tank.precharge", "46 psi", "pressure.cut_in", "40 psi");
+    OpenLimit precharge =
+        open.open().stream()
+            .filter(each -> each.sentence().startsWith("Tank pre-charge: 46 psi."))
+            .findFirst()
+            .orElseThrow();
+    assertTrue(precharge.labels().contains("How the pump is controlled"), precharge.toString());
+    // Below the limit nothing is said, nor where the figure itself leaves it open.
+    for (String figure : List.of("38 psi", "35-46 psi", "unknown")) {
+      assertEquals(
+          List.of(),
+          sheet("tank.precharge", figure, "pressure.cut_in", "40 psi").open().stream()
+              .filter(each -> each.sentence().contains("pre-charge"))
+              .toList(),
+          figure);
+    }
+  }
 }
