@@ -90,6 +90,10 @@ final class Triage {
   /** What a reading would settle is named with it, and waits for it. */
   private void readings() {
     for (PossibleReading reading : result.readings()) {
+      if (reading.rules() == 0) {
+        steps.add(Step.of(words.say("first.basis", reading.reading())));
+        continue;
+      }
       List<FindingView> settled = take(view -> reading.settles().contains(view.ruleId()));
       add(
           words.count(

@@ -134,9 +134,13 @@ final class SlipTrial {
     return found.size();
   }
 
-  /** Ids of the rules that a slip which mends the record puts right, in the pack's order. */
+  /**
+   * Ids of the rules that a slip which mends the record puts right, in the pack's order. The basis of
+   * nitrate has nothing to do with what contradicts itself elsewhere.
+   */
   List<String> settled(Slip slip) {
-    Set<Integer> settled = new TreeSet<>(brokenRelations());
+    boolean isOfNitrate = slip.kind() == Slip.Kind.NITRATE;
+    Set<Integer> settled = new TreeSet<>(isOfNitrate ? List.of() : brokenRelations());
     addBroken(slip.entry(), settled);
     if (slip.other() >= 0) {
       addBroken(slip.other(), settled);

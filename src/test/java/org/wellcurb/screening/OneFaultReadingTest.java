@@ -104,7 +104,30 @@ class OneFaultReadingTest {
             .anyMatch(
                 finding ->
                     finding.rule().kind() == FindingKind.DEFICIENCY
-                        && finding.rule().id().contains("nitrate")));
+                        && finding.rule().id().equals("nitrate-limit")
+                        && finding.possibleReading().equals(result.readings().get(0).reading())));
+  }
+
+  /** What contradicts itself elsewhere is not said to be a matter of nitrate. */
+  @Test
+  void itStandsWithItsOwnFindingOnly() {
+    RecordResult result =
+        result(
+            "well.use", "household",
+            "sample.nitrate", "26 mg/L",
+            "well.method", "rotary",
+            "well.bore_diameter", "6 in",
+            "well.casing_diameter", "8 in");
+    assertEquals(1, result.readings().size());
+    assertEquals(
+        List.of("nitrate-limit"),
+        result.findings().stream()
+            .filter(finding -> !finding.possibleReading().isEmpty())
+            .map(finding -> finding.rule().id())
+            .toList());
+    assertTrue(
+        result.findings().stream()
+            .anyMatch(finding -> finding.rule().kind() == FindingKind.DISCREPANCY));
   }
 
   /** A common excess, and one that is an excess by either name. */
