@@ -86,7 +86,9 @@ final class ObjectsReader {
     WellRecord record = filler.record();
     cell(0, UnitSystem.US);
     if (!record.isGiven(0)) {
-      throw new RecordFault("/record/id", RowFault.NO_ID);
+      boolean isDotted =
+          parsing.extras.stream().anyMatch(extra -> extra.name().equalsIgnoreCase("record.id"));
+      throw new RecordFault("/record/id", isDotted ? RowFault.DOTTED_ID : RowFault.NO_ID);
     }
     cell(unitsEntry, UnitSystem.US);
     UnitSystem system =

@@ -14,6 +14,8 @@ final class RowFault {
   static final String NUL = "holds NUL bytes; export it again as text";
   static final String CELL = "a cell is longer than " + Bounds.CELL + " bytes";
   static final String NO_ID = "no record.id";
+  static final String DOTTED_ID =
+      "no record.id; in JSON it is the name id within record, not one name with a dot";
   static final String HEADER_AGAIN = "the header again";
   static final String REMARK_ALONE = "only a remark stands in it";
   static final String TOTAL = "looks like a total, not like a record";

@@ -262,4 +262,18 @@ class JsonReadingTest {
     String text = "[" + line.repeat((2 << 20) / line.length());
     assertTrue(Gathered.counted("a.json", text).rows > 1);
   }
+
+  @Test
+  void aKeyWrittenAsOneNameIsTold() {
+    Gathered all =
+        Gathered.of(
+            "r.ndjson",
+            "{\"record.id\":\"A-1\"}\n{\"x\":1}\n".getBytes(StandardCharsets.UTF_8),
+            1 << 10);
+    assertEquals(
+        List.of(
+            "1: no record.id; in JSON it is the name id within record, not one name with a dot",
+            "2: no record.id"),
+        all.reasons());
+  }
 }
