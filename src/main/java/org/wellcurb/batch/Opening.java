@@ -17,6 +17,7 @@ import org.wellcurb.report.NoticePages;
 import org.wellcurb.report.NoticeTemplateException;
 import org.wellcurb.report.OfficeNotice;
 import org.wellcurb.report.Pages;
+import org.wellcurb.report.ReadAhead;
 import org.wellcurb.rulepack.Pack;
 import org.wellcurb.rulepack.PackException;
 import org.wellcurb.rulepack.PackLoader;
@@ -40,7 +41,7 @@ final class Opening {
   /** Reads the templates of the pages that ship while packs are read. */
   static void readAhead(ScreenRequest request) {
     if (request.notices().template() == null) {
-      Pages.readAhead();
+      ReadAhead.begin(request.style());
     }
   }
 

@@ -85,11 +85,13 @@ final class Lexer {
       return quoted();
     }
     int from = at;
-    @Nullable String date = match(DATE);
+    // Only what the first letter may begin is tried: packs hold some thousands of tokens.
+    boolean isDigit = c >= '0' && c <= '9';
+    @Nullable String date = isDigit ? match(DATE) : null;
     if (date != null) {
       return new Token(Kind.DATE, date, from, at, null);
     }
-    @Nullable String number = match(NUMBER);
+    @Nullable String number = isDigit ? match(NUMBER) : null;
     if (number != null) {
       return new Token(Kind.NUMBER, number, from, at, unit());
     }

@@ -36,19 +36,10 @@ public final class Pages implements NoticePages {
     words = Words.in(style.language());
   }
 
-  /** Reads the templates of a run on a thread of its own, while packs and records are read. */
-  public static void readAhead() {
-    Thread reader =
-        new Thread(
-            () -> {
-              Templates.read("sheet.ftl");
-              Templates.read("index.ftl");
-            },
-            "templates");
-    reader.setDaemon(true);
-    // What fails here fails again, and is said, where the page is made.
-    reader.setUncaughtExceptionHandler((thread, failure) -> {});
-    reader.start();
+  /** Reads the templates of a run, so that they are found read. */
+  void readTemplates() {
+    Templates.read("sheet.ftl");
+    Templates.read("index.ftl");
   }
 
   /**

@@ -102,6 +102,12 @@ public record RecordLine(
     return Integer.MAX_VALUE;
   }
 
+  /** By number and row: to make ready a hash of all parts takes longer than a run saves by it. */
+  @Override
+  public int hashCode() {
+    return 31 * recordId.hashCode() + Long.hashCode(row);
+  }
+
   /** The same line with the address of a sheet. */
   public RecordLine withSheet(String address) {
     return new RecordLine(

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Expr;
 import org.wellcurb.formula.Formula;
 import org.wellcurb.formula.FormulaException;
+import org.wellcurb.formula.Parts;
 import org.wellcurb.formula.Scope;
 import org.wellcurb.judgement.DatedText;
 import org.wellcurb.judgement.RuleProgram;
@@ -50,9 +51,17 @@ final class Recompiled {
 
   private static @Nullable Formula anew(@Nullable Formula formula, Scope scope)
       throws FormulaException {
-    // What mustApply makes has no text of its own, and reads neither table nor figure.
-    return formula == null || formula.tree() instanceof Expr.Applies
+    // So what mustApply makes, which has no text of its own, stays as it is too.
+    return formula == null || !Parts.any(formula.tree(), Recompiled::hangsOnPack)
         ? formula
         : Formula.condition(formula.text(), scope);
+  }
+
+  /** True of what a pack may say otherwise: tables, figures, and workings, which read figures. */
+  private static boolean hangsOnPack(Expr part) {
+    return part instanceof Expr.TableAmount
+        || part instanceof Expr.TableWord
+        || part instanceof Expr.FigureAmount
+        || part instanceof Expr.WorkingAmount;
   }
 }

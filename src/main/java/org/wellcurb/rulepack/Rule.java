@@ -42,6 +42,12 @@ public record Rule(
     examples = List.copyOf(examples);
   }
 
+  /** By its id: to make ready a hash of all parts takes longer than one run saves by it. */
+  @Override
+  public int hashCode() {
+    return id.hashCode();
+  }
+
   /** Where one of its texts is written. */
   public Source source(int text) {
     return text < textSources.size() ? textSources.get(text) : source;

@@ -55,6 +55,12 @@ public record Working(
     turns = List.copyOf(turns);
   }
 
+  /** By its name: to make ready a hash of all parts takes longer than one run saves by it. */
+  @Override
+  public int hashCode() {
+    return name.hashCode();
+  }
+
   /** The arithmetic of a working at one point. */
   @FunctionalInterface
   public interface Function {

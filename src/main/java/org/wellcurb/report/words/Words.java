@@ -20,7 +20,12 @@ import org.jspecify.annotations.Nullable;
  * of the program.
  */
 public final class Words {
-  private static final Map<Language, Words> ALL = load();
+  private static final Words ENGLISH = load(Language.EN);
+
+  /** Read when they are first asked for: hardly any run speaks two languages. */
+  private static final class Others {
+    static final Map<Language, Words> ALL = others();
+  }
 
   private final Language language;
   private final Map<String, String> texts = new HashMap<>();
@@ -32,7 +37,7 @@ public final class Words {
 
   /** The words in this language. */
   public static Words in(Language language) {
-    return Objects.requireNonNull(ALL.get(language));
+    return language == Language.EN ? ENGLISH : Objects.requireNonNull(Others.ALL.get(language));
   }
 
   public Language language() {
@@ -106,22 +111,26 @@ public final class Words {
     return out.append(text, at, text.length()).toString();
   }
 
-  private static Map<Language, Words> load() {
+  private static Map<Language, Words> others() {
     Map<Language, Words> all = new EnumMap<>(Language.class);
     for (Language language : Language.values()) {
-      Words words = new Words(language);
-      String suffix = language == Language.EN ? "" : "_" + language.code();
-      words.read("words" + suffix + ".properties");
-      words.read("labels" + suffix + ".properties");
-      words.read("drawings" + suffix + ".properties");
-      words.read("said" + suffix + ".properties");
-      all.put(language, words);
-    }
-    Words english = Objects.requireNonNull(all.get(Language.EN));
-    for (Words words : all.values()) {
-      words.said = words.language == Language.EN ? null : new Said(english, words);
+      if (language != Language.EN) {
+        Words words = load(language);
+        words.said = new Said(ENGLISH, words);
+        all.put(language, words);
+      }
     }
     return all;
+  }
+
+  private static Words load(Language language) {
+    Words words = new Words(language);
+    String suffix = language == Language.EN ? "" : "_" + language.code();
+    words.read("words" + suffix + ".properties");
+    words.read("labels" + suffix + ".properties");
+    words.read("drawings" + suffix + ".properties");
+    words.read("said" + suffix + ".properties");
+    return words;
   }
 
   private void read(String file) {
