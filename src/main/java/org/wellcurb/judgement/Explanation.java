@@ -16,7 +16,8 @@ import org.jspecify.annotations.Nullable;
  * @param remarks whole sentences on how it was judged: rounding allowed for, the bracketed limit
  *     used, depths reduced to ground, which dated text applied, which table row
  * @param text place among the rule's texts of the one that judged, from 0
- * @param isShortIfItApplies whether the record falls short if the rule applies, which cannot be told
+ * @param isShortIfItApplies whether the record falls short if the rule applies, which cannot be
+ *     told
  */
 public record Explanation(
     Outcome outcome,

@@ -9,8 +9,8 @@ import java.util.List;
  * @param other key of the entry that it may have changed places with; empty if none
  * @param written what stands there
  * @param reading what it may have been, as a sentence
- * @param rules how many broken rules it would put right; 0 where that is for someone else to say, and
- *     what is broken stands until then
+ * @param rules how many broken rules it would put right; 0 where that is for someone else to say,
+ *     and what is broken stands until then
  * @param settles ids of all broken rules that it would put right, in the pack's order; more than
  *     {@code rules} where several have one subject
  */

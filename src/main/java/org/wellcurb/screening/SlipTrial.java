@@ -135,8 +135,8 @@ final class SlipTrial {
   }
 
   /**
-   * Ids of the rules that a slip which mends the record puts right, in the pack's order. The basis of
-   * nitrate has nothing to do with what contradicts itself elsewhere.
+   * Ids of the rules that a slip which mends the record puts right, in the pack's order. The basis
+   * of nitrate has nothing to do with what contradicts itself elsewhere.
    */
   List<String> settled(Slip slip) {
     boolean isOfNitrate = slip.kind() == Slip.Kind.NITRATE;

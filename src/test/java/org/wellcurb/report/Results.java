@@ -67,7 +67,8 @@ public final class Results {
     return new RuleResult(
         rule,
         outcome,
-        new Explanation(outcome, requirement, "", numbers, deciding, workings, needs, remarks, 0, false),
+        new Explanation(
+            outcome, requirement, "", numbers, deciding, workings, needs, remarks, 0, false),
         "",
         outcome == Outcome.WAIVED ? "V-2019-31" : "");
   }

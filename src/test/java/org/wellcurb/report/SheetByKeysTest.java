@@ -28,7 +28,7 @@ final class SheetByKeysTest {
       type(browser, Keys.ENTER);
       assertTrue(heading(browser).contains(id), heading(browser));
       // A letter of what to do first leads to its finding.
-      step(browser, ".letters a");
+      step(browser, "a.to-finding");
       type(browser, Keys.ENTER);
       assertEquals("#finding-a", hash(browser));
       assertTrue(isShown(browser, ":target"));
