@@ -23,7 +23,7 @@ final class SheetByKeysTest {
       type(browser, Keys.TAB);
       assertEquals("skip", at(browser, "className"));
       type(browser, Keys.ENTER);
-      step(browser, "#list-records tbody a");
+      step(browser, "#list-records tbody a[href*='FW-23-0411']");
       String id = at(browser, "textContent");
       type(browser, Keys.ENTER);
       assertTrue(heading(browser).contains(id), heading(browser));
