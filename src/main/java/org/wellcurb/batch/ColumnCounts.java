@@ -53,8 +53,11 @@ final class ColumnCounts {
     }
     long ofMap = cells.unitsOfMap(column.index());
     Unit mapped = column.unit();
-    if (ofMap > 0 && mapped != null) {
-      doubts.add(new ColumnDoubt("unit_of_map", ofMap, List.of(mapped.symbol())));
+    if (ofMap > 0) {
+      doubts.add(
+          mapped == null
+              ? new ColumnDoubt("unit_of_record", ofMap, List.of())
+              : new ColumnDoubt("unit_of_map", ofMap, List.of(mapped.symbol())));
     }
     Entry entry = column.entry();
     // Depths of layers and distances fill no entry of their own; all are lengths.

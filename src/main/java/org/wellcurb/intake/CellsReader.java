@@ -93,6 +93,10 @@ final class CellsReader {
     if (text.isEmpty()) {
       return;
     }
+    if (Combining.hasSignWithin(step, row)) {
+      unreadable(step, into, text, Note.NOT_A_NUMBER);
+      return;
+    }
     if (step.unit.isUnknown(row)) {
       unreadable(step, into, text + " " + step.unit.said(row), Note.UNKNOWN_UNIT);
       return;
@@ -110,9 +114,13 @@ final class CellsReader {
       }
       return;
     }
+    if (reader.saysNoValue(targets.get(0).entry().index(), text, targets.get(0).style())) {
+      targets.forEach(target -> target(target, text, stated, into, system));
+      return;
+    }
     List<String> parts = Splitting.parts(text, step.mapped.splits(), targets.size());
     if (parts.isEmpty()) {
-      unreadable(step, into, text, Note.NOT_A_NUMBER);
+      unreadable(step, into, text, Note.PARTS_MISSING);
       return;
     }
     for (int i = 0; i < parts.size(); i++) {
@@ -133,8 +141,14 @@ final class CellsReader {
       meant = number.toPlainString();
     }
     reader.read(into, entry, meant, unit, system, target.style());
-    if (target.scale() != 1 && !scaled) {
-      into.scale(entry, target.scale());
+    if (target.scale() != 1 && !scaled && into.record().isGiven(entry)) {
+      char last = meant.charAt(meant.length() - 1);
+      boolean bare = (last >= '0' && last <= '9') || "+.,".indexOf(last) >= 0;
+      if (bare || word != null) {
+        into.scale(entry, target.scale());
+      } else {
+        into.absent(entry, WellRecord.UNREADABLE, Note.SCALE_AND_UNIT);
+      }
     }
     if (!meant.equals(text)) {
       into.written(entry, text);
@@ -173,7 +187,7 @@ final class CellsReader {
       } else if (first) {
         int entry = step.target().entry().index();
         tally.cell(column, record, entry);
-        step.unit.countBlank(row, column, record, entry, saysUnits(record), tally);
+        step.unit.countBlank(row, column, record, entry, saysUnits(record), false, tally);
         first = false;
       } else {
         tally.kept(column);

@@ -123,7 +123,7 @@ public final class ChunkTally {
     return unsaid[column];
   }
 
-  /** The same where the header map states the unit for such rows; they are in that unit. */
+  /** The same where the header map or the record states the unit for such rows. */
   public long unitsOfMap(int column) {
     return ofMap[column];
   }

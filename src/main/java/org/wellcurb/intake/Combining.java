@@ -46,6 +46,19 @@ final class Combining {
     return any && (all || isRange);
   }
 
+  /** True if a minus sign stands before minutes or inches: it belongs to the whole, or is a slip. */
+  static boolean hasSignWithin(Step step, RowView row) {
+    Combine combine = step.mapped.combine();
+    boolean parts = combine == Combine.FEET_AND_INCHES || combine == Combine.DEGREES;
+    for (int i = 1; parts && i < step.columns.length; i++) {
+      String cell = row.trimmed(step.columns[i]);
+      if (!cell.isEmpty() && "-\u2212\u2013".indexOf(cell.charAt(0)) >= 0 && cell.length() > 1) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** The text with points for decimal commas where a comma can be nothing else: in degrees. */
   static String pointed(Step step, String text) {
     return step.mapped.combine() == Combine.DEGREES

@@ -22,23 +22,27 @@ final class Commas {
   private static final Pattern THREE = Pattern.compile("[-+]?[1-9]\\d{0,2}\\.\\d{3}");
 
   private final boolean part;
+  private final boolean sheet;
   private final List<List<String>> rows;
 
   /**
    * @param part true if commas part the cells
+   * @param sheet true for a sheet of a workbook, where numbers are stored as such
    * @param rows the first rows of the file
    */
-  Commas(boolean part, List<List<String>> rows) {
+  Commas(boolean part, boolean sheet, List<List<String>> rows) {
     this.part = part;
+    this.sheet = sheet;
     this.rows = rows;
   }
 
   /** The style of a column, its commas settled if they can be. */
   CellStyle settle(CellStyle style, int column) {
-    if (style.comma() != Comma.EITHER) {
-      return style;
+    Comma comma = style.comma();
+    if (comma == Comma.EITHER) {
+      comma = part ? Comma.THOUSANDS : ofColumn(column);
     }
-    return style.withComma(part ? Comma.THOUSANDS : ofColumn(column));
+    return style.withComma(sheet && comma == Comma.DECIMAL ? Comma.STORED : comma);
   }
 
   /**

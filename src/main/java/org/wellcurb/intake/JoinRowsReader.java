@@ -48,7 +48,10 @@ final class JoinRowsReader {
           tally.leftOut();
           continue;
         }
-        fault = table.isTaken(row) ? null : Fault.row(RowFault.NO_RECORD);
+        fault =
+            table.isShared(view)
+                ? Fault.row(RowFault.SEVERAL_RECORDS)
+                : table.isTaken(row) ? null : Fault.row(RowFault.NO_RECORD);
       }
       if (fault == null) {
         count(table, row, plan, view, tally);

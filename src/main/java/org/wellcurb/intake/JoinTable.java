@@ -4,9 +4,11 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicLongArray;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Bounds;
@@ -40,6 +42,11 @@ final class JoinTable {
   private final boolean[][] taken;
 
   private final AtomicLongArray differing;
+
+  /** Ids that stand on several rows of the tables that this one belongs to, once these are read. */
+  private final Set<String> owned = new HashSet<>();
+
+  private final Set<String> shared = new HashSet<>();
 
   /**
    * Reads a table to its end.
@@ -103,7 +110,31 @@ final class JoinTable {
 
   /** Ids are compared without case and outer blanks. */
   private static String key(String id) {
-    return ColumnName.fold(id);
+    boolean marked = id.length() > 1 && id.charAt(0) == '\'';
+    return ColumnName.fold(marked ? id.substring(1) : id);
+  }
+
+  /** True if its rows are lists that are of one well only, such as the layers of its log. */
+  boolean holdsLists() {
+    return plan.layers.length > 0 || plan.setbacks != null;
+  }
+
+  /** Notes a record of this id, before any is made. */
+  void own(String id) {
+    String key = key(id);
+    if (byId.containsKey(key) && !owned.add(key)) {
+      shared.add(key);
+    }
+  }
+
+  /** True if several records have this id, so that nothing says to which of them a row belongs. */
+  boolean isShared(String id) {
+    return !shared.isEmpty() && shared.contains(key(id));
+  }
+
+  /** The same of the id of a row that a view shows. */
+  boolean isShared(RowView view) {
+    return !shared.isEmpty() && isShared(Combining.text(id, view));
   }
 
   String file() {

@@ -54,6 +54,10 @@ final class JoinedRows {
     this.except = except;
     differing.clear();
     Arrays.fill(differs, false);
+    if (table.isShared(id)) {
+      this.id = "";
+      return;
+    }
     ColumnPlan plan = table.plan();
     boolean saysUnits = CellsReader.saysUnits(into.record());
     for (int row : table.rows(id)) {

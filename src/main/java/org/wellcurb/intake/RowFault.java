@@ -53,6 +53,9 @@ final class RowFault {
       "the object does not end within " + Bounds.ROW + " bytes; look for a missing brace or quote";
   static final String NOT_AN_OBJECT = "is not a JSON object";
   static final String NO_RECORD = "belongs to no record that was read";
+  static final String SEVERAL_RECORDS =
+      "several records have this number, and nothing says to which of them it belongs; give each"
+          + " record a number of its own, here too";
   static final String AFTER_END = "follows the end of the array";
 
   /** A longer text of several words that stands alone in a row is no id. */

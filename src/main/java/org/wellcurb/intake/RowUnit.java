@@ -36,13 +36,20 @@ record RowUnit(@Nullable Unit unit, @Nullable UnitColumn from, int column) {
    *
    * @param column where the number stands
    * @param saysUnits true if the record says in which units it is written
+   * @param ofList true for rows of another table, which may be in other units than the record says
    */
   void countBlank(
-      RowView row, int column, WellRecord read, int entry, boolean saysUnits, ChunkTally tally) {
+      RowView row,
+      int column,
+      WellRecord read,
+      int entry,
+      boolean saysUnits,
+      boolean ofList,
+      ChunkTally tally) {
     if (from == null || !said(row).isEmpty() || !isBare(read, entry)) {
       return;
     }
-    if (unit != null) {
+    if (unit != null || (saysUnits && ofList)) {
       tally.unitOfMap(column);
     } else if (!saysUnits) {
       tally.unitUnsaid(column, read, entry);

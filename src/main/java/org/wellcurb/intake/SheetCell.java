@@ -3,6 +3,7 @@ package org.wellcurb.intake;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import org.dhatim.fastexcel.reader.Cell;
 import org.dhatim.fastexcel.reader.CellType;
 import org.jspecify.annotations.Nullable;
@@ -20,6 +21,9 @@ final class SheetCell {
 
   private static final int MOST_DAYS = 2_958_465;
 
+  /** The point may be a decimal one or part thousands. */
+  private static final Pattern POINT_OR_THOUSANDS = Pattern.compile("-?[1-9][0-9]{0,2}\\.[0-9]{3}");
+
   private SheetCell() {}
 
   static String text(@Nullable Cell cell, boolean from1904) {
@@ -33,7 +37,7 @@ final class SheetCell {
     return switch (cell.getType()) {
       case BOOLEAN -> raw.equals("1") || raw.equalsIgnoreCase("true") ? "TRUE" : "FALSE";
       case NUMBER, FORMULA -> number(raw, cell, from1904);
-      case STRING -> oneLine(String.valueOf(cell.getValue()));
+      case STRING -> marked(oneLine(String.valueOf(cell.getValue())));
       default -> oneLine(raw);
     };
   }
@@ -84,6 +88,11 @@ final class SheetCell {
     return folded.indexOf('y') >= 0
         || folded.indexOf('d') >= 0
         || (folded.indexOf('m') >= 0 && !time);
+  }
+
+  /** A text that looks as a number would: marked as spreadsheets mark a text. */
+  private static String marked(String text) {
+    return POINT_OR_THOUSANDS.matcher(text).matches() ? "'" + text : text;
   }
 
   private static String oneLine(String text) {

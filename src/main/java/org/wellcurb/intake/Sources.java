@@ -40,7 +40,58 @@ public final class Sources {
    */
   public Inputs prepare(Inputs given) throws IOException {
     joins = Joins.read(catalogue, map, given.inputs());
-    return joins.sort(given, map.main().form().sheet());
+    Inputs sorted = joins.sort(given, map.main().form().sheet());
+    if (joins.tables().stream().anyMatch(JoinTable::holdsLists)) {
+      Sources before = new Sources(catalogue, map, chunkSize);
+      before.joins = joins;
+      for (Input input : sorted.inputs()) {
+        // What can be read but once is not read ahead.
+        if (input.path() != null && joins.table(input) == null) {
+          before.own(input);
+        }
+      }
+    }
+    return sorted;
+  }
+
+  /** Tells the joined tables that hold lists of the records of an input. */
+  private void own(Input input) throws IOException {
+    try (RecordSource source = open(input)) {
+      if (!(source instanceof TableSource table)) {
+        return;
+      }
+      RowView view = new RowView(table.plan().columns);
+      for (Chunk chunk = table.next(); chunk != null; chunk = table.next()) {
+        if (chunk instanceof RowsChunk rows) {
+          for (int i = 0; i < rows.rows().marks.count(); i++) {
+            own(table, rows.rows(), i, view);
+          }
+        }
+      }
+    } catch (CutShort e) {
+      // It is said when the input is read.
+    }
+  }
+
+  private static void own(TableSource table, CutRows rows, int place, RowView view) {
+    ColumnPlan plan = table.plan();
+    if (RowFault.show(rows, place, view, plan) != null || !plan.takes(view)) {
+      return;
+    }
+    String id = Combining.text(plan.id(), view);
+    JoinTable ownRows = table.ownRows();
+    if (ownRows != null) {
+      int[] all = ownRows.rows(id);
+      if (all.length > 0 && ownRows.line(all[0]) != rows.line(place)) {
+        return;
+      }
+    }
+    for (TableSource.Joined joined : table.joins()) {
+      int matches = joined.matches();
+      if (joined.table().holdsLists() && matches != Joins.LACKING) {
+        joined.table().own(matches == Joins.BY_ID ? id : view.trimmed(matches));
+      }
+    }
   }
 
   /**
@@ -104,6 +155,8 @@ public final class Sources {
     String problem = opening.problem();
     if (problem.isEmpty() && !opening.hasId()) {
       problem = opening.noId();
+    } else if (problem.isEmpty()) {
+      problem = opening.otherTable();
     }
     if (!problem.isEmpty()) {
       return unusable(input, problem);

@@ -12,6 +12,12 @@ import org.wellcurb.record.CellStyle;
 
 /** Finds out how a table is laid out and what is to be done with its columns. */
 final class TableOpening {
+  /** A table that holds fewer than one in so many of the mapped columns is not the mapped one. */
+  private static final int FEW_IN = 10;
+
+  /** Of a shorter map nothing can be told. */
+  private static final int LEAST_MAPPED = 5;
+
   private final Catalogue catalogue;
   private final TableMap map;
   private final List<HeaderMap.Constant> constants;
@@ -68,7 +74,8 @@ final class TableOpening {
                 catalogue,
                 map,
                 keys,
-                new Commas(found.delimiter() == ',' && !text.isSheet(), found.sample()),
+                new Commas(
+                    found.delimiter() == ',' && !text.isSheet(), text.isSheet(), found.sample()),
                 found.cells());
     endsBeyond =
         found != null
@@ -111,6 +118,28 @@ final class TableOpening {
     MappedColumns mapped =
         new MappedColumns(List.of(name), Combine.ONE, "", List.of(), null, List.of(id));
     return new Step(mapped, new int[] {column}, -1);
+  }
+
+  /** Why the table is none that the header map is of; empty if it is, or may be. */
+  String otherTable() {
+    List<String> header = found().cells();
+    long named = map.columns().size();
+    long met =
+        map.columns().stream()
+            .filter(mapped -> mapped.columns().stream().anyMatch(name -> name.find(header) >= 0))
+            .count();
+    boolean lists =
+        map.layers().stream().anyMatch(layer -> layer.to().find(header) >= 0)
+            || setbacks(header) != null;
+    boolean few = met <= Math.max(1, named / FEW_IN) && layout().steps().size() <= met;
+    return named >= LEAST_MAPPED && few && !lists
+        ? "holds "
+            + met
+            + " of the "
+            + named
+            + " columns that the header map fills entries from, so it is another table; if its rows"
+            + " belong to records of the others, let the header map join it"
+        : "";
   }
 
   /** Why no column does. */
@@ -165,17 +194,16 @@ final class TableOpening {
   }
 
   /**
-   * The header; with a byte order mark where the map names another encoding than that of the rows
-   * that are kept, with the lines above it where the map counts them, and with the delimiter that
-   * ends its rows.
+   * The header; with a byte order mark where the input or the map has another encoding than that of
+   * the rows that are kept, with the lines above it, and with the delimiter that ends its rows: so
+   * any map that reads the input reads this too.
    */
   private String frame(HeaderFinder.Found header) {
     StringBuilder out = new StringBuilder();
     TextEncoding named = map.form().encoding();
-    out.append(named != null && !named.isUtf8() ? "\uFEFF" : "");
-    if (map.form().headerLine() > 0) {
-      header.preamble().forEach(line -> out.append(line).append('\n'));
-    }
+    boolean other = (named != null && !named.isUtf8()) || !text.encoding().isUtf8();
+    out.append(other ? "\uFEFF" : "");
+    header.preamble().forEach(line -> out.append(line).append('\n'));
     return header.text().isEmpty()
         ? out.toString()
         : out.append(header.text())

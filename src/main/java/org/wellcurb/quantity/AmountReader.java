@@ -41,7 +41,7 @@ public final class AmountReader {
     if (taken == null) {
       return new Reading.Unreadable(Note.WRONG_DIMENSION);
     }
-    @Nullable Reading special = special(plain, expected, taken);
+    @Nullable Reading special = special(plain, expected, taken, comma);
     if (special != null) {
       return special;
     }
@@ -64,7 +64,8 @@ public final class AmountReader {
         : outer;
   }
 
-  private static @Nullable Reading special(String plain, Expected expected, Unit bare) {
+  private static @Nullable Reading special(
+      String plain, Expected expected, Unit bare, Comma comma) {
     if (expected.dimension().equals(Dimension.RESISTANCE)) {
       return OverRange.read(plain, bare);
     }
@@ -72,7 +73,7 @@ public final class AmountReader {
       return GaugeText.read(plain);
     }
     if (expected.dimension().equals(Dimension.ANGLE)) {
-      return AngleText.read(plain, expected);
+      return AngleText.read(plain, expected, comma);
     }
     if (expected.dimension().equals(Dimension.CONCENTRATION) && NotDetected.isSaid(plain)) {
       return new Reading.Unsure(Note.NOT_DETECTED);

@@ -129,7 +129,7 @@ final class AmountText {
     if (to < 0) {
       to = words.any(TO, first.end);
     }
-    return to < 0 ? notANumber() : range(to, Note.NONE);
+    return to < 0 ? notANumber() : range(to, Note.NONE, false);
   }
 
   private Reading plainOrRange(int at) {
@@ -142,7 +142,7 @@ final class AmountText {
     }
     int to = words.any(TO, end);
     if (to >= 0) {
-      return range(to, Note.NONE);
+      return range(to, Note.NONE, words.at(end) == '-');
     }
     int spread = words.any(new String[] {"+/-", "+-", "\u00B1"}, end);
     if (spread >= 0 && spread < words.length()) {
@@ -159,7 +159,10 @@ final class AmountText {
       return point();
     }
     int and = words.any(AND, end);
-    return and < 0 ? stray(end) : range(and, Note.SEVERAL);
+    if (and < 0 && first.isPartTooLarge) {
+      return new Reading.Unreadable(Note.PART_TOO_LARGE);
+    }
+    return and < 0 ? stray(end) : range(and, Note.SEVERAL, false);
   }
 
   private Reading point() {
@@ -187,7 +190,7 @@ final class AmountText {
     return amount(Math.min(lo, hi), Math.max(lo, hi), 0);
   }
 
-  private Reading range(int at, Note kind) {
+  private Reading range(int at, Note kind, boolean hyphen) {
     if (!second.read(at)) {
       return failure(second);
     }
@@ -200,8 +203,16 @@ final class AmountText {
     }
     if (second.unit == null) {
       if (first.isFeetThenInches(second)) {
-        first.addInches(second);
-        return point();
+        // 5'-11 has lost the mark of its inches; 5 ft - 11 may as well run from 5 to 11 ft.
+        boolean tight = hyphen && first.end + 1 == at;
+        boolean falling = (hyphen || kind != Note.NONE) && second.value <= first.value;
+        if (tight || falling) {
+          first.addInches(second);
+          return point();
+        }
+        if (hyphen) {
+          return notANumber();
+        }
       }
       second.unit = first.unit;
     }

@@ -17,11 +17,19 @@ final class AngleText {
               + "(?:[\\s-]*(\\d{1,2}(?:\\.\\d+)?)\\s*(?:'|m|min)?"
               + "(?:[\\s-]*(\\d{1,2}(?:\\.\\d+)?)\\s*(?:\"|''|s|sec)?)?)?\\s*([nsew])?");
 
+  /** A comma in what no plain number is: minutes and seconds never have thousands. */
+  private static final Pattern DECIMAL_COMMA = Pattern.compile("(?<=\\d),(?=\\d)");
+
+  private static final Pattern PLAIN = Pattern.compile("[-+0-9.,\\s]*");
+
   private AngleText() {}
 
   /** The angle; null if the text has another shape (it may be a bare number with its unit). */
-  static @Nullable Reading read(String plain, Expected expected) {
+  static @Nullable Reading read(String plain, Expected expected, Comma comma) {
     String text = plain.replace(Glyphs.FIXED_BLANK, ' ').toLowerCase(Locale.ROOT);
+    if (comma.isDecimal() || !PLAIN.matcher(text).matches()) {
+      text = DECIMAL_COMMA.matcher(text).replaceAll(".");
+    }
     Matcher m = SHAPE.matcher(text);
     if (!m.matches()) {
       return null;
@@ -41,19 +49,22 @@ final class AngleText {
     @Nullable String minutes = m.group(4);
     @Nullable String seconds = m.group(5);
     String degrees = m.group(3);
+    if (part(minutes) >= 60 || part(seconds) >= 60) {
+      return new Reading.Unreadable(Note.PART_TOO_LARGE);
+    }
     boolean wrong =
-        (minutes != null && degrees.contains("."))
-            || (seconds != null && minutes != null && minutes.contains("."))
-            || part(minutes) >= 60
-            || part(seconds) >= 60;
+        (degrees.contains(".") && part(minutes) + part(seconds) > 0)
+            || (minutes != null && minutes.contains(".") && part(seconds) > 0);
     if (wrong) {
       return new Reading.Unreadable(Note.NOT_A_NUMBER);
     }
     double value = part(degrees) + part(minutes) / 60 + part(seconds) / 3600;
+    boolean toDegrees = minutes == null || degrees.contains(".");
+    boolean toMinutes = seconds == null || (minutes != null && minutes.contains("."));
     double half =
-        seconds != null
-            ? half(seconds) / 3600
-            : minutes != null ? half(minutes) / 60 : half(degrees);
+        toDegrees
+            ? half(degrees)
+            : toMinutes && minutes != null ? half(minutes) / 60 : half(seconds) / 3600;
     if (value > expected.most()) {
       return new Reading.Unreadable(Note.IMPOSSIBLE);
     }
@@ -65,7 +76,10 @@ final class AngleText {
     return digits == null ? 0 : Double.parseDouble(digits);
   }
 
-  private static double half(String digits) {
+  private static double half(@Nullable String digits) {
+    if (digits == null) {
+      return 0;
+    }
     int point = digits.indexOf('.');
     return PlainNumber.halfPlace(point < 0 ? 0 : digits.length() - point - 1);
   }

@@ -10,5 +10,15 @@ public enum Comma {
    */
   EITHER,
   /** A decimal comma, {@code 1.250,5}: where the header map or the column settles it. */
-  DECIMAL
+  DECIMAL,
+  /**
+   * The same in a sheet of a workbook: texts have decimal commas, and a bare figure with a point is
+   * a number as the workbook stores it, {@code 6.125}. A text that looks so has an apostrophe.
+   */
+  STORED;
+
+  /** True if a comma is a decimal sign. */
+  public boolean isDecimal() {
+    return this == DECIMAL || this == STORED;
+  }
 }

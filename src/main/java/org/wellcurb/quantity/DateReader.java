@@ -1,5 +1,6 @@
 package org.wellcurb.quantity;
 
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -177,9 +178,11 @@ public final class DateReader {
               ? DateReading.of(one.from(), two.to(), Note.NONE)
               : DateReading.not(Note.REVERSED);
         }
-        if (one.note() == Note.AMBIGUOUS_DATE || two.note() == Note.AMBIGUOUS_DATE) {
-          boolean other = one.note() == Note.NOT_A_DATE || two.note() == Note.NOT_A_DATE;
-          found = other ? found : DateReading.not(Note.AMBIGUOUS_DATE);
+        boolean other = one.note() == Note.NOT_A_DATE || two.note() == Note.NOT_A_DATE;
+        for (Note why : List.of(Note.AMBIGUOUS_DATE, Note.SHORT_YEAR)) {
+          if (!other && (one.note() == why || two.note() == why)) {
+            found = DateReading.not(why);
+          }
         }
       }
     }

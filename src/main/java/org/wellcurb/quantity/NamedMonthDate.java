@@ -100,7 +100,7 @@ final class NamedMonthDate {
     }
     return SingleDate.answer(
         pivotYear == 0
-            ? NumericDate.AMBIGUOUS
+            ? NumericDate.SHORT_YEAR
             : NumericDate.day(
                 NumericDate.year(Integer.parseInt(digits), pivotYear),
                 month,

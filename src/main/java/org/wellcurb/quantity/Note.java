@@ -58,7 +58,15 @@ public enum Note {
   /** One number where both ends of a layer should stand. */
   ONE_END,
   /** {@code yes} in place of an amount: a box that was ticked. */
-  BOX;
+  BOX,
+  /** A date with a year of two digits, of which nothing says the hundred. */
+  SHORT_YEAR,
+  /** Minutes of 60 or more, inches of 12 or more behind a larger unit. */
+  PART_TOO_LARGE,
+  /** A cell that does not hold as many parts as the header map takes from it. */
+  PARTS_MISSING,
+  /** A cell that states its unit in a column that the header map scales. */
+  SCALE_AND_UNIT;
 
   private static final Note[] ALL = values();
 

@@ -21,11 +21,14 @@ public final class NumericDate {
   /** A day of a year outside 1800 to 2200. */
   public static final long BEYOND = Long.MIN_VALUE + 3;
 
+  /** Nothing says of which hundred its year is. */
+  public static final long SHORT_YEAR = Long.MIN_VALUE + 4;
+
   private NumericDate() {}
 
   /** True if this answer is a day. */
   public static boolean isDay(long answer) {
-    return answer > BEYOND;
+    return answer > SHORT_YEAR;
   }
 
   /**
@@ -85,7 +88,7 @@ public final class NumericDate {
 
   private static long shortYear(int a, int b, int c, DateOrder order, int pivotYear) {
     if (pivotYear == 0) {
-      return AMBIGUOUS;
+      return SHORT_YEAR;
     }
     long dayFirst = day(year(c, pivotYear), b, a);
     long monthFirst = day(year(c, pivotYear), a, b);

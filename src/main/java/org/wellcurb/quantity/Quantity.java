@@ -87,14 +87,16 @@ final class Quantity {
     return true;
   }
 
+  /** True if what follows is inches of a foot or more, minutes of an hour or more, and the like. */
+  boolean isPartTooLarge;
+
   /** {@code 10'-6}: less than a foot more, the inches' mark left out. */
   boolean isFeetThenInches(Quantity second) {
     return Units.FOOT.equals(unit)
         && placeUnit == null
         && digitsOnly
         && !second.negative
-        && second.value < 12
-        && second.value <= value;
+        && second.value < 12;
   }
 
   void addInches(Quantity second) {
@@ -158,8 +160,11 @@ final class Quantity {
         found >= 0 ? expected.taken(UnitNames.unit(found)) : inchesUnsaid(larger, joined, after);
     if (smaller == null
         || smaller.system() != larger.system()
-        || smaller.factor() >= larger.factor()
-        || number.value * smaller.factor() >= larger.factor() * (1 - 1e-12)) {
+        || smaller.factor() >= larger.factor()) {
+      return true;
+    }
+    if (number.value * smaller.factor() >= larger.factor() * (1 - 1e-12)) {
+      isPartTooLarge = found >= 0 && !joined;
       return true;
     }
     value += number.value * smaller.factor() / larger.factor();

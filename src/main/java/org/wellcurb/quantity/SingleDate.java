@@ -15,6 +15,9 @@ final class SingleDate {
   private static final Pattern WINTER = Pattern.compile("winter(?: of|,)?[ -](\\d{4})");
   private static final Pattern DAY_NUMBER = Pattern.compile("(\\d{1,6})(?:\\.\\d*)?");
 
+  /** The last that a bare number is taken for among numbers of days. */
+  private static final int LAST_YEAR = 2100;
+
   private SingleDate() {}
 
   static DateReading read(String text, DateOrder order, int pivotYear, DayNumbers dayNumbers) {
@@ -114,16 +117,29 @@ final class SingleDate {
     if (NumericDate.isDay(day)) {
       return DateReading.of((double) day, (double) day, Note.NONE);
     }
+    if (day == NumericDate.SHORT_YEAR) {
+      return DateReading.not(Note.SHORT_YEAR);
+    }
     return DateReading.not(
         day == NumericDate.AMBIGUOUS
             ? Note.AMBIGUOUS_DATE
             : day == NumericDate.BEYOND ? Note.IMPOSSIBLE : Note.NOT_A_DATE);
   }
 
-  /** A count of days; of four digits it may as well be a year. */
+  /**
+   * A count of days. Of four digits it is a year where it can be one of a well: as days such
+   * numbers are those of some months of 1905, which hardly any record is of. Nines stand for no
+   * date.
+   */
   private static DateReading dayNumber(int number, boolean fourDigits, DayNumbers kind) {
+    if (fourDigits && number >= CalendarDays.FIRST_YEAR && number <= LAST_YEAR) {
+      return years(number, 1);
+    }
     if (fourDigits && CalendarDays.isYear(number)) {
       return DateReading.not(Note.AMBIGUOUS_DATE);
+    }
+    if (number == 9999 || number == 99_999) {
+      return DateReading.not(Note.NOT_A_DATE);
     }
     long day;
     if (kind == DayNumbers.FROM_1904) {

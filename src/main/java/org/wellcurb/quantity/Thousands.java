@@ -28,7 +28,7 @@ final class Thousands {
 
   /** Why {@link #plain} gave nothing. */
   static Note problem(String written, Comma comma) {
-    if (written.indexOf(' ') >= 0 && comma != Comma.DECIMAL) {
+    if (written.indexOf(' ') >= 0 && !comma.isDecimal()) {
       return Note.AMBIGUOUS_BLANK;
     }
     int separators = count(written, ',') + count(written, '.');
@@ -42,7 +42,7 @@ final class Thousands {
     if (!plainBlank && !fixedBlank) {
       return written;
     }
-    if (plainBlank && comma != Comma.DECIMAL) {
+    if (plainBlank && !comma.isDecimal()) {
       return "";
     }
     String marked = written.replace(Glyphs.FIXED_BLANK, ' ');
@@ -58,7 +58,7 @@ final class Thousands {
     if (points > 1) {
       return comma == Comma.THOUSANDS || !isGrouped(text, '.') ? "" : text.replace(".", "");
     }
-    boolean unclear = comma == Comma.DECIMAL && isGrouped(text, '.');
+    boolean unclear = comma.isDecimal() && isGrouped(text, '.');
     return unclear ? "" : text;
   }
 
@@ -70,7 +70,7 @@ final class Thousands {
     return switch (comma) {
       case THOUSANDS -> grouped ? text.replace(",", "") : "";
       case EITHER -> grouped ? "" : text.replace(',', '.');
-      case DECIMAL -> text.replace(',', '.');
+      case DECIMAL, STORED -> text.replace(',', '.');
     };
   }
 
@@ -78,7 +78,7 @@ final class Thousands {
     boolean pointLast = text.lastIndexOf('.') > text.lastIndexOf(',');
     if (pointLast) {
       boolean reads = points == 1 && isGrouped(text.substring(0, text.indexOf('.')), ',');
-      return reads && comma != Comma.DECIMAL ? text.replace(",", "") : "";
+      return reads && !comma.isDecimal() ? text.replace(",", "") : "";
     }
     boolean reads = commas == 1 && isGrouped(text.substring(0, text.indexOf(',')), '.');
     return reads && comma != Comma.THOUSANDS ? text.replace(".", "").replace(',', '.') : "";

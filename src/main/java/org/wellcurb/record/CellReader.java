@@ -119,6 +119,11 @@ public final class CellReader {
     return made != null || reading.kind() == Kind.TEXT;
   }
 
+  /** True if a text says in words, or by what the column has for it, that there is no value. */
+  public boolean saysNoValue(int entry, String text, CellStyle style) {
+    return words.noValue(entries[entry], text, style) != WordTable.NONE;
+  }
+
   /** True if it is a level of water, whose words and zeros are read with regard to others. */
   boolean isLevel(int entry) {
     return entries[entry].isWaterLevel();

@@ -29,7 +29,7 @@ final class DateText {
         DateReader.read(text, style.dateOrder(), style.pivotYear(), style.dayNumbers());
     if (reading.isRead()) {
       into.date(entry, reading.from(), reading.to(), reading.note());
-    } else if (reading.note() == Note.AMBIGUOUS_DATE) {
+    } else if (reading.note() == Note.AMBIGUOUS_DATE || reading.note() == Note.SHORT_YEAR) {
       into.absent(entry, WellRecord.UNKNOWN, reading.note());
     } else {
       into.absent(entry, WellRecord.UNREADABLE, reading.note());

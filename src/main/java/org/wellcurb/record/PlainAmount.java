@@ -29,7 +29,9 @@ final class PlainAmount {
     if (end == from || !number.read(source, from, end)) {
       return false;
     }
-    if (style.comma() == Comma.DECIMAL && number.places() == 3) {
+    boolean decimal =
+        style.comma() == Comma.DECIMAL || (style.comma() == Comma.STORED && end < to);
+    if (decimal && number.places() == 3) {
       return false;
     }
     Unit unit = bare;

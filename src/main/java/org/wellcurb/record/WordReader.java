@@ -1,5 +1,7 @@
 package org.wellcurb.record;
 
+import java.util.regex.Pattern;
+import org.wellcurb.quantity.Comma;
 import org.wellcurb.quantity.Note;
 import org.wellcurb.quantity.PlainNumber;
 
@@ -7,6 +9,11 @@ import org.wellcurb.quantity.PlainNumber;
 final class WordReader {
   /** A word that the column's own list names. */
   private static final int SENTINEL = 16;
+
+  private static final Pattern GROUPED =
+      Pattern.compile("-?[0-9]+([ \u00A0\u202F][0-9]{3})*(,[0-9]+)?");
+  private static final Pattern BLANKS = Pattern.compile("[ \u00A0\u202F]");
+  private static final Pattern THREE = Pattern.compile("-?[1-9][0-9]{0,2},[0-9]{3}");
 
   private final WordTable yesNo = YesNoWords.TABLE;
   private final PlainNumber number = new PlainNumber();
@@ -21,12 +28,23 @@ final class WordReader {
       if (said != WordTable.NONE) {
         return said | SENTINEL;
       }
-      if (number.read(text, 0, text.length()) && style.sentinels().holds(number.value())) {
+      String figure = figure(text, style.comma());
+      if (number.read(figure, 0, figure.length()) && style.sentinels().holds(number.value())) {
         return CellWords.UNKNOWN | SENTINEL;
       }
     }
     boolean own = reading.isIdentity() || reading.choices().find(text) != WordTable.NONE;
     return own ? WordTable.NONE : CellWords.USUAL.find(text);
+  }
+
+  /** A figure without what parts its thousands: what a program writes for none has one sense. */
+  private static String figure(String text, Comma comma) {
+    if (!GROUPED.matcher(text).matches()) {
+      return text;
+    }
+    String bare = BLANKS.matcher(text).replaceAll("");
+    boolean thousands = !comma.isDecimal() && THREE.matcher(bare).matches();
+    return thousands ? bare.replace(",", "") : bare.replace(',', '.');
   }
 
   /** The same for bytes, the usual words only. */

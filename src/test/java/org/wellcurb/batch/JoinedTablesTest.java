@@ -58,6 +58,23 @@ class JoinedTablesTest {
         MAP, write("wells.csv", WELLS), write("layers.csv", LAYERS), write("dist.csv", DISTANCES));
   }
 
+  @Test
+  void listsOfANumberThatSeveralRecordsHaveGoToNone() throws Exception {
+    String wells = WELLS.replace("C;k3;80;y", "C;k3;80;y\nD;K1;95;\nB;k5;70;");
+    JsonNode run =
+        run(
+            MAP,
+            write("wells.csv", wells),
+            write("layers.csv", LAYERS),
+            write("dist.csv", DISTANCES));
+    // The three layers of k1 fit two wells, the two distances of B two others.
+    String aside = Files.readString(dir.resolve("out/set-aside.csv"));
+    assertEquals(5, aside.split("several records have this number", -1).length - 1, aside);
+    assertEquals(5, run.at("/inputs/0/screened").asInt());
+    String layers = Files.readString(dir.resolve("out/set-aside/layers.csv"));
+    assertTrue(layers.contains("k1;20;6,5;m;sand;"), layers);
+  }
+
   private static JsonNode column(JsonNode run, int input, String name) {
     for (JsonNode column : run.at("/inputs/" + input + "/columns")) {
       if (column.path("name").asText().equals(name)) {

@@ -50,6 +50,79 @@ class HeaderMapTest {
     return record.state(CATALOGUE.index(key));
   }
 
+  private static String note(WellRecord record, String key) {
+    return record.note(CATALOGUE.index(key)).name();
+  }
+
+  @Test
+  void secondsMayHaveADecimalComma() throws Exception {
+    String map = "'comma':'decimal','columns':[{'column':'NO','entry':'record.id'},"
+        + "{'column':'Y','entry':'site.latitude'},{'column':'X','entry':'site.longitude'}]";
+    Gathered all =
+        read(
+            "{'title':'t'," + map + "}",
+            "NO;Y;X\nA;51°24'36,9\" N;7°10'8,1\" W\nB;51 24 36,9 N;W 7 10,135\nC;51,41025;-7\nD;51° 75';-7\n");
+    double y = 51 + 24 / 60.0 + 36.9 / 3600;
+    assertEquals(y, si(all.records.get(0), "site.latitude"), 1e-9);
+    assertEquals(y, si(all.records.get(1), "site.latitude"), 1e-9);
+    assertEquals(y, si(all.records.get(2), "site.latitude"), 1e-9);
+    double x = -(7 + 10 / 60.0 + 8.1 / 3600);
+    assertEquals(x, si(all.records.get(0), "site.longitude"), 1e-9);
+    assertEquals(x, si(all.records.get(1), "site.longitude"), 1e-9);
+    assertEquals("PART_TOO_LARGE", note(all.records.get(3), "site.latitude"));
+  }
+
+  @Test
+  void aSentinelIsMetHoweverItsFigureIsWritten() throws Exception {
+    String map = "{'title':'t','comma':'decimal','columns':[{'column':'NO','entry':'record.id'},"
+        + "{'column':'L','entry':'water.static_level','unit':'ft','unknown':['-888','7777']}]}";
+    Gathered all = read(map, "NO;L\nA;-888,0\nB;7 777\nC;-888\nD;-888,5\n");
+    for (int i = 0; i < 3; i++) {
+      assertEquals("SENTINEL", note(all.records.get(i), "water.static_level"));
+    }
+    assertTrue(!note(all.records.get(3), "water.static_level").equals("SENTINEL"));
+  }
+
+  @Test
+  void wordsForNoValueAreNotTakenApart() throws Exception {
+    String map = "{'column':'S','split':['/',' '],'into':[{'entry':'well.screen_top','unit':'ft'},"
+        + "{'entry':'well.screen_bottom','unit':'ft'}]}";
+    WellRecord none = one(map, "S", "n/a");
+    assertEquals(WellRecord.NOT_APPLICABLE, state(none, "well.screen_top"));
+    assertEquals(WellRecord.NOT_APPLICABLE, state(none, "well.screen_bottom"));
+    assertEquals(WellRecord.UNKNOWN, state(one(map, "S", "not known"), "well.screen_top"));
+    assertEquals("PARTS_MISSING", note(one(map, "S", "110"), "well.screen_top"));
+  }
+
+  @Test
+  void inchesAndMinutesHaveNoSignOfTheirOwn() throws Exception {
+    String feet = "{'columns':['F','I'],'join':'feet and inches','entry':'well.depth','unit':'ft'}";
+    assertEquals("NOT_A_NUMBER", note(one(feet, "F;I", "10;-6"), "well.depth"));
+    assertEquals(10.5 * 0.3048, si(one(feet, "F;I", "10;6"), "well.depth"), 1e-12);
+    String angle = "{'columns':['D','M'],'join':'degrees','entry':'site.latitude'}";
+    assertEquals("NOT_A_NUMBER", note(one(angle, "D;M", "44;-15"), "site.latitude"));
+  }
+
+  @Test
+  void aCellThatStatesItsUnitIsNotScaled() throws Exception {
+    String map = "{'column':'T','entry':'pump.intake_depth','unit':'ft','scale':0.1}";
+    assertEquals("SCALE_AND_UNIT", note(one(map, "T", "12 ft"), "pump.intake_depth"));
+    assertEquals(12 * 0.3048, si(one(map, "T", "120"), "pump.intake_depth"), 1e-12);
+    assertEquals(12 * 0.3048, si(one(map, "T", "~120"), "pump.intake_depth"), 1e-12);
+  }
+
+  @Test
+  void aTableOfOtherColumnsIsNoneOfTheMapped() throws Exception {
+    String map = "{'title':'t','columns':[{'column':'NO','entry':'record.id'},"
+        + "{'column':'A','entry':'well.depth','unit':'ft'},{'column':'B','entry':'well.tag'},"
+        + "{'column':'C','entry':'well.use'},{'column':'D','entry':'well.method'}]}";
+    Gathered other = read(map, "NO;FROM;TO;WHAT\n1;0;9;clay\n1;9;20;sand\n");
+    assertEquals(0, other.records.size());
+    assertTrue(other.reasons().toString().contains("holds 1 of the 5 columns"), "" + other.reasons());
+    assertEquals(1, read(map, "NO;A;TO\n1;90;9\n").records.size());
+    assertEquals(1, read(map, "NO;pump.voltage;TO\n1;230;9\n").records.size());
+  }
+
   @Test
   void aColumnFillsItsEntryInItsUnitAndTheRestIsKept() throws Exception {
     WellRecord record =

@@ -413,7 +413,8 @@ class RealTablesTest {
 
   @Test
   void yearsOfTwoDigitsWantAPivot() throws Exception {
-    assertEquals("unknown AMBIGUOUS_DATE", date("12/31/63", ",'dates':'month first'"));
+    assertEquals("unknown SHORT_YEAR", date("12/31/63", ",'dates':'month first'"));
+    assertEquals("unknown SHORT_YEAR", date("14.2.11", ",'dates':'day first'"));
     String pivot = ",'dates':'month first','pivot':1930";
     assertEquals("1963-12-31..1963-12-31", date("12/31/63", pivot));
     assertEquals("2004-12-31..2004-12-31", date("12/31/04", pivot));

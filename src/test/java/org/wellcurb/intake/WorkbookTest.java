@@ -64,6 +64,37 @@ class WorkbookTest {
   }
 
   @Test
+  void aStoredNumberHasNoThousandsWhereTextsHaveDecimalCommas() throws Exception {
+    Path path =
+        write(
+            "commas.xlsx",
+            book -> {
+              Worksheet sheet = book.newWorksheet("s");
+              row(sheet, 0, "NO", "D");
+              row(sheet, 1, "A", "");
+              sheet.value(1, 1, 38.125);
+              row(sheet, 2, "B", "38,25");
+              row(sheet, 3, "C", "1.250");
+              row(sheet, 4, "D", "1.250 in");
+              sheet.value(5, 0, "E \"x\"");
+              sheet.value(5, 1, 6.125);
+            });
+    HeaderMap map =
+        HeaderMaps.parse(
+            "map.json",
+            "{\"title\":\"t\",\"comma\":\"decimal\",\"columns\":[{\"column\":\"NO\",\"entry\":"
+                + "\"record.id\"},{\"column\":\"D\",\"entry\":\"well.bore_diameter\",\"unit\":\"in\"}]}",
+            CATALOGUE);
+    int entry = CATALOGUE.index("well.bore_diameter");
+    Gathered all = Gathered.of(new Sources(CATALOGUE, map), inputs(path));
+    assertEquals(38.125 * 0.0254, all.records.get(0).lo(entry), 1e-12);
+    assertEquals(38.25 * 0.0254, all.records.get(1).lo(entry), 1e-12);
+    assertEquals("AMBIGUOUS_COMMA", all.records.get(2).note(entry).name());
+    assertEquals("AMBIGUOUS_COMMA", all.records.get(3).note(entry).name());
+    assertEquals(6.125 * 0.0254, all.records.get(4).lo(entry), 1e-12);
+  }
+
+  @Test
   void numbersDatesFormulasAndTextsAreReadAsTheyAreShown() throws IOException {
     Path path =
         write(
