@@ -18,6 +18,7 @@ final class InputLedger {
   private @Nullable InputCounts reading;
   private long filesSetAside;
   private String firstFileSetAside = "";
+  private final List<String> brokenOff = new ArrayList<>();
 
   /**
    * Adds a part.
@@ -27,6 +28,9 @@ final class InputLedger {
   void take(Part part, @Nullable ChunkTally cells, long screened, long setAside) {
     InputCounts input = reading == null ? new InputCounts(part.input(), part.source()) : reading;
     reading = input;
+    if (cells != null && cells.isBrokenOff()) {
+      brokenOff.add(part.source().file());
+    }
     if (cells != null) {
       input.add(cells, screened, setAside);
     }
@@ -52,6 +56,11 @@ final class InputLedger {
   /** The first file that was set aside whole, and why; empty if none was. */
   String firstFileSetAside() {
     return firstFileSetAside;
+  }
+
+  /** Files that break off, so that rows are missing. */
+  List<String> brokenOff() {
+    return List.copyOf(brokenOff);
   }
 
   /** What the report says of each input that was read. */

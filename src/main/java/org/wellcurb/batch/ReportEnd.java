@@ -336,6 +336,8 @@ final class ReportEnd {
         totals.screened(),
         totals.setAside(),
         merged.inputs.filesSetAside(),
+        merged.inputs.brokenOff(),
+        inputs.passedOver().stream().map(over -> over.file() + ": " + over.reason()).toList(),
         totals.withFindings(),
         totals.findings(),
         followUp,

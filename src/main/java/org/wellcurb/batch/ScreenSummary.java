@@ -12,6 +12,8 @@ import org.wellcurb.report.KindCounts;
  * @param screened rows screened
  * @param setAside rows set aside
  * @param filesSetAside files set aside whole
+ * @param brokenOff files that break off, so that rows of theirs are missing
+ * @param notRead files that were met and passed over, with the reason
  * @param withFindings records with findings
  * @param findings findings by kind
  * @param followUp what the run was told beside the records
@@ -25,6 +27,8 @@ public record ScreenSummary(
     long screened,
     long setAside,
     long filesSetAside,
+    List<String> brokenOff,
+    List<String> notRead,
     long withFindings,
     KindCounts findings,
     FollowUp followUp,
@@ -34,6 +38,8 @@ public record ScreenSummary(
     List<String> sentences) {
 
   public ScreenSummary {
+    brokenOff = List.copyOf(brokenOff);
+    notRead = List.copyOf(notRead);
     cuts = List.copyOf(cuts);
     sentences = List.copyOf(sentences);
   }

@@ -15,6 +15,9 @@ import org.wellcurb.rulepack.FindingKind;
 
 /** What a run says at its end. */
 final class SummaryText {
+  /** Files that are named. */
+  private static final int SHOWN = 3;
+
   private SummaryText() {}
 
   static List<String> lines(ScreenSummary summary, Path out) {
@@ -29,6 +32,18 @@ final class SummaryText {
     if (summary.filesSetAside() > 0) {
       lines.add(
           many(summary.filesSetAside(), "file") + " set aside whole: see " + Outputs.SET_ASIDE_CSV);
+    }
+    if (!summary.brokenOff().isEmpty()) {
+      lines.add(
+          many(summary.brokenOff().size(), "file")
+              + " cut short, so the rows behind are missing: "
+              + some(summary.brokenOff(), ", "));
+    }
+    if (!summary.notRead().isEmpty()) {
+      lines.add(
+          many(summary.notRead().size(), "file")
+              + " not read: "
+              + some(summary.notRead(), "; "));
     }
     lines.add(
         many(summary.withFindings(), "record")
@@ -135,6 +150,13 @@ final class SummaryText {
       counts.add(count + " " + (count == 1 ? kind.label() : plural));
     }
     return String.join(", ", counts);
+  }
+
+  /** The first few; the report holds all. */
+  private static String some(List<String> all, String between) {
+    List<String> shown = all.subList(0, Math.min(SHOWN, all.size()));
+    int more = all.size() - shown.size();
+    return String.join(between, shown) + (more > 0 ? " and " + more + " more" : "");
   }
 
   private static String many(long count, String noun) {

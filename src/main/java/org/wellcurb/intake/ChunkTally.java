@@ -48,6 +48,7 @@ public final class ChunkTally {
   private long beyond;
   private long lost;
   private long firstLost;
+  private boolean broken;
 
   ChunkTally(int columns) {
     this.columns = columns;
@@ -98,6 +99,11 @@ public final class ChunkTally {
   /** The line of the first of them; 0 if there is none. */
   public long firstLostCharacter() {
     return firstLost;
+  }
+
+  /** True if the input breaks off, so that rows behind the last are missing. */
+  public boolean isBrokenOff() {
+    return broken;
   }
 
   /** Cells of a column in one of the states above. */
@@ -157,6 +163,7 @@ public final class ChunkTally {
     beyond += other.beyond;
     firstLost = firstLost == 0 ? other.firstLost : firstLost;
     lost += other.lost;
+    broken |= other.broken;
     moreUnknown += other.moreUnknown;
     other.unknown.forEach((name, n) -> unknown(name, n));
     for (int i = 0; i < states.length; i++) {
@@ -185,6 +192,10 @@ public final class ChunkTally {
 
   void asideRow() {
     setAside++;
+  }
+
+  void brokenOff() {
+    broken = true;
   }
 
   void leftOut() {

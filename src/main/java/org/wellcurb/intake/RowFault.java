@@ -56,6 +56,7 @@ final class RowFault {
   static final String SEVERAL_RECORDS =
       "several records have this number, and nothing says to which of them it belongs; give each"
           + " record a number of its own, here too";
+  static final String BROKEN = "the rest of the file could not be read: ";
   static final String AFTER_END = "follows the end of the array";
 
   /** A longer text of several words that stands alone in a row is no id. */
@@ -196,7 +197,7 @@ final class RowFault {
       case RowMarks.SWALLOWS -> SWALLOWS;
       case RowMarks.NOT_AN_OBJECT -> NOT_AN_OBJECT;
       case RowMarks.AFTER_END -> AFTER_END;
-      default -> "the rest of the file could not be read: " + cut;
+      default -> BROKEN + cut;
     };
   }
 }

@@ -119,6 +119,9 @@ final class RowsReader {
 
   private void aside(RecordSink sink, Fault fault) {
     tally.asideRow();
+    if (fault.reason().startsWith(RowFault.BROKEN)) {
+      tally.brokenOff();
+    }
     String file = source == null ? "" : source.file();
     sink.setAside(new SetAside(file, chunk.line(row), fault.column(), fault.reason(), raw()));
   }
