@@ -45,6 +45,29 @@ class ScreenCommandTest {
   }
 
   @Test
+  void aFileThatIsCutShortAndOnesNotReadAreNamed() throws Exception {
+    StringBuilder rows = new StringBuilder(HEADER);
+    for (int i = 0; i < 9000; i++) {
+      rows.append("W-").append(i).append(",alder,").append(i * 7919 % 1000).append(",T,38,40\n");
+    }
+    java.io.ByteArrayOutputStream packed = new java.io.ByteArrayOutputStream();
+    try (java.util.zip.GZIPOutputStream out = new java.util.zip.GZIPOutputStream(packed)) {
+      out.write(rows.toString().getBytes(java.nio.charset.StandardCharsets.UTF_8));
+    }
+    Path folder = java.nio.file.Files.createDirectories(dir.resolve("both"));
+    byte[] whole = packed.toByteArray();
+    java.nio.file.Files.write(
+        folder.resolve("torn.csv.gz"), java.util.Arrays.copyOf(whole, whole.length / 2));
+    java.nio.file.Files.writeString(folder.resolve("old.xls"), "x");
+    Ran ran = screen("both");
+    assertEquals(0, ran.code(), ran.err());
+    assertTrue(
+        ran.out().contains("\n1 file cut short, so the rows behind are missing: torn.csv.gz\n"),
+        ran.out());
+    assertTrue(ran.out().contains("\n1 file not read: old.xls: "), ran.out());
+  }
+
+  @Test
   void singleRecordSaysASentenceForEachFinding() throws Exception {
     write("in.csv", HEADER + BAD);
     Ran ran = screen("in.csv");
