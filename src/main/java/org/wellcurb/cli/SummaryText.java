@@ -41,9 +41,7 @@ final class SummaryText {
     }
     if (!summary.notRead().isEmpty()) {
       lines.add(
-          many(summary.notRead().size(), "file")
-              + " not read: "
-              + some(summary.notRead(), "; "));
+          many(summary.notRead().size(), "file") + " not read: " + some(summary.notRead(), "; "));
     }
     lines.add(
         many(summary.withFindings(), "record")

@@ -46,7 +46,9 @@ final class Combining {
     return any && (all || isRange);
   }
 
-  /** True if a minus sign stands before minutes or inches: it belongs to the whole, or is a slip. */
+  /**
+   * True if a minus sign stands before minutes or inches: it belongs to the whole, or is a slip.
+   */
   static boolean hasSignWithin(Step step, RowView row) {
     Combine combine = step.mapped.combine();
     boolean parts = combine == Combine.FEET_AND_INCHES || combine == Combine.DEGREES;

@@ -26,7 +26,11 @@ final class Unread {
 
   private static final Set<Note> UNSURE =
       EnumSet.of(
-          Note.AMBIGUOUS_DATE, Note.SHORT_YEAR, Note.AMBIGUOUS_COMMA, Note.AMBIGUOUS_BLANK, Note.AMBIGUOUS_SIGN);
+          Note.AMBIGUOUS_DATE,
+          Note.SHORT_YEAR,
+          Note.AMBIGUOUS_COMMA,
+          Note.AMBIGUOUS_BLANK,
+          Note.AMBIGUOUS_SIGN);
 
   private final CellReader reader;
   private final RecordFiller scratch;

@@ -56,8 +56,9 @@ class HeaderMapTest {
 
   @Test
   void secondsMayHaveADecimalComma() throws Exception {
-    String map = "'comma':'decimal','columns':[{'column':'NO','entry':'record.id'},"
-        + "{'column':'Y','entry':'site.latitude'},{'column':'X','entry':'site.longitude'}]";
+    String map =
+        "'comma':'decimal','columns':[{'column':'NO','entry':'record.id'},"
+            + "{'column':'Y','entry':'site.latitude'},{'column':'X','entry':'site.longitude'}]";
     Gathered all =
         read(
             "{'title':'t'," + map + "}",
@@ -74,8 +75,9 @@ class HeaderMapTest {
 
   @Test
   void aSentinelIsMetHoweverItsFigureIsWritten() throws Exception {
-    String map = "{'title':'t','comma':'decimal','columns':[{'column':'NO','entry':'record.id'},"
-        + "{'column':'L','entry':'water.static_level','unit':'ft','unknown':['-888','7777']}]}";
+    String map =
+        "{'title':'t','comma':'decimal','columns':[{'column':'NO','entry':'record.id'},"
+            + "{'column':'L','entry':'water.static_level','unit':'ft','unknown':['-888','7777']}]}";
     Gathered all = read(map, "NO;L\nA;-888,0\nB;7 777\nC;-888\nD;-888,5\n");
     for (int i = 0; i < 3; i++) {
       assertEquals("SENTINEL", note(all.records.get(i), "water.static_level"));
@@ -85,8 +87,9 @@ class HeaderMapTest {
 
   @Test
   void wordsForNoValueAreNotTakenApart() throws Exception {
-    String map = "{'column':'S','split':['/',' '],'into':[{'entry':'well.screen_top','unit':'ft'},"
-        + "{'entry':'well.screen_bottom','unit':'ft'}]}";
+    String map =
+        "{'column':'S','split':['/',' '],'into':[{'entry':'well.screen_top','unit':'ft'},"
+            + "{'entry':'well.screen_bottom','unit':'ft'}]}";
     WellRecord none = one(map, "S", "n/a");
     assertEquals(WellRecord.NOT_APPLICABLE, state(none, "well.screen_top"));
     assertEquals(WellRecord.NOT_APPLICABLE, state(none, "well.screen_bottom"));
@@ -113,12 +116,14 @@ class HeaderMapTest {
 
   @Test
   void aTableOfOtherColumnsIsNoneOfTheMapped() throws Exception {
-    String map = "{'title':'t','columns':[{'column':'NO','entry':'record.id'},"
-        + "{'column':'A','entry':'well.depth','unit':'ft'},{'column':'B','entry':'well.tag'},"
-        + "{'column':'C','entry':'well.use'},{'column':'D','entry':'well.method'}]}";
+    String map =
+        "{'title':'t','columns':[{'column':'NO','entry':'record.id'},"
+            + "{'column':'A','entry':'well.depth','unit':'ft'},{'column':'B','entry':'well.tag'},"
+            + "{'column':'C','entry':'well.use'},{'column':'D','entry':'well.method'}]}";
     Gathered other = read(map, "NO;FROM;TO;WHAT\n1;0;9;clay\n1;9;20;sand\n");
     assertEquals(0, other.records.size());
-    assertTrue(other.reasons().toString().contains("holds 1 of the 5 columns"), "" + other.reasons());
+    assertTrue(
+        other.reasons().toString().contains("holds 1 of the 5 columns"), "" + other.reasons());
     assertEquals(1, read(map, "NO;A;TO\n1;90;9\n").records.size());
     assertEquals(1, read(map, "NO;pump.voltage;TO\n1;230;9\n").records.size());
   }
