@@ -28,13 +28,16 @@ class IndianaTest {
         .least("surface-water-distance", "setback.surface_water", "25 ft");
     IN.states("Table 1 (recommended)", "feeding pen", "50 ft")
         .least("animal-yard-distance", "setback.animal_yard", "50 ft");
-    IN.states("Table 1 (recommended)", "silage pit", "100 ft")
-        .least("silage-distance", "setback.silage", "100 ft");
+    IN.states("Table 1 (recommended)", "silo", "50 ft")
+        .least("silage-distance", "setback.silage", "50 ft");
   }
 
   @Test
   void n_312_iac_13_2_6_record() {
     IN.states("312 IAC 13-2-6", "well record", "30")
         .days("report-in-time", 30, LocalDate.of(2019, 3, 1));
+    IN.states("IC 25-39-4-2(b)", "wells drilled after", "1987-12-31")
+        .fallsShort("report-in-time", "dates.completed=1988-01-01", "dates.received=1988-02-01");
+    IN.doesNotApply("report-in-time", "dates.completed=1987-12-31", "dates.received=1988-02-01");
   }
 }

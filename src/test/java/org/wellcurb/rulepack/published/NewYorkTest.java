@@ -16,7 +16,8 @@ class NewYorkTest {
     row("sanitary or combined sewer", "50 ft", "sewer-line-distance", "sewer_line");
     row("privy with watertight vault", "50 ft", "privy-distance", "privy");
     row("sanitary privy pit", "100 ft", "pit-privy-distance", "privy");
-    row("cesspool", "200 ft", "cesspool-distance", "cesspool");
+    row("seepage pit after septic tank", "150 ft", "cesspool-distance", "cesspool");
+    row("cesspool", "200 ft", "cesspool-without-tank-distance", "cesspool");
     row("barnyard", "100 ft", "animal-yard-distance", "animal_yard");
     row("manure pile", "200 ft", "manure-storage-distance", "manure_storage");
     row("silo", "100 ft", "silage-distance", "silage");
