@@ -20,8 +20,11 @@ public final class Cautions {
           "pressure",
           "pit",
           "chlorine",
+          "bacteria",
           "coliform",
           "nitrate",
+          "nitrate.perhaps",
+          "arsenic",
           "flood",
           "flowing",
           "always");
@@ -80,17 +83,22 @@ public final class Cautions {
     }
     if (touches("disinfection.")
         || saysHowMuchChlorine()
-        || isChoice("sample.coliform", "present")
-        || isChoice("sample.coliform_again", "present")
-        || isChoice("sample.e_coli", "present")) {
+        || hasBacteria()) {
       keys.add("chlorine");
+    }
+    if (hasBacteria()) {
+      keys.add("bacteria");
     }
     if (isChoice("sample.coliform", "absent")) {
       keys.add("coliform");
     }
-    // The federal limit for public systems: 10 mg/L as nitrogen (40 CFR 141.62).
+    // The federal limits for public systems (40 CFR 141.62): nitrate 10 mg/L as nitrogen, arsenic
+    // 0.010 mg/L.
     if (above("sample.nitrate", 0.010)) {
-      keys.add("nitrate");
+      keys.add(from("sample.nitrate", 0.010) ? "nitrate" : "nitrate.perhaps");
+    }
+    if (above("sample.arsenic", 1e-5)) {
+      keys.add("arsenic");
     }
     if (touches("well.flood_level") || isUnderFlood()) {
       keys.add("flood");
@@ -102,6 +110,12 @@ public final class Cautions {
     }
     keys.add("always");
     return keys;
+  }
+
+  private boolean hasBacteria() {
+    return isChoice("sample.coliform", "present")
+        || isChoice("sample.coliform_again", "present")
+        || isChoice("sample.e_coli", "present");
   }
 
   private boolean saysHowMuchChlorine() {
@@ -144,6 +158,10 @@ public final class Cautions {
 
   private boolean below(String key, double limit) {
     return isGiven(key) && record.hi(catalogue.index(key)) < limit;
+  }
+
+  private boolean from(String key, double least) {
+    return record.lo(catalogue.index(key)) >= least;
   }
 
   private boolean above(String key, double limit) {

@@ -133,4 +133,23 @@ class FirstStepsTest {
           figure);
     }
   }
+
+  @Test
+  void nobodyIsToldToBoilWaterWithArsenic() throws PackException {
+    SheetView sheet = sheet("sample.arsenic", "25 ug/L", "sample.e_coli", "present");
+    assertEquals(WORDS.say("first.bacteria.arsenic"), sheet.steps().get(0).text());
+    assertFalse(sheet.steps().get(0).isNow());
+    assertTrue(sheet.cautions().containsAll(List.of("bacteria", "arsenic")), "" + sheet.cautions());
+  }
+
+  @Test
+  void whatMayBeOverIsSaidToBeSo() throws PackException {
+    SheetView over = sheet("sample.nitrate", ">10 mg/L");
+    assertEquals(WORDS.say("first.nitrate"), over.steps().get(0).text());
+    assertTrue(over.cautions().contains("nitrate"), "" + over.cautions());
+    SheetView perhaps = sheet("sample.nitrate", "9-11 mg/L");
+    assertTrue(perhaps.cautions().contains("nitrate.perhaps"), "" + perhaps.cautions());
+    assertFalse(perhaps.cautions().contains("nitrate"), "" + perhaps.cautions());
+    assertFalse(sheet("sample.nitrate", "10 mg/L").cautions().contains("nitrate"));
+  }
 }
