@@ -81,9 +81,7 @@ public final class Cautions {
         || below("well.stickup", 0)) {
       keys.add("pit");
     }
-    if (touches("disinfection.")
-        || saysHowMuchChlorine()
-        || hasBacteria()) {
+    if (touches("disinfection.") || saysHowMuchChlorine() || hasBacteria()) {
       keys.add("chlorine");
     }
     if (hasBacteria()) {

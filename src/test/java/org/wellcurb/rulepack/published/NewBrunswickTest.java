@@ -18,9 +18,18 @@ class NewBrunswickTest {
   void table_1_field() {
     NB.states("Reg. 90-79 (Table 1 restatement)", "leaching field", "25 m")
         .least(
-            "absorption-field-distance", "setback.absorption_field", "25 m", "well.method=rotary", BUILT);
+            "absorption-field-distance",
+            "setback.absorption_field",
+            "25 m",
+            "well.method=rotary",
+            BUILT);
     NB.states("Reg. 90-79 (Table 1 restatement)", "leaching field", "30 m")
-        .least("absorption-field-distance", "setback.absorption_field", "30 m", "well.method=dug", BUILT);
+        .least(
+            "absorption-field-distance",
+            "setback.absorption_field",
+            "30 m",
+            "well.method=dug",
+            BUILT);
   }
 
   @Test
