@@ -32,7 +32,7 @@ final class Urgent {
           ? "first.bacteria.nitrate"
           : hasArsenic() ? "first.bacteria.arsenic" : "first.bacteria";
     }
-    return hasNitrate() ? "first.nitrate" : "";
+    return hasNitrate() ? "first.nitrate" : hasArsenic() ? "first.arsenic" : "";
   }
 
   /** Whether boiling, which helps against the one, would not help against the other. */
@@ -44,7 +44,7 @@ final class Urgent {
   boolean isAbout(String entry) {
     return (hasBacteria() && BACTERIA.contains(entry))
         || (hasNitrate() && entry.equals(NITRATE_ENTRY))
-        || (hasBacteria() && hasArsenic() && entry.equals(ARSENIC_ENTRY));
+        || (hasArsenic() && entry.equals(ARSENIC_ENTRY));
   }
 
   /** A later sample that is clear counts for the first, but not for faecal bacteria. */

@@ -111,9 +111,10 @@ public final class Cautions {
   }
 
   private boolean hasBacteria() {
-    return isChoice("sample.coliform", "present")
+    return isChoice("sample.e_coli", "present")
         || isChoice("sample.coliform_again", "present")
-        || isChoice("sample.e_coli", "present");
+        || (isChoice("sample.coliform", "present")
+            && !isChoice("sample.coliform_again", "absent"));
   }
 
   private boolean saysHowMuchChlorine() {

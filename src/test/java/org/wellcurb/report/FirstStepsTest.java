@@ -140,6 +140,15 @@ class FirstStepsTest {
     assertEquals(WORDS.say("first.bacteria.arsenic"), sheet.steps().get(0).text());
     assertFalse(sheet.steps().get(0).isNow());
     assertTrue(sheet.cautions().containsAll(List.of("bacteria", "arsenic")), "" + sheet.cautions());
+    assertEquals(
+        WORDS.say("first.arsenic"), sheet("sample.arsenic", "25 ug/L").steps().get(0).text());
+  }
+
+  @Test
+  void aLaterClearSampleEndsTheCaution() throws PackException {
+    String[] later = {"sample.coliform", "present", "sample.coliform_again", "absent"};
+    assertFalse(sheet(later).cautions().contains("bacteria"));
+    assertTrue(sheet("sample.coliform", "present").cautions().contains("bacteria"));
   }
 
   @Test
