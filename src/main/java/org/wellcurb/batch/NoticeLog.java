@@ -59,6 +59,7 @@ final class NoticeLog {
       out.writeBoolean(deciding.isDate());
       said(deciding.subject());
       said(deciding.limitName());
+      out.writeBoolean(deciding.isStrict());
       out.writeInt(finding.text());
       out.writeDouble(finding.olderDay());
     } catch (IOException e) {
@@ -121,7 +122,8 @@ final class NoticeLog {
             text(in),
             in.readBoolean(),
             text(in),
-            text(in));
+            text(in),
+            in.readBoolean());
     return new Noted(
         licence,
         pack,

@@ -23,6 +23,7 @@ import org.wellcurb.quantity.Unit;
  *     worked out from it; empty otherwise
  * @param limitName what the limit is, in words, where it is another entry, or a day reckoned from
  *     one; empty otherwise
+ * @param isStrict true where the limit itself would not do either: more than it, or less, is wanted
  */
 public record Deciding(
     String entry,
@@ -35,9 +36,10 @@ public record Deciding(
     String limitText,
     boolean isDate,
     String subject,
-    String limitName) {
+    String limitName,
+    boolean isStrict) {
 
-  /** A comparison with a limit that is a figure of its own. */
+  /** A comparison with a limit that may be reached and is a figure of its own. */
   public Deciding(
       String entry,
       String written,
@@ -60,7 +62,8 @@ public record Deciding(
         limitText,
         isDate,
         subject,
-        /* limitName= */ "");
+        /* limitName= */ "",
+        /* isStrict= */ false);
   }
 
   /** A comparison of the entry itself. */

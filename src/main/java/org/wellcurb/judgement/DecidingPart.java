@@ -50,7 +50,8 @@ final class DecidingPart {
         d.isDate() ? d.limitText() : Wanted.opposite(d.limitText()),
         d.isDate(),
         d.subject(),
-        d.limitName());
+        d.limitName(),
+        !d.isStrict());
   }
 
   private Deciding among(Expr.Condition whole, List<Expr.Condition> parts, boolean wantsLeast) {

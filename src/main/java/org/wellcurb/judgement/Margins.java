@@ -110,8 +110,9 @@ final class Margins {
     if (!wantsMore && !wantsLess) {
       margin = relation == Relation.EQUAL ? -Math.abs(value - bound) : Math.abs(value - bound);
     }
+    boolean isStrict = isStrict(relation);
     if (subject.dimension().equals(Dimension.DATE)) {
-      return date(key, text, v, value, bound, margin, named(subject), limitName(limit));
+      return date(key, text, v, value, bound, margin, named(subject), limitName(limit), isStrict);
     }
     Unit unit = UnitOf.amount(subject, at);
     // What counts as equal in a comparison is at no distance from its limit.
@@ -128,7 +129,16 @@ final class Margins {
         Double.isInfinite(bound) && !l.isAll() ? speech.interval(l, unit) : "",
         false,
         named(subject),
-        limit instanceof Expr.EntryAmount ? limitName(limit) : "");
+        limit instanceof Expr.EntryAmount ? limitName(limit) : "",
+        isStrict);
+  }
+
+  /** True where the limit itself would not do. Turned about, it says the same of the opposite. */
+  private static boolean isStrict(Relation relation) {
+    return switch (relation) {
+      case LESS, MORE, NOT_EQUAL -> true;
+      case AT_MOST, AT_LEAST, EQUAL -> false;
+    };
   }
 
   /** What a limit is that hangs on entries of the form; empty for a figure. */
@@ -154,7 +164,8 @@ final class Margins {
       double bound,
       double margin,
       String subject,
-      String limitName) {
+      String limitName,
+      boolean isStrict) {
     return new Deciding(
         key,
         text,
@@ -166,7 +177,8 @@ final class Margins {
         "",
         true,
         subject,
-        limitName);
+        limitName,
+        isStrict);
   }
 
   private static double finite(double x) {

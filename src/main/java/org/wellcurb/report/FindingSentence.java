@@ -109,19 +109,12 @@ public final class FindingSentence {
               : (fits ? "finding.fits" : "finding.is.not");
       return words.say(key, label, value, limit);
     }
-    boolean below = deciding.value() < deciding.limit();
-    if (unit == null) {
-      String key =
-          fits
-              ? (below ? "finding.fits.early" : "finding.fits.late")
-              : (below ? "finding.early" : "finding.late");
-      return words.say(key, label, value, limit, words.count("days", Math.round(margin)));
-    }
-    String key =
-        fits
-            ? (below ? "finding.fits.below" : "finding.fits.above")
-            : (below ? "finding.below" : "finding.above");
-    return words.say(key, label, value, limit, amounts.difference(margin, unit));
+    MissedBy missed = MissedBy.of(unit == null, deciding.value() < deciding.limit());
+    String by =
+        unit == null
+            ? words.count("days", Math.round(margin))
+            : amounts.difference(margin, unit);
+    return words.say(missed.key(deciding.isStrict(), fits), label, value, limit, by);
   }
 
   /** A limit, and what it is where it is another entry. */

@@ -522,6 +522,25 @@ class TruthAndAmountsTest {
   }
 
   @Test
+  void s17_aLimitThatWouldNotDoItselfIsStrict() {
+    for (String[] each :
+        new String[][] {
+          {"pump.intake_depth < well.depth", "true"},
+          {"pump.intake_depth <= well.depth", "false"},
+          {"well.depth > pump.intake_depth", "true"},
+          {"not pump.intake_depth > well.depth", "false"},
+          {"not pump.intake_depth >= well.depth", "true"},
+          {"pump.intake_depth between 10 ft and 200 ft", "false"},
+        }) {
+      Deciding deciding =
+          requires(each[0])
+              .explained("pump.intake_depth", "242 ft", "well.depth", "230 ft")
+              .deciding();
+      assertEquals(Boolean.parseBoolean(each[1]), deciding.isStrict(), each[0]);
+    }
+  }
+
+  @Test
   void s17_theMarginIsValueLessLimitInTheUnitWritten() {
     assertEquals(
         -0.5,

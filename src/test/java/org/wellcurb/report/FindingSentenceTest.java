@@ -95,4 +95,43 @@ final class FindingSentenceTest {
         "Drawdown: 50.0012 ft. The limit is 50 ft, so it is 0.0012 ft too much.",
         said(FindingKind.DEFICIENCY, depth(50.0012, 50, "drawdown"), Language.EN));
   }
+
+  private static Deciding strict(Deciding d) {
+    return new Deciding(
+        d.entry(),
+        d.written(),
+        d.value(),
+        d.unit(),
+        d.limit(),
+        d.margin(),
+        d.valueText(),
+        d.limitText(),
+        d.isDate(),
+        d.subject(),
+        d.limitName(),
+        /* isStrict= */ true);
+  }
+
+  @Test
+  void aLimitThatMayNotBeReachedIsNotSaidToBeTheLimit() {
+    assertEquals(
+        "Pump intake: 300 ft. It has to be less than 280 ft, and is 20 ft more.",
+        said(FindingKind.DEFICIENCY, strict(depth(300, 280, "")), Language.EN));
+    assertEquals(
+        "Pump intake: 20 ft. It has to be more than 40 ft, and is 20 ft less.",
+        said(FindingKind.DEFICIENCY, strict(depth(20, 40, "")), Language.EN));
+    assertEquals(
+        "Aspiration de la pompe : 300 ft. Il faut moins de 280 ft ; c'est 20 ft de plus.",
+        said(FindingKind.DEFICIENCY, strict(depth(300, 280, "")), Language.FR));
+    assertEquals(
+        "Pump intake: 300 ft. To fit the rest it would be less than 280 ft; it is 20 ft more.",
+        said(FindingKind.DISCREPANCY, strict(depth(300, 280, "")), Language.EN));
+    assertEquals(
+        "Construction started: 2019-07-05. It has to be after 2019-07-06, and is 1 day earlier.",
+        said(FindingKind.DEFICIENCY, strict(day("2019-07-05", "2019-07-06")), Language.EN));
+    assertEquals(
+        "Début des travaux : 2019-07-08. Pour aller avec le reste, ce serait avant le"
+            + " 2019-07-06 ; c'est 2 jours plus tard.",
+        said(FindingKind.DISCREPANCY, strict(day("2019-07-08", "2019-07-06")), Language.FR));
+  }
 }
