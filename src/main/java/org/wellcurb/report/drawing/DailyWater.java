@@ -14,6 +14,9 @@ import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.quantity.Units;
 import org.wellcurb.record.Datum;
+import org.wellcurb.record.Entry;
+import org.wellcurb.record.WellRecord;
+import org.wellcurb.record.WhatIf;
 import org.wellcurb.workings.Figure;
 import org.wellcurb.workings.Working;
 
@@ -37,98 +40,178 @@ final class DailyWater {
   DailyWater(Sketch sketch, Scope scope) {
     this.sketch = sketch;
     this.scope = scope;
-    Frame frame = new Frame(sketch.record().catalogue());
-    frame.take(sketch.record());
+    at = evaluation(sketch.record());
+  }
+
+  private Evaluation evaluation(WellRecord record) {
+    Frame frame = new Frame(record.catalogue());
+    frame.take(record);
     Depths depths = new Depths(sketch);
     for (Datum datum : Datum.values()) {
       frame.shift(datum, -depths.shift(datum));
     }
-    at = new Evaluation(frame, scope);
+    return new Evaluation(frame, scope);
   }
 
   @Nullable Drawing drawing() {
-    double need = 86400 * working("daily_need");
-    double supply = 86400 * working("daily_supply");
+    Interval need = perDay(working("daily_need"));
+    Interval supply = perDay(working("daily_supply"));
     double draw = scope.figure("peak_rate") * homes() * scope.figure("peak_length");
-    double lacking = working("peak_shortfall");
-    boolean isDay = isDrawn(need) && isDrawn(supply) && need + supply > 0;
-    boolean isPeak = isDrawn(lacking) && isDrawn(draw) && draw > 0 && lacking <= draw;
+    Interval lacking = working("peak_shortfall");
+    boolean isDay = isDrawn(need) && isDrawn(supply) && most(need, supply) > 0;
+    boolean isPeak =
+        isDrawn(lacking) && draw > 0 && draw <= MOST && lacking.lo() <= draw && isDrawn(could());
     if (!isDay && !isPeak) {
       return null;
     }
     Svg svg = new Svg(ID, WIDTH, sketch.say("water.title"));
     svg.pattern("lack", 7, "<path class=\"fine\" d=\"M0 7L7 0\"/>");
+    svg.pattern("maybe", 7, "<circle class=\"dot\" cx=\"3\" cy=\"3\" r=\"1\"/>");
     Marks marks = new Marks(sketch.marks(), Set.of("water.yield", "storage.volume"));
     if (isDay) {
       day(svg, need, supply, marks);
     }
     if (isPeak) {
-      peak(svg, draw, lacking);
+      peak(svg, new PeakWater(draw, could(), lacking, leastLackingAtLeastYield(lacking)));
     }
     return new Drawing(
         ID, sketch.say("water.title"), svg.close(y), legend(svg, isPeak), words, marks.drawn());
   }
 
+  /** How many homes draw at once; NaN where the form leaves it open. */
   private double homes() {
-    double homes = sketch.value("site.dwellings");
-    return homes >= 1 ? homes : 1;
+    Interval homes = sketch.interval("site.dwellings");
+    if (homes.isAll()) {
+      return 1;
+    }
+    return homes.isPoint() ? Math.max(1, homes.lo()) : Double.NaN;
   }
 
-  private static boolean isDrawn(double x) {
-    return x >= 0 && x <= MOST;
+  /** What the yield could give in the busiest period; all where it is not known. */
+  private Interval could() {
+    return times(sketch.interval("water.yield"), scope.figure("peak_length"));
   }
 
-  private double working(String name) {
+  /** What lacks at the least, should the yield be the least that the form allows. */
+  private double leastLackingAtLeastYield(Interval lacking) {
+    Entry entry = sketch.entry("water.yield");
+    Interval stated = sketch.interval("water.yield");
+    if (stated.isPoint() || Double.isInfinite(stated.lo())) {
+      return lacking.lo();
+    }
+    WhatIf trial = new WhatIf(sketch.record().catalogue());
+    trial.from(sketch.record());
+    trial.set(entry.index(), Math.max(0, stated.lo()), Units.GPM);
+    Interval then = working(evaluation(trial.record()), "peak_shortfall");
+    return Math.max(lacking.lo(), then.isAll() ? lacking.lo() : then.lo());
+  }
+
+  private static Interval perDay(Interval rate) {
+    return times(rate, 86400);
+  }
+
+  /** At least nothing, for no house draws less. */
+  private static Interval times(Interval rate, double seconds) {
+    return rate.hi() < 0
+        ? rate
+        : new Interval(Math.max(0, rate.lo() * seconds), rate.hi() * seconds);
+  }
+
+  private static boolean isDrawn(Interval x) {
+    boolean isKnown = !x.isAll() && !(x.lo() == 0 && Double.isInfinite(x.hi()));
+    return isKnown && x.lo() >= 0 && x.lo() <= MOST && (Double.isInfinite(x.hi()) || x.hi() <= MOST);
+  }
+
+  private Interval working(String name) {
+    return working(at, name);
+  }
+
+  private Interval working(Evaluation at, String name) {
     @Nullable Working working = scope.workings().find(name);
     if (working == null) {
-      return Double.NaN;
+      return Interval.ALL;
     }
     @Nullable Interval interval = at.amount(new Expr.WorkingAmount(working), null);
-    return interval == null ? Double.NaN : Sketch.middle(interval);
+    return interval == null ? Interval.ALL : interval;
   }
 
-  private void day(Svg svg, double need, double supply, Marks marks) {
-    double most = Math.max(need, supply);
+  /** The greatest of the ends that are known. */
+  private static double most(Interval a, Interval b) {
+    return Math.max(known(a), known(b));
+  }
+
+  /** The upper end, or the lower where there is none. */
+  private static double known(Interval x) {
+    return Double.isInfinite(x.hi()) ? x.lo() : x.hi();
+  }
+
+  private void day(Svg svg, Interval need, Interval supply, Marks marks) {
+    // What has no upper end runs on to the edge, past all that is known.
+    boolean isOpen = Double.isInfinite(need.hi()) || Double.isInfinite(supply.hi());
+    double most = most(need, supply) * (isOpen ? 1.25 : 1);
     heading(svg, sketch.say("water.day"));
-    bar(svg, "need", 0, need / most);
+    range(svg, "need", need, most);
     label(svg, sketch.say("water.need", print(need)));
-    bar(svg, "given", 0, supply / most);
+    range(svg, "given", supply, most);
     String text = label(svg, sketch.say("water.supply", print(supply)));
     svg.marks(LEFT + 4 + Lettering.width(text), y - 12, marks.at("water.yield"));
   }
 
+  /** A bar up to the least that it may be, and a dotted one on to the most. */
+  private void range(Svg svg, String kind, Interval x, double most) {
+    bar(svg, kind, 0, x.lo() / most);
+    maybe(svg, x.lo() / most, Math.min(1, x.hi() / most));
+  }
+
+  /** What may be there or not, at the height of the last bar. */
+  private void maybe(Svg svg, double from, double to) {
+    if (to > from) {
+      svg.filled("maybe", LEFT + FULL * from, y - BAR, y, FULL * (to - from));
+      svg.box("either", LEFT + FULL * from, y - BAR, y, FULL * (to - from));
+    }
+  }
+
   /** What is drawn, and where it comes from: the yield, water in store, nowhere. */
-  private void peak(Svg svg, double draw, double lacking) {
+  private void peak(Svg svg, PeakWater peak) {
     double length = scope.figure("peak_length");
-    double could = sketch.value("water.yield") * length;
-    double byYield = Math.min(draw - lacking, could);
-    double stored = Math.max(0, draw - lacking - byYield);
+    double draw = peak.draw();
+    Interval byYield = peak.byYield();
+    Interval stored = peak.stored();
+    Interval lacking = peak.lacking();
     // The yield is drawn in full where it is more than is drawn: two equal bars would say it is
     // not.
-    boolean isMore = lacking <= 0 && stored <= 0 && could > draw && could <= MOST;
-    double most = isMore ? could : draw;
+    boolean isMore = lacking.hi() <= 0 && stored.hi() <= 0 && known(peak.could()) > draw;
+    double most = isMore ? known(peak.could()) : draw;
     heading(svg, sketch.say("water.peak", sketch.number(length / 3600), Units.HOUR.symbol()));
     bar(svg, "need", 0, draw / most);
-    label(svg, sketch.say("water.draw", print(draw)));
-    bar(svg, "given", 0, isMore ? 1 : byYield / draw);
-    y -= BAR;
-    if (stored > 0) {
-      bar(svg, "stored", byYield / draw, stored / draw);
+    label(svg, sketch.say("water.draw", print(Interval.point(draw))));
+    if (isMore) {
+      range(svg, "given", peak.could(), most);
     } else {
-      y += BAR;
-    }
-    if (lacking > 0) {
-      double x = LEFT + FULL * (1 - lacking / draw);
-      svg.filled("lack", x, y - BAR, y, FULL * lacking / draw);
-      svg.box("lacking", x, y - BAR, y, FULL * lacking / draw);
+      bar(svg, "given", 0, byYield.lo() / draw);
+      share(svg, "stored", byYield.lo() / draw, stored.lo() / draw);
+      maybe(svg, (byYield.lo() + stored.lo()) / draw, 1 - lacking.lo() / draw);
+      if (lacking.lo() > 0) {
+        double x = LEFT + FULL * (1 - lacking.lo() / draw);
+        svg.filled("lack", x, y - BAR, y, FULL * lacking.lo() / draw);
+        svg.box("lacking", x, y - BAR, y, FULL * lacking.lo() / draw);
+      }
     }
     label(
         svg,
-        could > byYield * 1.001 && could <= MOST
-            ? sketch.say("water.covers.less", print(byYield), print(could))
+        peak.could().hi() > byYield.hi() * 1.001
+            ? sketch.say("water.covers.less", print(byYield), print(peak.could()))
             : sketch.say("water.covers", print(byYield)));
     label(svg, sketch.say("water.stored", print(stored)));
-    label(svg, sketch.say(lacking > 0 ? "water.lacking" : "water.enough", print(lacking)));
+    label(svg, sketch.say(lacking.hi() > 0 ? "water.lacking" : "water.enough", print(lacking)));
+  }
+
+  /** A further part of the last bar. */
+  private void share(Svg svg, String kind, double from, double share) {
+    if (share > 0) {
+      y -= BAR;
+      bar(svg, kind, from, share);
+    }
   }
 
   private void heading(Svg svg, String text) {
@@ -157,9 +240,9 @@ final class DailyWater {
     return last;
   }
 
-  private String print(double cubicMetres) {
+  private String print(Interval cubicMetres) {
     Unit unit = sketch.system() == UnitSystem.METRIC ? Units.LITRE : Units.US_GALLON;
-    return sketch.round(unit.fromSi(cubicMetres)) + " " + unit.symbol();
+    return sketch.span(cubicMetres, unit);
   }
 
   private List<Sign> legend(Svg svg, boolean isPeak) {
@@ -168,7 +251,11 @@ final class DailyWater {
             .box("need", sketch.say("water.sign.need"))
             .box("given", sketch.say("water.sign.given"))
             .box("stored", sketch.say("water.sign.stored"))
-            .pattern("lack", sketch.say("water.sign.lacking"));
+            .pattern("lack", sketch.say("water.sign.lacking"))
+            .pattern("maybe", sketch.say("sign.between"));
+    if (!isPeak && Double.isNaN(homes())) {
+      legend.line(sketch.say("water.homes"));
+    }
     List<String> figures =
         isPeak
             ? List.of("use_per_person", "use_per_bedroom", "peak_rate", "peak_length")

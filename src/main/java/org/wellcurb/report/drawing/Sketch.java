@@ -142,6 +142,26 @@ public final class Sketch {
     return record.isGiven(i) ? middle(record.interval(i)) : Double.NaN;
   }
 
+  /** All that an entry may be, in SI; everything where it is not given. */
+  Interval interval(String key) {
+    int i = entry(key).index();
+    return record.isGiven(i) ? record.interval(i) : Interval.ALL;
+  }
+
+  /** From the least to the most of an amount in SI, rounded for people: {@code 0 to 1440 gal}. */
+  String span(Interval si, Unit unit) {
+    String lo = round(unit.fromSi(si.lo()));
+    String hi = round(unit.fromSi(si.hi()));
+    String last = " " + unit.symbol();
+    if (Double.isInfinite(si.hi())) {
+      return say("amount.least", lo + last);
+    }
+    if (Double.isInfinite(si.lo())) {
+      return say("amount.most", hi + last);
+    }
+    return lo.equals(hi) ? lo + last : say("amount.range", lo, hi + last);
+  }
+
   static double middle(Interval interval) {
     double lo = interval.lo();
     double hi = interval.hi();

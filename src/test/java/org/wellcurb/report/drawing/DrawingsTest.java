@@ -19,6 +19,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.wellcurb.quantity.Interval;
 import org.wellcurb.quantity.Note;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.record.Catalogue;
@@ -303,6 +304,82 @@ final class DrawingsTest {
           assertEquals(feet * 0.3048, depths.of(depth), 1e-9, key);
           assertFalse(depths.remark().contains("does not say"), depths.remark());
         });
+  }
+
+  /** 1 gpm at most is 0 to 1440 gal in a day, not 720 gal. */
+  @Test
+  void aYieldThatIsARangeGivesARangeOfWater() {
+    WellRecord record =
+        new Form("FW-1")
+            .range("water.yield", 0, 1, GPM, "<1 gpm")
+            .amount("site.bedrooms", 3, ONE)
+            .amount("site.occupants", 4, ONE)
+            .record();
+    for (Language language : Language.values()) {
+      Drawing water =
+          sketch(record, language, UnitsShown.US, List.of(), Map.of()).drawings().stream()
+              .filter(drawing -> drawing.id().equals("water"))
+              .findFirst()
+              .orElseThrow();
+      boolean isEnglish = language == Language.EN;
+      String day =
+          isEnglish ? "The stated yield gives 0 to 1440 gal" : "Le débit déclaré donne 0 à 1440 gal";
+      String peak = isEnglish ? "Of this the yield covers 0 to 120 gal" : "couvre 0 à 120 gal";
+      assertTrue(water.words().contains(day), water.words().toString());
+      assertTrue(
+          water.words().stream().anyMatch(line -> line.contains(peak)), water.words().toString());
+      assertFalse(water.words().toString().contains("720"), water.words().toString());
+      assertTrue(water.svg().contains("class=\"either\""), water.svg());
+      assertTrue(
+          water.legend().stream()
+              .anyMatch(sign -> sign.text().equals(Words.in(language).say("sign.between"))));
+    }
+  }
+
+  @Test
+  void aYieldWithoutAnUpperEndIsNotDrawnAsItsLower() {
+    WellRecord record =
+        new Form("FW-1")
+            .range("water.yield", 10, Double.POSITIVE_INFINITY, GPM, ">10 gpm")
+            .amount("site.bedrooms", 3, ONE)
+            .amount("site.occupants", 4, ONE)
+            .record();
+    Drawing water = plain(record).drawings().get(0);
+    assertTrue(
+        water.words().contains("The stated yield gives 14400 gal or more"),
+        water.words().toString());
+    assertTrue(water.svg().contains("class=\"either\""), water.svg());
+  }
+
+  /** Parts of the busiest period add up at both ends, whatever the form leaves open. */
+  @Test
+  void waterOfTheBusiestPeriodAddsUpAtEveryYieldAndStore() {
+    for (long seed = 1; seed <= 400; seed++) {
+      Random random = new Random(seed);
+      double draw = 1 + random.nextInt(10);
+      double[] yields = {random.nextInt(12), random.nextInt(12)};
+      double[] stores = {random.nextInt(8), random.nextInt(8)};
+      java.util.Arrays.sort(yields);
+      java.util.Arrays.sort(stores);
+      Interval could = new Interval(yields[0], yields[1]);
+      double most = Math.max(0, draw - yields[0] - stores[0]);
+      double least = Math.max(0, draw - yields[1] - stores[1]);
+      double atLeast = Math.max(0, draw - yields[0] - stores[1]);
+      PeakWater peak = new PeakWater(draw, could, new Interval(least, most), atLeast);
+      double[] stored = {Double.MAX_VALUE, 0};
+      for (double yield : yields) {
+        for (double store : stores) {
+          double used = Math.min(store, Math.max(0, draw - yield));
+          stored[0] = Math.min(stored[0], used);
+          stored[1] = Math.max(stored[1], used);
+        }
+      }
+      String where = "seed " + seed;
+      assertEquals(Math.min(draw, yields[0]), peak.byYield().lo(), 1e-9, where);
+      assertEquals(Math.min(draw, yields[1]), peak.byYield().hi(), 1e-9, where);
+      assertEquals(stored[0], peak.stored().lo(), 1e-9, where);
+      assertEquals(stored[1], peak.stored().hi(), 1e-9, where);
+    }
   }
 
   @Test
