@@ -1,6 +1,7 @@
 package org.wellcurb.report.drawing;
 
 import org.jspecify.annotations.Nullable;
+import org.wellcurb.quantity.Interval;
 import org.wellcurb.record.Datum;
 import org.wellcurb.record.Entry;
 import org.wellcurb.record.WellRecord;
@@ -23,6 +24,34 @@ final class Depths {
     Entry entry = sketch.entry(key);
     double metres = sketch.value(key) + shift(entry.datum());
     return metres >= HIGHEST && metres <= DEEPEST ? metres : Double.NaN;
+  }
+
+  /**
+   * All that a depth may be, in metres below the ground; everything where it is not given or cannot
+   * be drawn.
+   */
+  Interval range(String key) {
+    if (Double.isNaN(of(key))) {
+      return Interval.ALL;
+    }
+    Interval read = sketch.interval(key);
+    double shift = shift(sketch.entry(key).datum());
+    // An end that no well has says no more than that there is none.
+    double lo = read.lo() + shift < HIGHEST ? Double.NEGATIVE_INFINITY : read.lo() + shift;
+    double hi = read.hi() + shift > DEEPEST ? Double.POSITIVE_INFINITY : read.hi() + shift;
+    return new Interval(lo, hi);
+  }
+
+  /** The least depth that a part surely reaches; NaN where it is not known. */
+  double least(String key) {
+    Interval range = range(key);
+    return range.isAll() ? Double.NaN : Double.isInfinite(range.lo()) ? range.hi() : range.lo();
+  }
+
+  /** The depth below which a part surely begins; NaN where it is not known. */
+  double most(String key) {
+    Interval range = range(key);
+    return range.isAll() ? Double.NaN : Double.isInfinite(range.hi()) ? range.lo() : range.hi();
   }
 
   /** True where a depth is given that no drawing can hold. */

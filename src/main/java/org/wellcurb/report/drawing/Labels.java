@@ -36,17 +36,22 @@ final class Labels {
   /** A label of something at this height, which is not above that of the one before it. */
   void add(double y, String text, List<Mark> marks) {
     // The end of a label is its figure, which must not be lost: what does not fit goes on below.
-    int blank = Lettering.width(text) > room ? text.lastIndexOf(' ', text.length() - 6) : -1;
+    int blank = Lettering.width(text) > room ? figure(text) : -1;
     if (blank > 0) {
-      rows.add(new Row(y, text.substring(0, blank), List.of(), true));
-      rows.add(new Row(y, text.substring(blank + 1), marks, false));
+      wrapped(y, text.substring(0, blank));
+      last(y, text.substring(blank + 1), marks, false);
       return;
     }
+    last(y, text, marks, true);
+  }
+
+  /** The row with the figure, and the letters behind it or in rows below. */
+  private void last(double y, String text, List<Mark> marks, boolean hasLead) {
     if (marks.isEmpty() || Lettering.width(text) + Svg.width(marks) <= room) {
-      rows.add(new Row(y, text, marks, true));
+      rows.add(new Row(y, text, marks, hasLead));
       return;
     }
-    rows.add(new Row(y, text, List.of(), true));
+    rows.add(new Row(y, text, List.of(), hasLead));
     for (int i = 0; i < marks.size(); ) {
       int end = i + 1;
       while (end < marks.size() && Svg.width(marks.subList(i, end + 1)) <= room) {
@@ -54,6 +59,35 @@ final class Labels {
       }
       rows.add(new Row(y, "", marks.subList(i, end), false));
       i = end;
+    }
+  }
+
+  /** The blank before the last figure of a text; -1 where it has none. */
+  private static int figure(String text) {
+    for (int i = text.length() - 2; i > 0; i--) {
+      if (text.charAt(i) == ' ' && isFigure(text.charAt(i + 1))) {
+        return i;
+      }
+    }
+    return text.lastIndexOf(' ', text.length() - 6);
+  }
+
+  private static boolean isFigure(char c) {
+    return Character.isDigit(c) || c == '-';
+  }
+
+  /** Rows of whole words; a word that does not fit is cut when it is drawn. */
+  private void wrapped(double y, String text) {
+    String rest = text;
+    boolean isFirst = true;
+    while (!rest.isEmpty()) {
+      int end = rest.length();
+      while (Lettering.width(rest.substring(0, end)) > room && rest.lastIndexOf(' ', end - 1) > 0) {
+        end = rest.lastIndexOf(' ', end - 1);
+      }
+      rows.add(new Row(y, rest.substring(0, end), List.of(), isFirst));
+      rest = rest.substring(end).strip();
+      isFirst = false;
     }
   }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
+import org.wellcurb.quantity.Interval;
 
 /**
  * Pressures as rungs between two rails, to scale from 0 (broken once where ratings would press the
@@ -57,7 +58,7 @@ final class PressureLadder {
       if (value >= 0 && value <= MOST) {
         String text = sketch.say(each[1], sketch.shown(each[0]));
         String said = sketch.say(each[1], sketch.beside(each[0]));
-        rungs.add(new Rung(new Tag(each[0], value, text), said, each[2]));
+        rungs.add(new Rung(new Tag(each[0], sketch.interval(each[0]), text), said, each[2]));
         limit(each[0], each[1]);
       } else if (!Double.isNaN(value)) {
         left.add(sketch.say("ladder.off", sketch.say(each[1], "").trim()));
@@ -69,6 +70,7 @@ final class PressureLadder {
     rungs.sort(Comparator.comparingDouble(rung -> rung.tag().amount()));
     Ruler ruler = ruler();
     Svg svg = new Svg(ID, WIDTH, sketch.say("ladder.title"));
+    svg.pattern("maybe", 7, "<circle class=\"dot\" cx=\"3\" cy=\"3\" r=\"1\"/>");
     axis(svg, ruler);
     Set<String> keys = new TreeSet<>();
     rungs.forEach(rung -> keys.add(rung.tag().key()));
@@ -88,7 +90,7 @@ final class PressureLadder {
     double limit = sketch.limit(key);
     if (sketch.fallsShort(key) && limit >= 0 && limit <= MOST) {
       String text = sketch.say("ladder.limit", sketch.say(words, sketch.print(limit, key)));
-      rungs.add(new Rung(new Tag(Tag.LIMIT, limit, text), text, "limit"));
+      rungs.add(new Rung(new Tag(Tag.LIMIT, Interval.point(limit), text), text, "limit"));
     }
   }
 
@@ -97,9 +99,9 @@ final class PressureLadder {
     double most = 1;
     double set = 1;
     for (Rung rung : rungs) {
-      most = Math.max(most, rung.tag().amount());
+      most = Math.max(most, Math.min(MOST, rung.tag().most()));
       if (rung.shape().equals("setting")) {
-        set = Math.max(set, rung.tag().amount());
+        set = Math.max(set, Math.min(MOST, rung.tag().most()));
       }
     }
     return Ruler.of(0, most * 1.05, set * 1.15, 0.6, /* top= */ BOTTOM, /* bottom= */ TOP);
@@ -126,10 +128,29 @@ final class PressureLadder {
     for (int i = rungs.size() - 1; i >= 0; i--) {
       Rung rung = rungs.get(i);
       double y = ruler.y(rung.tag().amount());
-      rung(svg, rung.shape(), y);
+      Interval range = rung.tag().range();
+      if (range.isPoint()) {
+        rung(svg, rung.shape(), y);
+      } else {
+        between(svg, rung.shape(), range, ruler);
+      }
       labels.add(y, rung.tag().text(), marks.at(rung.tag().key()));
     }
     return Math.max(BOTTOM, labels.draw(svg, TOP - 8)) + 20;
+  }
+
+  /** A band over all that it may be, with a rung at each end that the form gives. */
+  private static void between(Svg svg, String shape, Interval range, Ruler ruler) {
+    double lo = ruler.y(Math.max(0, range.lo()));
+    double hi = ruler.y(range.hi());
+    svg.filled("maybe", RAIL, hi, lo, OTHER_RAIL - RAIL);
+    svg.box("either", RAIL, hi, lo, OTHER_RAIL - RAIL);
+    if (!Double.isInfinite(range.lo())) {
+      rung(svg, shape, lo);
+    }
+    if (!Double.isInfinite(range.hi())) {
+      rung(svg, shape, hi);
+    }
   }
 
   private static void rung(Svg svg, String shape, double y) {
@@ -153,7 +174,8 @@ final class PressureLadder {
             .across("setting", sketch.say("ladder.sign.setting"))
             .sign("reading", sketch.say("ladder.sign.reading"), PressureLadder::reading)
             .sign("rating", sketch.say("ladder.sign.rating"), PressureLadder::rating)
-            .across("limit", sketch.say("section.sign.limit"));
+            .across("limit", sketch.say("section.sign.limit"))
+            .pattern("maybe", sketch.say("sign.between"));
     if (ruler.isBroken()) {
       legend.line(sketch.say("ladder.broken", sketch.about(ruler.breakAt(), "pressure.cut_in")));
     }
@@ -170,19 +192,27 @@ final class PressureLadder {
     svg.line("rating", 0, Legend.MIDDLE + 2.5, Legend.WIDTH, Legend.MIDDLE + 2.5);
   }
 
+  private String apart(Interval step) {
+    return sketch.span(step, sketch.unit("pressure.cut_in"));
+  }
+
   /** From the lowest up, with what lies between each and the next. */
   private List<String> inWords() {
     List<String> lines = new ArrayList<>();
-    double unit = sketch.unit("pressure.cut_in").factor();
     for (int i = 0; i < rungs.size(); i++) {
       Tag tag = rungs.get(i).tag();
       if (i == 0) {
         lines.add(rungs.get(i).said());
         continue;
       }
-      double step = tag.amount() - rungs.get(i - 1).tag().amount();
-      String apart = sketch.round(step / unit) + " " + sketch.unit("pressure.cut_in").symbol();
-      lines.add(sketch.say("ladder.step", rungs.get(i).said(), apart));
+      Interval below = rungs.get(i - 1).tag().range();
+      double least = tag.range().lo() - below.hi();
+      double most = tag.range().hi() - below.lo();
+      // Where one may lie over the other, neither is said to be the higher.
+      lines.add(
+          least >= 0 && (most > least || tag.range().isPoint())
+              ? sketch.say("ladder.step", rungs.get(i).said(), apart(new Interval(least, most)))
+              : rungs.get(i).said());
     }
     return lines;
   }

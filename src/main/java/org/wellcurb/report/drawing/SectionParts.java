@@ -1,6 +1,7 @@
 package org.wellcurb.report.drawing;
 
 import java.util.List;
+import org.wellcurb.quantity.Interval;
 
 /** The built parts of a well in section. Widths stand for which is inside which, not for sizes. */
 final class SectionParts {
@@ -33,7 +34,7 @@ final class SectionParts {
 
   void draw(Svg svg) {
     double bottom = bottom();
-    double foot = or(depths.of("well.casing_depth"), bottom);
+    double foot = or(depths.least("well.casing_depth"), bottom);
     double ground = ruler.y(0);
     svg.box("bore", CENTRE - BORE, ground, ruler.y(Math.max(0, Math.min(foot, bottom))), 2 * BORE);
     if (foot < bottom) {
@@ -50,21 +51,21 @@ final class SectionParts {
     screen(svg);
     pump(svg);
     svg.line("floor", CENTRE - OPEN, ruler.y(bottom), CENTRE + OPEN, ruler.y(bottom));
-    double drilled = depths.of("well.drilled_depth");
+    double drilled = depths.least("well.drilled_depth");
     if (drilled > bottom) {
       svg.box("fallen", CENTRE - OPEN, ruler.y(bottom), ruler.y(drilled), 2 * OPEN);
     }
   }
 
   private double bottom() {
-    double bottom = or(depths.of("well.depth"), depths.of("well.drilled_depth"));
+    double bottom = or(depths.least("well.depth"), depths.least("well.drilled_depth"));
     return bottom > 0 ? bottom : deepest;
   }
 
   private void annulus(Svg svg) {
-    both(svg, "sand", depths.of("well.filter_pack_top"), depths.of("well.filter_pack_bottom"));
+    both(svg, "sand", depths.most("well.filter_pack_top"), depths.least("well.filter_pack_bottom"));
     if (!sketch.is("grout.material", "none")) {
-      both(svg, "grout", depths.of("grout.top"), depths.of("grout.bottom"));
+      both(svg, "grout", depths.most("grout.top"), depths.least("grout.bottom"));
     }
   }
 
@@ -76,15 +77,17 @@ final class SectionParts {
   }
 
   private void frost(Svg svg) {
-    double frost = depths.of("site.frost_depth");
-    if (frost > 0) {
-      svg.line("frost", LEFT, ruler.y(frost), RIGHT, ruler.y(frost));
+    Interval frost = depths.range("site.frost_depth");
+    for (double end : new double[] {frost.lo(), frost.hi()}) {
+      if (end > 0 && !Double.isInfinite(end)) {
+        svg.line("frost", LEFT, ruler.y(end), RIGHT, ruler.y(end));
+      }
     }
   }
 
   /** Still water up to the static level, no higher than the casing top. */
   private void water(Svg svg, double foot, double bottom) {
-    double level = depths.of("water.static_level");
+    double level = depths.most("water.static_level");
     if (!Double.isNaN(level) && level < bottom) {
       double top = Math.max(level, -or(depths.of("well.stickup"), 0));
       double wet = ruler.y(top);
@@ -99,14 +102,21 @@ final class SectionParts {
   }
 
   private void level(Svg svg, String key, String kind) {
-    double level = depths.of(key);
-    if (!Double.isNaN(level)) {
-      svg.line(kind, CENTRE - BORE, ruler.y(level), CENTRE + BORE, ruler.y(level));
+    Interval level = depths.range(key);
+    if (!level.isAll()) {
+      line(svg, kind, level.lo());
+      line(svg, kind, level.isPoint() ? Double.NaN : level.hi());
+    }
+  }
+
+  private void line(Svg svg, String kind, double depth) {
+    if (!Double.isNaN(depth) && !Double.isInfinite(depth)) {
+      svg.line(kind, CENTRE - BORE, ruler.y(depth), CENTRE + BORE, ruler.y(depth));
     }
   }
 
   private void walls(Svg svg, String kind, String key, double half, double top) {
-    double foot = depths.of(key);
+    double foot = depths.least(key);
     if (foot > top) {
       svg.line(kind, CENTRE - half, ruler.y(top), CENTRE - half, ruler.y(foot));
       svg.line(kind, CENTRE + half, ruler.y(top), CENTRE + half, ruler.y(foot));
@@ -123,8 +133,8 @@ final class SectionParts {
   }
 
   private void liner(Svg svg, double bottom) {
-    double top = depths.of("well.liner_top");
-    double foot = or(depths.of("well.liner_bottom"), bottom);
+    double top = depths.most("well.liner_top");
+    double foot = or(depths.least("well.liner_bottom"), bottom);
     if (top < foot) {
       svg.line("liner", CENTRE - LINER, ruler.y(top), CENTRE - LINER, ruler.y(foot));
       svg.line("liner", CENTRE + LINER, ruler.y(top), CENTRE + LINER, ruler.y(foot));
@@ -132,8 +142,8 @@ final class SectionParts {
   }
 
   private void screen(Svg svg) {
-    double top = depths.of("well.screen_top");
-    double bottom = depths.of("well.screen_bottom");
+    double top = depths.most("well.screen_top");
+    double bottom = depths.least("well.screen_bottom");
     if (!(top < bottom)) {
       return;
     }

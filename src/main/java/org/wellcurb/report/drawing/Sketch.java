@@ -203,12 +203,17 @@ public final class Sketch {
    * people, for a figure brought from another unit has digits that nobody measured.
    */
   String shown(String key) {
+    return shown(key, interval(key));
+  }
+
+  /** The same of another amount of the entry's kind, such as a depth turned into a height. */
+  String shown(String key, Interval si) {
     Entry entry = entry(key);
     @Nullable Unit written = record.unit(entry.index());
-    boolean isExact = record.isPoint(entry.index());
-    return isExact && written != null && !amounts.shown(written).equals(written)
-        ? round(amounts.shown(written).fromSi(value(key))) + " " + amounts.shown(written).symbol()
-        : read(key);
+    boolean isOther = written != null && !amounts.shown(written).equals(written);
+    return isOther && !amounts.shown(written).isReversed()
+        ? span(si, amounts.shown(written))
+        : amounts.range(si, entry, written);
   }
 
   /** The same in two numerals: for a place that the drawing chose and no record says. */

@@ -1,15 +1,27 @@
 package org.wellcurb.report.drawing;
 
+import org.wellcurb.quantity.Interval;
+
 /**
  * Something in a drawing that has a label.
  *
  * @param key key of its entry; {@link #LIMIT} for a limit
- * @param amount where it is, in SI
+ * @param range all that it may be, in SI
  * @param text its label
  */
-record Tag(String key, double amount, String text) {
+record Tag(String key, Interval range, String text) {
   /** Stands in place of a key: a limit, which no entry gives. */
   static final String LIMIT = "";
+
+  /** Where its label stands: the middle of a range, the end of half a one. */
+  double amount() {
+    return Sketch.middle(range);
+  }
+
+  /** The greatest end that is known. */
+  double most() {
+    return Double.isInfinite(range.hi()) ? range.lo() : range.hi();
+  }
 
   boolean isLimit() {
     return key.equals(LIMIT);

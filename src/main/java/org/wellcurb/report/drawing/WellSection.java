@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
+import org.wellcurb.quantity.Interval;
 import org.wellcurb.record.Layer;
 
 /**
@@ -90,12 +91,13 @@ final class WellSection {
   private void collect() {
     double top = depths.of("well.stickup");
     if (!Double.isNaN(top)) {
-      tag("well.stickup", -top, "section.top");
+      Interval up = sketch.interval("well.stickup");
+      tag("well.stickup", new Interval(-up.hi(), -up.lo()), "section.top");
     }
     for (String[] each : LABELLED) {
       double depth = depths.of(each[0]);
       if (!Double.isNaN(depth)) {
-        tag(each[0], depth, each[1]);
+        tag(each[0], depths.range(each[0]), each[1]);
         limit(each[0], each[1]);
       } else if (depths.isOff(each[0])) {
         left.add(sketch.say("section.off", sketch.say(each[1], "").trim()));
@@ -112,11 +114,23 @@ final class WellSection {
     return sketch.marks().stream().anyMatch(mark -> mark.entries().contains(key));
   }
 
-  private void tag(String key, double depth, String words) {
+  private void tag(String key, Interval depth, String words) {
     // A depth that was not moved stands as the form has it.
     boolean isAsGiven = key.equals("well.stickup") || !isMoved(key);
-    String shown = isAsGiven ? sketch.shown(key) : sketch.print(depth, "well.depth");
+    boolean isUp = depth.lo() < 0 && depth.hi() <= 0 && !key.equals("well.stickup");
+    String shown =
+        isUp
+            ? sketch.say("section.up", above(key, depth, isAsGiven))
+            : isAsGiven ? sketch.shown(key) : sketch.span(depth, sketch.unit("well.depth"));
     tags.add(new Tag(key, depth, sketch.say(words, shown)));
+  }
+
+  /** How far above the ground, without a sign. */
+  private String above(String key, Interval depth, boolean isAsGiven) {
+    Interval height = new Interval(-depth.hi(), -depth.lo());
+    return isAsGiven
+        ? sketch.shown(key, height)
+        : sketch.span(height, sketch.unit("well.depth"));
   }
 
   /** The limit where a depth falls short of it, and that of what must lie below the frost. */
@@ -135,7 +149,7 @@ final class WellSection {
         isBoth
             ? sketch.say("section.limit.both", shown)
             : sketch.say("section.limit", sketch.say(words, shown));
-    Tag tag = new Tag(Tag.LIMIT, limit, text);
+    Tag tag = new Tag(Tag.LIMIT, Interval.point(limit), text);
     if (!tags.contains(tag)) {
       tags.add(tag);
     }
@@ -149,7 +163,7 @@ final class WellSection {
   private double deepest() {
     double deepest = 0;
     for (Tag tag : tags) {
-      deepest = Math.max(deepest, tag.amount());
+      deepest = Math.max(deepest, tag.most());
     }
     for (Layer layer : sketch.record().layers()) {
       double bottom = Sketch.middle(layer.to());
@@ -197,10 +211,25 @@ final class WellSection {
       double y = ruler.y(tag.amount());
       if (tag.isLimit()) {
         svg.line("limit", LEADS - 8, y, LEADS + 4, y);
+      } else if (!tag.range().isPoint()) {
+        between(svg, tag.range(), ruler);
       }
       labels.add(y, tag.text(), marks.at(tag.key()));
     }
     return Math.max(BOTTOM, labels.draw(svg, TOP - 10)) + 20;
+  }
+
+  /** An upright over all that a depth may be; it has no foot where the form sets no end. */
+  private static void between(Svg svg, Interval range, Ruler ruler) {
+    double from = ruler.y(range.lo());
+    double to = ruler.y(range.hi());
+    svg.line("span", LEADS, from, LEADS, to);
+    if (!Double.isInfinite(range.lo())) {
+      svg.line("span", LEADS - 5, from, LEADS + 5, from);
+    }
+    if (!Double.isInfinite(range.hi())) {
+      svg.line("span", LEADS - 5, to, LEADS + 5, to);
+    }
   }
 
   private List<Sign> legend(Svg svg, Ruler ruler) {
@@ -208,11 +237,19 @@ final class WellSection {
     new SectionLayers(sketch, depths).legend(legend);
     SectionParts.legend(legend, sketch);
     legend.across("limit", sketch.say("section.sign.limit"));
+    legend.sign("span", sketch.say("sign.between"), WellSection::between);
     legend.line(sketch.say("section.scale"));
     if (ruler.isBroken()) {
       legend.line(sketch.say("section.broken", sketch.about(ruler.breakAt(), "well.depth")));
     }
     return legend.line(depths.remark()).lines(List.copyOf(left)).all();
+  }
+
+  private static void between(Svg svg) {
+    double x = Legend.WIDTH / 2.0;
+    svg.line("span", x, 2, x, Legend.HEIGHT - 2);
+    svg.line("span", x - 5, 2, x + 5, 2);
+    svg.line("span", x - 5, Legend.HEIGHT - 2, x + 5, Legend.HEIGHT - 2);
   }
 
   private List<String> inWords() {

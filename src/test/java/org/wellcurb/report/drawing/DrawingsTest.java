@@ -147,7 +147,14 @@ final class DrawingsTest {
       if (unit == null || random.nextInt(3) == 0) {
         continue;
       }
-      if ((isDepth || isDistance) && unit.equals(FOOT)) {
+      if (isDepth && unit.equals(FOOT) && random.nextInt(4) == 0) {
+        double from = Math.round(random.nextDouble() * deep * 10) / 10.0;
+        boolean isOpen = random.nextBoolean();
+        double to = isOpen ? Double.POSITIVE_INFINITY : from + random.nextInt(30);
+        form.range(entry.key(), from, to, FOOT, "a range");
+      } else if (isPressure && unit.equals(PSI_UNIT) && random.nextInt(4) == 0) {
+        form.range(entry.key(), 30, 30 + random.nextInt(40), PSI_UNIT, "a range");
+      } else if ((isDepth || isDistance) && unit.equals(FOOT)) {
         form.amount(entry.key(), Math.round(random.nextDouble() * deep * 10) / 10.0, FOOT);
       } else if (isPressure && unit.equals(PSI_UNIT)) {
         form.amount(entry.key(), 30 + random.nextInt(40), PSI_UNIT);
@@ -304,6 +311,77 @@ final class DrawingsTest {
           assertEquals(feet * 0.3048, depths.of(depth), 1e-9, key);
           assertFalse(depths.remark().contains("does not say"), depths.remark());
         });
+  }
+
+  private static Drawing drawn(Sketch sketch, String id) {
+    return sketch.drawings().stream()
+        .filter(drawing -> drawing.id().equals(id))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void aPressureThatIsARangeIsABandAndNoLineAtItsMiddle() {
+    WellRecord record =
+        new Form("FW-1")
+            .amount("pressure.cut_in", 40, PSI_UNIT)
+            .range("relief.setting", 60, 90, PSI_UNIT, "60-90 psi")
+            .range("tank.pressure_rating", 100, Double.POSITIVE_INFINITY, PSI_UNIT, ">100 psi")
+            .record();
+    Drawing ladder = drawn(plain(record), "ladder");
+    assertTrue(ladder.svg().contains(">Relief opens 60 psi to 90 psi<"), ladder.svg());
+    assertEquals(2, ladder.svg().split("class=\"either\"", -1).length - 1);
+    assertEquals(3, ladder.svg().split("class=\"setting\"", -1).length - 1, "40, 60 and 90");
+    assertEquals(
+        List.of(
+            "Cut-in 40 psi",
+            "Relief opens 60 psi to 90 psi, that is 20 to 50 psi higher",
+            "Tank rated 100 psi or more, that is 10 psi or more higher"),
+        ladder.words());
+    assertTrue(ladder.legend().stream().anyMatch(sign -> sign.text().startsWith("Between the")));
+  }
+
+  @Test
+  void neitherOfTwoPressuresThatMayLieEitherWayIsSaidToBeTheHigher() {
+    WellRecord record =
+        new Form("FW-1")
+            .amount("pressure.cut_out", 70, PSI_UNIT)
+            .range("relief.setting", 60, 90, PSI_UNIT, "60-90 psi")
+            .record();
+    assertFalse(drawn(plain(record), "ladder").words().toString().contains("higher"));
+  }
+
+  @Test
+  void aLevelThatIsARangeHasALineAtEachEndAndNoneBetween() {
+    WellRecord record =
+        new Form("FW-1")
+            .amount("well.depth", 100, FOOT)
+            .amount("well.stickup", 2, FOOT)
+            .text("record.datum", "casing top")
+            .range("water.static_level", 30, 40, FOOT, "30-40 ft")
+            .record();
+    Drawing section = drawn(plain(record), "section");
+    assertEquals(2, section.svg().split("class=\"still\"", -1).length - 1, section.svg());
+    assertEquals(3, section.svg().split("class=\"span\"", -1).length - 1, "an upright, two feet");
+    assertTrue(section.words().get(1).startsWith("Static level 28 to 38 ft"), "" + section.words());
+    Sketch metric = sketch(record, Language.FR, UnitsShown.METRIC, List.of(), Map.of());
+    assertTrue(
+        drawn(metric, "section").words().get(1).startsWith("Niveau statique 8,5 à 11,6 m"),
+        "" + drawn(metric, "section").words());
+  }
+
+  @Test
+  void aFlowingLevelIsSoMuchUpAndNotADepthBelowNothing() {
+    Form form = new Form("FW-1").amount("well.depth", 100, FOOT);
+    WellRecord record = form.amount("water.static_level", -6.5, FOOT).record();
+    String svg = svg(plain(record), "section");
+    assertTrue(svg.contains(">Static level 6.5 ft up<"), svg);
+    Sketch french = sketch(record, Language.FR, UnitsShown.METRIC, List.of(), Map.of());
+    String words = drawn(french, "section").words().get(0);
+    assertTrue(words.startsWith("Niveau statique 2 m au-dessus du sol"), words);
+    record = form.range("water.static_level", -6, -2, FOOT, "-6 to -2").record();
+    assertTrue(
+        drawn(plain(record), "section").words().get(0).startsWith("Static level 2 ft to 6 ft up"));
   }
 
   /** 1 gpm at most is 0 to 1440 gal in a day, not 720 gal. */
