@@ -111,9 +111,7 @@ public final class FindingSentence {
     }
     MissedBy missed = MissedBy.of(unit == null, deciding.value() < deciding.limit());
     String by =
-        unit == null
-            ? words.count("days", Math.round(margin))
-            : amounts.difference(margin, unit);
+        unit == null ? words.count("days", Math.round(margin)) : amounts.difference(margin, unit);
     return words.say(missed.key(deciding.isStrict(), fits), label, value, limit, by);
   }
 

@@ -81,7 +81,7 @@ public final class Cautions {
         || below("well.stickup", 0)) {
       keys.add("pit");
     }
-    if (touches("disinfection.") || saysHowMuchChlorine() || hasBacteria()) {
+    if (touches("disinfection.") || saysHowMuchChlorine() || isChoice("sample.coliform", "present") || hasBacteria()) {
       keys.add("chlorine");
     }
     if (hasBacteria()) {
@@ -113,8 +113,7 @@ public final class Cautions {
   private boolean hasBacteria() {
     return isChoice("sample.e_coli", "present")
         || isChoice("sample.coliform_again", "present")
-        || (isChoice("sample.coliform", "present")
-            && !isChoice("sample.coliform_again", "absent"));
+        || (isChoice("sample.coliform", "present") && !isChoice("sample.coliform_again", "absent"));
   }
 
   private boolean saysHowMuchChlorine() {

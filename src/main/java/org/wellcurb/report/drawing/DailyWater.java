@@ -119,7 +119,10 @@ final class DailyWater {
 
   private static boolean isDrawn(Interval x) {
     boolean isKnown = !x.isAll() && !(x.lo() == 0 && Double.isInfinite(x.hi()));
-    return isKnown && x.lo() >= 0 && x.lo() <= MOST && (Double.isInfinite(x.hi()) || x.hi() <= MOST);
+    return isKnown
+        && x.lo() >= 0
+        && x.lo() <= MOST
+        && (Double.isInfinite(x.hi()) || x.hi() <= MOST);
   }
 
   private Interval working(String name) {

@@ -210,10 +210,13 @@ public final class Sketch {
   String shown(String key, Interval si) {
     Entry entry = entry(key);
     @Nullable Unit written = record.unit(entry.index());
-    boolean isOther = written != null && !amounts.shown(written).equals(written);
-    return isOther && !amounts.shown(written).isReversed()
-        ? span(si, amounts.shown(written))
-        : amounts.range(si, entry, written);
+    if (written == null) {
+      return amounts.range(si, entry, null);
+    }
+    Unit shown = amounts.shown(written);
+    return shown.equals(written) || shown.isReversed()
+        ? amounts.range(si, entry, written)
+        : span(si, shown);
   }
 
   /** The same in two numerals: for a place that the drawing chose and no record says. */

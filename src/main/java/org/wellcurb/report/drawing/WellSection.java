@@ -128,9 +128,7 @@ final class WellSection {
   /** How far above the ground, without a sign. */
   private String above(String key, Interval depth, boolean isAsGiven) {
     Interval height = new Interval(-depth.hi(), -depth.lo());
-    return isAsGiven
-        ? sketch.shown(key, height)
-        : sketch.span(height, sketch.unit("well.depth"));
+    return isAsGiven ? sketch.shown(key, height) : sketch.span(height, sketch.unit("well.depth"));
   }
 
   /** The limit where a depth falls short of it, and that of what must lie below the frost. */

@@ -401,7 +401,9 @@ final class DrawingsTest {
               .orElseThrow();
       boolean isEnglish = language == Language.EN;
       String day =
-          isEnglish ? "The stated yield gives 0 to 1440 gal" : "Le débit déclaré donne 0 à 1440 gal";
+          isEnglish
+              ? "The stated yield gives 0 to 1440 gal"
+              : "Le débit déclaré donne 0 à 1440 gal";
       String peak = isEnglish ? "Of this the yield covers 0 to 120 gal" : "couvre 0 à 120 gal";
       assertTrue(water.words().contains(day), water.words().toString());
       assertTrue(
