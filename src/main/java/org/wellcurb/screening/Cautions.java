@@ -81,7 +81,10 @@ public final class Cautions {
         || below("well.stickup", 0)) {
       keys.add("pit");
     }
-    if (touches("disinfection.") || saysHowMuchChlorine() || isChoice("sample.coliform", "present") || hasBacteria()) {
+    if (touches("disinfection.")
+        || saysHowMuchChlorine()
+        || isChoice("sample.coliform", "present")
+        || hasBacteria()) {
       keys.add("chlorine");
     }
     if (hasBacteria()) {
