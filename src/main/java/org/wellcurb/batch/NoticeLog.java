@@ -60,6 +60,7 @@ final class NoticeLog {
       said(deciding.subject());
       said(deciding.limitName());
       out.writeBoolean(deciding.isStrict());
+      out.writeDouble(deciding.leastMargin());
       out.writeInt(finding.text());
       out.writeDouble(finding.olderDay());
     } catch (IOException e) {
@@ -123,7 +124,8 @@ final class NoticeLog {
             in.readBoolean(),
             text(in),
             text(in),
-            in.readBoolean());
+            in.readBoolean(),
+            in.readDouble());
     return new Noted(
         licence,
         pack,

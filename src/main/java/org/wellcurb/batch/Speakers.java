@@ -39,7 +39,8 @@ final class Speakers {
   private static boolean hasWords(Finding finding) {
     Deciding deciding = finding.deciding();
     boolean isRange =
-        !deciding.valueText().isEmpty() && (deciding.isDate() || deciding.unit() != null);
+        !(deciding.valueText().isEmpty() && deciding.limitText().isEmpty())
+            && (deciding.isDate() || deciding.unit() != null);
     return isRange
         || !deciding.subject().isEmpty()
         || !deciding.limitName().isEmpty()

@@ -16,14 +16,16 @@ import org.wellcurb.quantity.Unit;
  * @param margin value less limit in the favourable direction, in {@code unit} (days for dates); NaN
  *     where there is none
  * @param valueText the value as text, for words and dates and ranges; empty for exact numbers
- * @param limitText the limit as text, for words and dates, and for a number of which only one end
- *     is known; empty for other numbers
+ * @param limitText the limit as text, for words, and for a number or a date that is a range; empty
+ *     for other numbers and dates
  * @param isDate true where value and limit are days since 1970-01-01
  * @param subject what was compared, in words, where that is not the entry itself but something
  *     worked out from it; empty otherwise
  * @param limitName what the limit is, in words, where it is another entry, or a day reckoned from
  *     one; empty otherwise
  * @param isStrict true where the limit itself would not do either: more than it, or less, is wanted
+ * @param leastMargin the margin of the better ends, where value or limit is a range; the margin
+ *     itself where neither is, or where they have no such end
  */
 public record Deciding(
     String entry,
@@ -37,7 +39,8 @@ public record Deciding(
     boolean isDate,
     String subject,
     String limitName,
-    boolean isStrict) {
+    boolean isStrict,
+    double leastMargin) {
 
   /** A comparison with a limit that may be reached and is a figure of its own. */
   public Deciding(
@@ -63,7 +66,8 @@ public record Deciding(
         isDate,
         subject,
         /* limitName= */ "",
-        /* isStrict= */ false);
+        /* isStrict= */ false,
+        margin);
   }
 
   /** A comparison of the entry itself. */

@@ -47,11 +47,12 @@ final class DecidingPart {
         d.limit(),
         -d.margin(),
         d.valueText(),
-        d.isDate() ? d.limitText() : Wanted.opposite(d.limitText()),
+        d.isDate() || d.unit() != null ? d.limitText() : Wanted.opposite(d.limitText()),
         d.isDate(),
         d.subject(),
         d.limitName(),
-        !d.isStrict());
+        !d.isStrict(),
+        -d.leastMargin());
   }
 
   private Deciding among(Expr.Condition whole, List<Expr.Condition> parts, boolean wantsLeast) {

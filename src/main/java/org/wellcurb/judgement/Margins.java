@@ -106,31 +106,61 @@ final class Margins {
     boolean worseIsLow = wantsMore || (!wantsLess && l.hi() - v.lo() > v.hi() - l.lo());
     double value = worseIsLow ? v.lo() : v.hi();
     double bound = worseIsLow ? l.hi() : l.lo();
-    double margin = wantsMore ? value - bound : bound - value;
-    if (!wantsMore && !wantsLess) {
-      margin = relation == Relation.EQUAL ? -Math.abs(value - bound) : Math.abs(value - bound);
-    }
+    double margin = margin(relation, value, bound);
+    double betterValue = worseIsLow ? v.hi() : v.lo();
+    double betterBound = worseIsLow ? l.lo() : l.hi();
+    double least = margin(relation, betterValue, betterBound);
     boolean isStrict = isStrict(relation);
     if (subject.dimension().equals(Dimension.DATE)) {
-      return date(key, text, v, value, bound, margin, named(subject), limitName(limit), isStrict);
+      return new Deciding(
+          key,
+          text,
+          finite(value),
+          null,
+          finite(bound),
+          finite(margin),
+          v.isPoint() ? "" : speech.days(v.lo(), v.hi()),
+          l.isPoint() || Double.isInfinite(l.lo()) || Double.isInfinite(l.hi())
+              ? ""
+              : speech.days(l.lo(), l.hi()),
+          true,
+          named(subject),
+          limitName(limit),
+          isStrict,
+          Double.isInfinite(least) ? finite(margin) : least);
     }
     Unit unit = UnitOf.amount(subject, at);
-    // What counts as equal in a comparison is at no distance from its limit.
-    margin = Near.equal(value, bound) ? 0 : margin;
-    double difference = Math.abs(unit.fromSi(value) - unit.fromSi(bound));
+    double shown = inUnit(margin, value, bound, unit);
     return new Deciding(
         key,
         text,
         finite(unit.fromSi(value)),
         unit,
         finite(unit.fromSi(bound)),
-        finite(Math.signum(margin) * difference),
+        shown,
         v.isPoint() ? "" : speech.interval(v, unit),
-        Double.isInfinite(bound) && !l.isAll() ? speech.interval(l, unit) : "",
+        l.isPoint() || l.isAll() ? "" : speech.interval(l, unit),
         false,
         named(subject),
         limit instanceof Expr.EntryAmount ? limitName(limit) : "",
-        isStrict);
+        isStrict,
+        Double.isInfinite(least) ? shown : inUnit(least, betterValue, betterBound, unit));
+  }
+
+  /** Value less limit in the favourable direction; where there is none, how far from equal. */
+  private static double margin(Relation relation, double value, double bound) {
+    return switch (relation) {
+      case MORE, AT_LEAST -> value - bound;
+      case LESS, AT_MOST -> bound - value;
+      case EQUAL -> -Math.abs(value - bound);
+      case NOT_EQUAL -> Math.abs(value - bound);
+    };
+  }
+
+  private static double inUnit(double margin, double value, double bound, Unit unit) {
+    // What counts as equal in a comparison is at no distance from its limit.
+    double sign = Near.equal(value, bound) ? 0 : Math.signum(margin);
+    return finite(sign * Math.abs(unit.fromSi(value) - unit.fromSi(bound)));
   }
 
   /** True where the limit itself would not do. Turned about, it says the same of the opposite. */
@@ -154,31 +184,6 @@ final class Margins {
       return "";
     }
     return named.computeIfAbsent(subject, any -> Sentence.of(subject, speech));
-  }
-
-  private Deciding date(
-      String key,
-      String text,
-      Interval v,
-      double value,
-      double bound,
-      double margin,
-      String subject,
-      String limitName,
-      boolean isStrict) {
-    return new Deciding(
-        key,
-        text,
-        finite(value),
-        null,
-        finite(bound),
-        finite(margin),
-        v.isPoint() ? "" : speech.days(v.lo(), v.hi()),
-        "",
-        true,
-        subject,
-        limitName,
-        isStrict);
   }
 
   private static double finite(double x) {

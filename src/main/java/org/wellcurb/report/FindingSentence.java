@@ -85,7 +85,8 @@ public final class FindingSentence {
   private String measured(Rule rule, Deciding deciding, String label, @Nullable Unit unit) {
     // Entries that contradict each other have no limit between them.
     boolean fits = rule.kind() == FindingKind.DISCREPANCY;
-    double margin = Math.abs(deciding.margin());
+    double margin = Math.max(Math.abs(deciding.margin()), Math.abs(deciding.leastMargin()));
+    double least = Math.min(Math.abs(deciding.margin()), Math.abs(deciding.leastMargin()));
     boolean isTidy = isApart(deciding, unit);
     boolean isWorked = isTidy && !deciding.subject().isEmpty();
     String value =
@@ -96,8 +97,8 @@ public final class FindingSentence {
       return words.say("finding.blank", label);
     }
     String limit =
-        Double.isNaN(deciding.limit())
-            ? deciding.limitText()
+        Double.isNaN(deciding.limit()) || !deciding.limitText().isEmpty()
+            ? named(deciding.limitText(), deciding)
             : named(print(deciding.limit(), unit, isTidy), deciding);
     if (limit.isEmpty()) {
       return words.say("finding.is", label, value);
@@ -111,13 +112,16 @@ public final class FindingSentence {
     }
     MissedBy missed = MissedBy.of(unit == null, deciding.value() < deciding.limit());
     String by =
-        unit == null ? words.count("days", Math.round(margin)) : amounts.difference(margin, unit);
+        unit == null
+            ? words.days(Math.round(least), Math.round(margin))
+            : amounts.difference(least, margin, unit);
     return words.say(missed.key(deciding.isStrict(), fits), label, value, limit, by);
   }
 
   /** A limit, and what it is where it is another entry. */
   private String named(String limit, Deciding deciding) {
-    return deciding.limitName().isEmpty() ? limit : limit + " (" + deciding.limitName() + ")";
+    return limit.isEmpty() || deciding.limitName().isEmpty()
+        ? limit : limit + " (" + deciding.limitName() + ")";
   }
 
   /** True if what is worked out still differs from its limit where both are rounded for people. */

@@ -27,7 +27,9 @@ public final class FindingsCsv {
         .text(deciding.written());
     amount(line, deciding, deciding.value(), deciding.valueText());
     line.unit(deciding.unit());
-    amount(line, deciding, deciding.limit(), deciding.limitText());
+    // Of a range the end that decides, so that a table can reckon with it.
+    boolean isKnown = !Double.isNaN(deciding.limit());
+    amount(line, deciding, deciding.limit(), isKnown ? "" : deciding.limitText());
     line.number(deciding.margin()).text(finding.possibleReading()).end();
   }
 

@@ -541,6 +541,33 @@ class TruthAndAmountsTest {
   }
 
   @Test
+  void s17_ofRangesTheMarginOfTheBetterEndsIsKeptToo() {
+    Deciding point = requires("setback.septic_tank >= 75 ft").explained(TANK, "40 ft").deciding();
+    assertEquals(-35, point.leastMargin(), 1e-9);
+    Deciding range =
+        requires("setback.septic_tank >= 75 ft").explained(TANK, "40 to 60 ft").deciding();
+    assertEquals(-35, range.margin(), 1e-9);
+    assertEquals(-15, range.leastMargin(), 1e-9);
+    Deciding limit =
+        requires("relief.setting > pressure.cut_out")
+            .explained("relief.setting", "40 psi", "pressure.cut_out", "60-90 psi")
+            .deciding();
+    assertEquals(-50, limit.margin(), 1e-9);
+    assertEquals(-20, limit.leastMargin(), 1e-9);
+    assertEquals("60 psi to 90 psi", limit.limitText());
+    Deciding open =
+        requires("pump.intake_depth <= 50 ft").explained("pump.intake_depth", ">100 ft").deciding();
+    assertTrue(Double.isNaN(open.margin()));
+    Deciding dates =
+        requires("dates.received <= dates.completed + 30 days")
+            .explained("dates.completed", "2020-01", "dates.received", "2020-03-03")
+            .deciding();
+    assertEquals(-32, dates.margin(), 1e-9);
+    assertEquals(-2, dates.leastMargin(), 1e-9);
+    assertEquals("2020-01-31 to 2020-03-01", dates.limitText());
+  }
+
+  @Test
   void s17_theMarginIsValueLessLimitInTheUnitWritten() {
     assertEquals(
         -0.5,

@@ -109,7 +109,58 @@ final class FindingSentenceTest {
         d.isDate(),
         d.subject(),
         d.limitName(),
-        /* isStrict= */ true);
+        /* isStrict= */ true,
+        d.leastMargin());
+  }
+
+  private static Deciding range(
+      String value, double limit, String limits, double most, double least) {
+    return new Deciding(
+        "setback.septic_tank",
+        "40-60 ft",
+        limit + most,
+        Units.FOOT,
+        limit,
+        most,
+        value,
+        limits,
+        false,
+        "",
+        "",
+        /* isStrict= */ false,
+        least);
+  }
+
+  @Test
+  void ofARangeBothEndsAreSaid() {
+    assertEquals(
+        "Distance to septic tank: 40 ft to 60 ft. The limit is 75 ft, so it is 15 to 35 ft too"
+            + " little.",
+        said(FindingKind.DEFICIENCY, range("40 ft to 60 ft", 75, "", -35, -15), Language.EN));
+    assertEquals(
+        "Distance to septic tank: 40 ft. The limit is 50 ft to 75 ft, so it is 10 to 35 ft too"
+            + " little.",
+        said(FindingKind.DEFICIENCY, range("", 75, "50 ft to 75 ft", -35, -10), Language.EN));
+    Deciding day = day("2019-07-05", "2019-07-31");
+    Deciding month =
+        new Deciding(
+            day.entry(),
+            "",
+            day.value(),
+            null,
+            day.limit(),
+            -26,
+            "2019-07-05 to 2019-07-21",
+            "",
+            true,
+            "",
+            "",
+            false,
+            -10);
+    assertEquals(
+        "Construction started: 2019-07-05 to 2019-07-21. The limit is 2019-07-31, so it is 10 to"
+            + " 26 days too early.",
+        said(FindingKind.DEFICIENCY, month, Language.EN));
   }
 
   @Test

@@ -79,6 +79,20 @@ public final class Amounts {
             unit.equals(written) ? Numerals.TIDY : Numerals.ROUGH);
   }
 
+  /** The size of a difference that is at least and at most so much. */
+  public String difference(double least, double most, Unit written) {
+    String to = difference(most, written);
+    String from = difference(least, written);
+    if (from.equals(to)) {
+      return to;
+    }
+    // The unit is said once: 15 to 35 ft.
+    String tail = to.substring(to.lastIndexOf(' ') + 1);
+    boolean isSame = from.endsWith(" " + tail) && to.length() > tail.length();
+    return words.say(
+        "amount.range", isSame ? from.substring(0, from.length() - tail.length() - 1) : from, to);
+  }
+
   /** A day, such as {@code 2012-05-01}. */
   public String day(double day) {
     if (Double.isNaN(day) || day < FIRST_DAY || day > LAST_DAY) {

@@ -78,6 +78,12 @@ public final class Words {
     return say(key + (one ? ".one" : ".many"), arguments);
   }
 
+  /** A number of days that is at least and at most so much. */
+  public String days(long least, long most) {
+    String days = count("days", most);
+    return least == most ? days : say("amount.range", least, days);
+  }
+
   /**
    * What a reader of files or packs says in English, in this language; empty where this language is
    * English, or has no words for it.
