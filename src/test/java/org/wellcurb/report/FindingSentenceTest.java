@@ -132,6 +132,19 @@ final class FindingSentenceTest {
   }
 
   @Test
+  void daysAreSaidInTheLanguageOfThePage() {
+    Deciding age =
+        new Deciding(
+            "dates.sampled", "", 91, Units.DAY, 90, -1, "", "", false, "Sample age");
+    assertEquals(
+        "Sample age: 91 days. The limit is 90 days, so it is 1 day too much.",
+        said(FindingKind.DEFICIENCY, age, Language.EN));
+    assertEquals(
+        "Sample age : 91 jours. La limite est 90 jours ; c'est 1 jour de trop.",
+        said(FindingKind.DEFICIENCY, age, Language.FR));
+  }
+
+  @Test
   void ofARangeBothEndsAreSaid() {
     assertEquals(
         "Distance to septic tank: 40 ft to 60 ft. The limit is 75 ft, so it is 15 to 35 ft too"

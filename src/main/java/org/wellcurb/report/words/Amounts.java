@@ -7,6 +7,7 @@ import org.wellcurb.quantity.Dimension;
 import org.wellcurb.quantity.Interval;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.UnitSystem;
+import org.wellcurb.quantity.Units;
 import org.wellcurb.record.Entry;
 import org.wellcurb.record.Kind;
 import org.wellcurb.record.WellRecord;
@@ -89,8 +90,9 @@ public final class Amounts {
     // The unit is said once: 15 to 35 ft.
     String tail = to.substring(to.lastIndexOf(' ') + 1);
     boolean isSame = from.endsWith(" " + tail) && to.length() > tail.length();
+    boolean isDays = written.equals(Units.DAY);
     return words.say(
-        "amount.range", isSame ? from.substring(0, from.length() - tail.length() - 1) : from, to);
+        "amount.range", isSame || isDays ? from.substring(0, from.lastIndexOf(' ')) : from, to);
   }
 
   /** A day, such as {@code 2012-05-01}. */
@@ -177,6 +179,9 @@ public final class Amounts {
       return gauge(value) + " " + unit.symbol();
     }
     String number = Numerals.of(value, digits, words.language());
+    if (unit.equals(Units.DAY)) {
+      return words.say(number.equals("1") ? "days.one" : "days.many", number);
+    }
     return unit.symbol().isEmpty() ? number : number + " " + unit.symbol();
   }
 
