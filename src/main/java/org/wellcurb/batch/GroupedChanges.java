@@ -16,7 +16,8 @@ final class GroupedChanges {
       Comparator.<Group>comparingLong(group -> -group.counts().added())
           .thenComparingLong(group -> -group.counts().still())
           .thenComparingLong(group -> -group.counts().cleared())
-          .thenComparing(Group::name);
+          .thenComparing(Group::name)
+          .thenComparing(Group::apart);
 
   private final Map<String, SinceCounts> counts = new LinkedHashMap<>();
   private final Map<String, String> names = new LinkedHashMap<>();
@@ -47,7 +48,7 @@ final class GroupedChanges {
         (key, count) -> {
           String name = names.getOrDefault(key, key);
           boolean shared = uses.getOrDefault(name, 1) > 1;
-          lines.add(new Group(shared ? name + " (" + key + ")" : name, count));
+          lines.add(new Group(name, shared ? key : "", count));
         });
     lines.sort(MOST_FIRST);
     return lines.subList(0, Math.min(Cap.CONTRACTORS_ON_PAGE.most(), lines.size()));

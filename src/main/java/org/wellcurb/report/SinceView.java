@@ -32,8 +32,12 @@ public record SinceView(
     List<SinceCsv.Changed> changes,
     long totalChanges) {
 
-  /** Findings of one licence or rule. */
-  public record Group(String name, SinceCounts counts) {}
+  /**
+   * Findings of one licence or rule.
+   *
+   * @param apart what tells it from another of this name; empty where no other has it
+   */
+  public record Group(String name, String apart, SinceCounts counts) {}
 
   public SinceView {
     packsChanged = List.copyOf(packsChanged);

@@ -188,8 +188,8 @@ public final class Batches {
         false,
         List.of("fenwick-county"),
         counts,
-        List.of(new SinceView.Group("D-1", counts), new SinceView.Group("", counts)),
-        List.of(new SinceView.Group("Far enough", counts)),
+        List.of(new SinceView.Group("D-1", "", counts), new SinceView.Group("", "", counts)),
+        List.of(new SinceView.Group("Far enough", "", counts)),
         List.of(new SinceCsv.Changed(line, "D-1", SinceCounts.Change.NEW)),
         3);
   }
