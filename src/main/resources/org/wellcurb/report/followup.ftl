@@ -19,7 +19,7 @@
 </#if>
 <#if f.refused?has_content>
 <p class="cut">${n("followup.refused", f.refusedTotal)}</p>
-<ul><#list f.refused as s><li>${s.place}: ${t(s.why.key())} (${s.what})</li></#list></ul>
+<ul><#list f.refused as s><li>${s.place}${t("colon")} ${t(s.why.key())} (${s.what})</li></#list></ul>
 </#if>
 <#if f.idleVariances?has_content>
 <p class="cut">${n("followup.variances", f.idleVariancesTotal)}</p>

@@ -29,7 +29,7 @@
 <#if x.days?has_content><p><b>${x.days}</b></p></#if>
 <#if x.sentences?has_content><#list x.sentences as s><p class="sentence">${s}.</p></#list><#else><p class="sentence">${t("outcome.person")} <@l.own r.ask /></p></#if>
 <#if x.when?has_content><p>${t("rulebook.when")} ${x.when}.</p></#if>
-<p class="soft">${t("finding.source")}: <@l.source x.source /></p>
+<p class="soft">${t("finding.source")}${t("colon")} <@l.source x.source /></p>
 </div>
 </#list>
 <dl class="plain">

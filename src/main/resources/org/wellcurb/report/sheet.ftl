@@ -124,7 +124,7 @@
 </#if>
 <#if v.nearWorkings?has_content>
 <details><summary>${t("workings.near")} <span class="soft">(${v.nearWorkings?size})</span> <@l.unprinted /></summary>
-<ul><#list v.nearWorkings as w><li>${w.meaning}: ${t("workings.lacking")} <#list w.lacking as k>${k}<#sep>, </#list>.</li></#list></ul>
+<ul><#list v.nearWorkings as w><li>${w.meaning}${t("colon")} ${t("workings.lacking")} <#list w.lacking as k>${k}<#sep>, </#list>.</li></#list></ul>
 </details>
 </#if>
 </@l.section>

@@ -97,8 +97,11 @@ public final class Words {
     return texts.getOrDefault("entry." + key, key);
   }
 
-  /** What pages call a choice of an entry. */
+  /** What pages call a choice of an entry, and its yes or no. */
   public String choice(String choice) {
+    if (choice.equals("yes") || choice.equals("no")) {
+      return say(choice);
+    }
     return texts.getOrDefault("choice." + choice.replace(' ', '_'), choice);
   }
 

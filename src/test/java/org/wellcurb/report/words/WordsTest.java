@@ -311,4 +311,22 @@ final class WordsTest {
     }
     return places;
   }
+
+  @Test
+  void yesAndNoAreChoicesToo() {
+    assertEquals("non", Words.in(Language.FR).choice("no"));
+    assertEquals("oui", Words.in(Language.FR).choice("yes"));
+    assertEquals("no", EN.choice("no"));
+  }
+
+  /** French sets a space before a colon, so a template takes it from the bundle. */
+  @Test
+  void templatesWriteNoColonAfterWhatTheyPutIn() throws IOException {
+    try (Stream<Path> files = Files.list(Path.of("src/main/resources/org/wellcurb/report"))) {
+      for (Path file : files.filter(each -> each.toString().endsWith(".ftl")).sorted().toList()) {
+        String text = Files.readString(file, StandardCharsets.UTF_8);
+        assertTrue(!text.contains("}: "), file.getFileName() + " writes a colon of its own");
+      }
+    }
+  }
 }
