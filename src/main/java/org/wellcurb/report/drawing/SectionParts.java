@@ -24,12 +24,14 @@ final class SectionParts {
   private final Depths depths;
   private final Ruler ruler;
   private final double deepest;
+  private final WellHead head;
 
   SectionParts(Sketch sketch, Depths depths, Ruler ruler, double deepest) {
     this.sketch = sketch;
     this.depths = depths;
     this.ruler = ruler;
     this.deepest = deepest;
+    head = new WellHead(sketch);
   }
 
   void draw(Svg svg) {
@@ -41,8 +43,7 @@ final class SectionParts {
       svg.box("bore", CENTRE - OPEN, ruler.y(Math.max(0, foot)), ruler.y(bottom), 2 * OPEN);
     }
     annulus(svg);
-    svg.line("ground", LEFT, ground, CENTRE - BORE, ground);
-    svg.line("ground", CENTRE + BORE, ground, RIGHT, ground);
+    head.ground(svg, LEFT, RIGHT, CENTRE, ground);
     frost(svg);
     water(svg, foot, bottom);
     walls(svg, "casing", "well.outer_casing_depth", OUTER, 0);
@@ -129,7 +130,7 @@ final class SectionParts {
       return;
     }
     walls(svg, "casing", "well.casing_depth", CASING, top);
-    svg.line("casing", CENTRE - CASING - 5, ruler.y(top), CENTRE + CASING + 5, ruler.y(top));
+    head.cap(svg, CENTRE, CASING, ruler.y(top));
   }
 
   private void liner(Svg svg, double bottom) {

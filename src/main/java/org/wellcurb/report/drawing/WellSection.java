@@ -55,12 +55,14 @@ final class WellSection {
 
   private final Sketch sketch;
   private final Depths depths;
+  private final WellHead head;
   private final List<Tag> tags = new ArrayList<>();
   private final Set<String> left = new TreeSet<>();
 
   WellSection(Sketch sketch) {
     this.sketch = sketch;
     depths = new Depths(sketch);
+    head = new WellHead(sketch);
   }
 
   @Nullable Drawing drawing() {
@@ -94,6 +96,7 @@ final class WellSection {
       Interval up = sketch.interval("well.stickup");
       tag("well.stickup", new Interval(-up.hi(), -up.lo()), "section.top");
     }
+    tags.addAll(head.tags(Double.isNaN(top) ? 0 : -top));
     for (String[] each : LABELLED) {
       double depth = depths.of(each[0]);
       if (!Double.isNaN(depth)) {
@@ -234,6 +237,7 @@ final class WellSection {
     Legend legend = new Legend(svg);
     new SectionLayers(sketch, depths).legend(legend);
     SectionParts.legend(legend, sketch);
+    head.legend(legend, svg);
     legend.across("limit", sketch.say("section.sign.limit"));
     legend.sign("span", sketch.say("sign.between"), WellSection::between);
     legend.line(sketch.say("section.scale"));

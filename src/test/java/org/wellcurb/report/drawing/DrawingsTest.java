@@ -384,6 +384,50 @@ final class DrawingsTest {
         drawn(plain(record), "section").words().get(0).startsWith("Static level 2 ft to 6 ft up"));
   }
 
+  private static Form headed() {
+    return new Form("FW-1")
+        .amount("well.depth", 100, FOOT)
+        .amount("well.casing_depth", 40, FOOT)
+        .amount("well.stickup", 1.5, FOOT);
+  }
+
+  /** Only a cap that the form has is drawn over the casing; two walls are a casing without one. */
+  @Test
+  void aCasingIsDrawnClosedOnlyWhereTheFormSaysSo() {
+    Map<String, Integer> lines = Map.of("vented sealed", 3, "sealed", 3, "none", 2);
+    lines.forEach(
+        (cap, many) -> {
+          Drawing section = drawn(plain(headed().text("well.cap", cap).record()), "section");
+          assertEquals(many, section.svg().split("class=\"casing\"", -1).length - 1, cap);
+          assertEquals(cap.equals("none"), section.svg().contains(">Cap: none<"), cap);
+          assertEquals(cap.equals("none"), section.svg().contains("class=\"open\""), cap);
+        });
+    Drawing unsaid = drawn(plain(headed().record()), "section");
+    assertEquals(2, unsaid.svg().split("class=\"casing\"", -1).length - 1);
+    assertTrue(unsaid.legend().stream().anyMatch(sign -> sign.text().startsWith("No cap is")));
+  }
+
+  @Test
+  void aFindingOnTheWellHeadHasItsLetterThere() {
+    List<Mark> marks =
+        List.of(
+            new Mark("A", "finding-a", "In a pit", List.of("well.head")),
+            new Mark("B", "finding-b", "No cap", List.of("well.cap")));
+    WellRecord record = headed().text("well.cap", "none").text("well.head", "pit").record();
+    for (Language language : Language.values()) {
+      Sketch sketch = sketch(record, language, UnitsShown.AS_WRITTEN, marks, Map.of());
+      Drawing section = drawn(sketch, "section");
+      assertEquals(marks, section.marks());
+      assertEquals(4, section.svg().split("class=\"pit\"", -1).length - 1);
+      assertFalse(section.svg().contains("class=\"ground\""), "the ground would close the pit");
+      String head = language == Language.EN ? ">Well head: pit<" : ">Tête du puits : fosse<";
+      assertTrue(section.svg().contains(head), section.svg());
+    }
+    WellRecord good =
+        headed().text("well.cap", "sealed").text("well.head", "pitless adapter").record();
+    assertFalse(svg(plain(good), "section").contains("Well head"), "nothing is odd there");
+  }
+
   /** 1 gpm at most is 0 to 1440 gal in a day, not 720 gal. */
   @Test
   void aYieldThatIsARangeGivesARangeOfWater() {
