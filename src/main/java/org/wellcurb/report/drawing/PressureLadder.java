@@ -90,7 +90,8 @@ final class PressureLadder {
     double limit = sketch.limit(key);
     if (sketch.fallsShort(key) && limit >= 0 && limit <= MOST) {
       String text = sketch.say("ladder.limit", sketch.say(words, sketch.print(limit, key)));
-      rungs.add(new Rung(new Tag(Tag.LIMIT, Interval.point(limit), text), text, "limit"));
+      String said = sketch.say("ladder.limit", sketch.say(words, sketch.limitBeside(limit, key)));
+      rungs.add(new Rung(new Tag(Tag.LIMIT, Interval.point(limit), text), said, "limit"));
     }
   }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
+import org.wellcurb.quantity.Interval;
 import org.wellcurb.record.Entry;
 
 /**
@@ -124,7 +125,10 @@ final class SetbackPlan {
           X + cut * dx + 6 * dy,
           Y + cut * dy - 6 * dx);
     }
-    svg.circle("hub", X + r * dx, Y + r * dy, 3);
+    if (sketch.interval(spoke.key()).isPoint()) {
+      svg.circle("hub", X + r * dx, Y + r * dy, 3);
+    }
+    between(svg, sketch.interval(spoke.key()), most, dx, dy);
     // Numbers stand in a ring of their own, where they never meet.
     svg.line("beyond", X + r * dx, Y + r * dy, X + (SEALS - 11) * dx, Y + (SEALS - 11) * dy);
     double x = X + SEALS * dx;
@@ -132,6 +136,15 @@ final class SetbackPlan {
     svg.circle("seal", x, y, 11);
     svg.text("seal-number", x, y + 5, String.valueOf(i + 1));
     letters(svg, x, y, dx, dy, marks.at(spoke.key()));
+  }
+
+  /** A thick line over all that a distance may be, to the edge where the form sets no end. */
+  private static void between(Svg svg, Interval range, double most, double dx, double dy) {
+    if (!range.isPoint()) {
+      double lo = Math.min(REACH, Math.max(0, range.lo()) / most * REACH);
+      double hi = Math.min(REACH, range.hi() / most * REACH);
+      svg.line("range", X + lo * dx, Y + lo * dy, X + hi * dx, Y + hi * dy);
+    }
   }
 
   /** Letters of findings at a number: beside it, at the top and the foot over and under it. */
@@ -154,6 +167,7 @@ final class SetbackPlan {
     return legend
         .sign("limit", sketch.say("plan.sign.limit"), SetbackPlan::limit)
         .sign("cut", sketch.say("plan.sign.far"), SetbackPlan::far)
+        .across("range", sketch.say("sign.between"))
         .line(sketch.say("plan.signs"))
         .all();
   }
@@ -178,7 +192,7 @@ final class SetbackPlan {
     String read = sketch.beside(spoke.key());
     return Double.isNaN(spoke.limit())
         ? sketch.say("plan.line", place, read)
-        : sketch.say("plan.line.limit", place, read, sketch.print(spoke.limit(), spoke.key()));
+        : sketch.say("plan.line.limit", place, read, sketch.limitBeside(spoke.limit(), spoke.key()));
   }
 
   private List<String> inWords() {

@@ -176,9 +176,22 @@ public final class Sketch {
     return amounts.read(record, entry(key));
   }
 
-  /** The same with the record's own beside it, where that is in other units. */
+  /**
+   * What an entry was read as with the record's own beside it, where that is in other units: the
+   * first is rounded for people, the second keeps the digits as written.
+   */
   String beside(String key) {
-    return amounts.beside(record, entry(key));
+    String own = amounts.beside(record, entry(key)).substring(read(key).length());
+    return shown(key) + own;
+  }
+
+  /** A limit of an entry, in SI, with the same in the record's unit beside it where it differs. */
+  String limitBeside(double si, String key) {
+    @Nullable Unit written = record.unit(entry(key).index());
+    boolean isOther = written != null && !amounts.shown(written).equals(written);
+    return isOther
+        ? print(si, key) + " [" + round(written.fromSi(si)) + " " + written.symbol() + "]"
+        : print(si, key);
   }
 
   /** The limit in SI that a rule sets to an entry as it stands; NaN where none does. */

@@ -180,7 +180,9 @@ final class WellSection {
       double depth = depths.of(key);
       shallow = depth > shallow ? depth : shallow;
     }
-    double from = Double.isNaN(top) ? -0.6 : -top;
+    // A flowing level has its height above the ground, unless it would press the well together.
+    double flowing = Math.min(-depths.of("water.static_level"), Math.max(2, deepest / 4));
+    double from = -Math.max(Double.isNaN(top) ? 0.6 : top, Double.isNaN(flowing) ? 0 : flowing);
     return Ruler.of(from, Math.max(3, deepest * 1.02), shallow * 1.3, 0.28, TOP, BOTTOM);
   }
 

@@ -384,6 +384,42 @@ final class DrawingsTest {
         drawn(plain(record), "section").words().get(0).startsWith("Static level 2 ft to 6 ft up"));
   }
 
+  /** 22 ft is 6.7 m to people, not 6.706 m; what was written stands beside it. */
+  @Test
+  void aFigureBroughtFromAnotherUnitKeepsTheWrittenOneBesideIt() {
+    WellRecord record =
+        new Form("FW-1")
+            .amount("setback.septic_tank", 22, FOOT)
+            .range("setback.privy", 40, 60, FOOT, "40-60 ft")
+            .amount("relief.setting", 65, PSI_UNIT)
+            .amount("pressure.cut_out", 60, PSI_UNIT)
+            .record();
+    Map<String, Double> limits =
+        Map.of("setback.septic_tank", FOOT.toSi(75), "relief.setting", PSI_UNIT.toSi(70));
+    Mark mark = new Mark("A", "finding-a", "Short", List.of("relief.setting"));
+    Sketch french = sketch(record, Language.FR, UnitsShown.METRIC, List.of(mark), limits);
+    String words = drawn(french, "plan").words().toString();
+    assertTrue(words.contains(" : 6,7 m [22 ft], limite 22,9 m [75 ft]"), words);
+    assertTrue(words.contains(" : 12,2 à 18,3 m [40 ft à 60 ft]"), words);
+    String ladder = drawn(french, "ladder").words().toString();
+    assertTrue(ladder.contains("448 kPa [65 psi]"), ladder);
+    assertTrue(ladder.contains("483 kPa [70 psi]"), ladder);
+    String plain =
+        drawn(sketch(record, Language.EN, UnitsShown.US, List.of(mark), limits), "plan")
+            .words()
+            .toString();
+    assertTrue(plain.contains(": 22 ft, limit 75 ft"), plain);
+  }
+
+  @Test
+  void aDistanceThatIsARangeHasNoDotAtItsMiddle() {
+    WellRecord record =
+        new Form("FW-1").range("setback.privy", 40, 60, FOOT, "40-60 ft").record();
+    Drawing plan = drawn(plain(record), "plan");
+    assertEquals(2, plan.svg().split("class=\"hub\"", -1).length, "the well's own and no other");
+    assertEquals(2, plan.svg().split("class=\"range\"", -1).length);
+  }
+
   private static Form headed() {
     return new Form("FW-1")
         .amount("well.depth", 100, FOOT)
