@@ -121,7 +121,8 @@ public final class FindingSentence {
   /** A limit, and what it is where it is another entry. */
   private String named(String limit, Deciding deciding) {
     return limit.isEmpty() || deciding.limitName().isEmpty()
-        ? limit : limit + " (" + deciding.limitName() + ")";
+        ? limit
+        : limit + " (" + deciding.limitName() + ")";
   }
 
   /** True if what is worked out still differs from its limit where both are rounded for people. */

@@ -134,8 +134,7 @@ final class FindingSentenceTest {
   @Test
   void daysAreSaidInTheLanguageOfThePage() {
     Deciding age =
-        new Deciding(
-            "dates.sampled", "", 91, Units.DAY, 90, -1, "", "", false, "Sample age");
+        new Deciding("dates.sampled", "", 91, Units.DAY, 90, -1, "", "", false, "Sample age");
     assertEquals(
         "Sample age: 91 days. The limit is 90 days, so it is 1 day too much.",
         said(FindingKind.DEFICIENCY, age, Language.EN));

@@ -192,7 +192,8 @@ final class SetbackPlan {
     String read = sketch.beside(spoke.key());
     return Double.isNaN(spoke.limit())
         ? sketch.say("plan.line", place, read)
-        : sketch.say("plan.line.limit", place, read, sketch.limitBeside(spoke.limit(), spoke.key()));
+        : sketch.say(
+            "plan.line.limit", place, read, sketch.limitBeside(spoke.limit(), spoke.key()));
   }
 
   private List<String> inWords() {

@@ -176,21 +176,16 @@ public final class Sketch {
     return amounts.read(record, entry(key));
   }
 
-  /**
-   * What an entry was read as with the record's own beside it, where that is in other units: the
-   * first is rounded for people, the second keeps the digits as written.
-   */
+  /** The same with the record's own beside it, where that is in other units. */
   String beside(String key) {
-    String own = amounts.beside(record, entry(key)).substring(read(key).length());
-    return shown(key) + own;
+    return amounts.beside(record, entry(key));
   }
 
   /** A limit of an entry, in SI, with the same in the record's unit beside it where it differs. */
   String limitBeside(double si, String key) {
     @Nullable Unit written = record.unit(entry(key).index());
-    boolean isOther = written != null && !amounts.shown(written).equals(written);
-    return isOther
-        ? print(si, key) + " [" + round(written.fromSi(si)) + " " + written.symbol() + "]"
+    return written != null && !amounts.shown(written).equals(written)
+        ? amounts.amount(written.fromSi(si), written)
         : print(si, key);
   }
 
@@ -223,13 +218,11 @@ public final class Sketch {
   String shown(String key, Interval si) {
     Entry entry = entry(key);
     @Nullable Unit written = record.unit(entry.index());
-    if (written == null) {
-      return amounts.range(si, entry, null);
-    }
-    Unit shown = amounts.shown(written);
-    return shown.equals(written) || shown.isReversed()
-        ? amounts.range(si, entry, written)
-        : span(si, shown);
+    return written != null
+            && !amounts.shown(written).equals(written)
+            && !amounts.shown(written).isReversed()
+        ? span(si, amounts.shown(written))
+        : amounts.range(si, entry, written);
   }
 
   /** The same in two numerals: for a place that the drawing chose and no record says. */

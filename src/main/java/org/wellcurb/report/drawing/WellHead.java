@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.wellcurb.quantity.Interval;
 
-/** How a well ends at the top: as the form says and no better. What it does not say is not drawn. */
+/**
+ * How a well ends at the top: as the form says and no better. What it does not say is not drawn.
+ */
 final class WellHead {
   private static final String CAP = "well.cap";
   private static final String HEAD = "well.head";

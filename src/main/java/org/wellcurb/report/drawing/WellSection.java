@@ -241,7 +241,7 @@ final class WellSection {
     SectionParts.legend(legend, sketch);
     head.legend(legend, svg);
     legend.across("limit", sketch.say("section.sign.limit"));
-    legend.sign("span", sketch.say("sign.between"), WellSection::between);
+    legend.sign("span", sketch.say("sign.between"), WellSection::upright);
     legend.line(sketch.say("section.scale"));
     if (ruler.isBroken()) {
       legend.line(sketch.say("section.broken", sketch.about(ruler.breakAt(), "well.depth")));
@@ -249,7 +249,7 @@ final class WellSection {
     return legend.line(depths.remark()).lines(List.copyOf(left)).all();
   }
 
-  private static void between(Svg svg) {
+  private static void upright(Svg svg) {
     double x = Legend.WIDTH / 2.0;
     svg.line("span", x, 2, x, Legend.HEIGHT - 2);
     svg.line("span", x - 5, 2, x + 5, 2);

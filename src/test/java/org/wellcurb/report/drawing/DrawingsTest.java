@@ -413,8 +413,7 @@ final class DrawingsTest {
 
   @Test
   void aDistanceThatIsARangeHasNoDotAtItsMiddle() {
-    WellRecord record =
-        new Form("FW-1").range("setback.privy", 40, 60, FOOT, "40-60 ft").record();
+    WellRecord record = new Form("FW-1").range("setback.privy", 40, 60, FOOT, "40-60 ft").record();
     Drawing plan = drawn(plain(record), "plan");
     assertEquals(2, plan.svg().split("class=\"hub\"", -1).length, "the well's own and no other");
     assertEquals(2, plan.svg().split("class=\"range\"", -1).length);
