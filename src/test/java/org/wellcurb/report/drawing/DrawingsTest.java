@@ -384,9 +384,9 @@ final class DrawingsTest {
         drawn(plain(record), "section").words().get(0).startsWith("Static level 2 ft to 6 ft up"));
   }
 
-  /** 22 ft is 6.7 m to people, not 6.706 m; what was written stands beside it. */
+  /** A limit has as many digits as the figure that it is held against, and its own unit beside. */
   @Test
-  void aFigureBroughtFromAnotherUnitKeepsTheWrittenOneBesideIt() {
+  void aLimitBroughtToAnotherUnitStandsBesideTheWrittenOneAsItsFigureDoes() {
     WellRecord record =
         new Form("FW-1")
             .amount("setback.septic_tank", 22, FOOT)
@@ -399,11 +399,11 @@ final class DrawingsTest {
     Mark mark = new Mark("A", "finding-a", "Short", List.of("relief.setting"));
     Sketch french = sketch(record, Language.FR, UnitsShown.METRIC, List.of(mark), limits);
     String words = drawn(french, "plan").words().toString();
-    assertTrue(words.contains(" : 6,7 m [22 ft], limite 22,9 m [75 ft]"), words);
-    assertTrue(words.contains(" : 12,2 à 18,3 m [40 ft à 60 ft]"), words);
+    assertTrue(words.contains(" : 6,706 m [22 ft], limite 22,86 m [75 ft]"), words);
+    assertTrue(words.contains(" : 12,19 m à 18,29 m [40 ft à 60 ft]"), words);
     String ladder = drawn(french, "ladder").words().toString();
-    assertTrue(ladder.contains("448 kPa [65 psi]"), ladder);
-    assertTrue(ladder.contains("483 kPa [70 psi]"), ladder);
+    assertTrue(ladder.contains("448,2 kPa [65 psi]"), ladder);
+    assertTrue(ladder.contains("482,6 kPa [70 psi]"), ladder);
     String plain =
         drawn(sketch(record, Language.EN, UnitsShown.US, List.of(mark), limits), "plan")
             .words()
