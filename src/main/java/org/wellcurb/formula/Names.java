@@ -126,6 +126,11 @@ final class Names {
               ? "the choices are " + String.join(", ", of.entry().choices())
               : "did you mean '" + nearest + "'?");
     }
+    // Records hold a choice by its first spelling: any other would never be equal to it.
+    if (word instanceof Expr.EntryWord of && !of.entry().choices().isEmpty()) {
+      Entry entry = of.entry();
+      return entry.choices().get(entry.choice(token.text())).toLowerCase(Locale.ROOT);
+    }
     return token.text().trim().toLowerCase(Locale.ROOT);
   }
 

@@ -44,6 +44,7 @@ public record Proof(
     TableProof.run(pack, notes);
     DateProof.run(pack, notes);
     UseProof.run(pack, notes);
+    WordProof.run(pack, notes);
     DualProof.run(pack, notes);
     PairProof.run(pack, notes);
     InheritedProof.run(pack, notes);
