@@ -120,6 +120,7 @@ final class Lexer {
       case '.' -> "begin a number with a digit, such as 0.5";
       case '≥' -> "write >=";
       case '≤' -> "write <=";
+      case '‘', '’', '‚', '“', '”', '„', '«', '»' -> "write ' in place of it, at both ends";
       default -> "take it out";
     };
   }

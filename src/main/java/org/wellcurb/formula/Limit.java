@@ -64,16 +64,28 @@ final class Limit {
         close);
   }
 
-  /** {@code 1,000 ft}: only so that nobody reads it as 1 and 0 ft. */
+  /** {@code 1,000 ft} and {@code 10,5 ft}: so that nobody reads them as two amounts. */
   private void refuseThousands(Token number) throws FormulaException {
     Token comma = tokens.peek();
     if (number.unit() != null || !comma.is(",") || comma.from() != number.to()) {
       return;
     }
     Token rest = tokens.second();
-    if (rest.from() == comma.to() && rest.unit() != null && rest.text().matches("[0-9]{3}")) {
+    boolean isJoined = rest.kind() == Kind.NUMBER && rest.from() == comma.to();
+    if (isJoined && rest.unit() != null) {
+      Unit unit = rest.unit();
       throw Tokens.error(
-          comma, "a number has no comma in it here", "write it without, such as 1000 ft");
+          comma,
+          "a number has no comma in it here",
+          rest.text().matches("[0-9]{3}")
+              ? "write it without, such as 1000 ft"
+              : "write a point: "
+                  + number.text()
+                  + "."
+                  + rest.text()
+                  + " "
+                  + unit.symbol()
+                  + "; of two numbers, give each its unit");
     }
   }
 

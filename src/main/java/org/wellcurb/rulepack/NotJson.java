@@ -30,6 +30,8 @@ final class NotJson {
       say(problems, here, "JSON quotes with \"", "write \" in its place");
     } else if ((c == '"' || c == '{' || c == '[') && ends(previous)) {
       say(problems, last, "a comma is missing after this", "put a comma here");
+    } else if (text.charAt(at) == '\t' && isWithinText(text, at)) {
+      say(problems, at, "a tab stands inside a text", "write a blank in its place");
     } else if (c < ' ' || (here < at && text.charAt(at) < ' ')) {
       say(problems, here, "a line ends inside a text", "close the quote, or join the lines");
     } else {
@@ -39,6 +41,19 @@ final class NotJson {
 
   private static void say(Problems problems, int at, String what, String mend) {
     problems.add("", at, at + 1, what, mend);
+  }
+
+  /** True if a quote is open on the line before this place. */
+  private static boolean isWithinText(String text, int at) {
+    boolean isOpen = false;
+    for (int i = text.lastIndexOf('\n', at - 1) + 1; i < at; i++) {
+      if (text.charAt(i) == '\\' && isOpen) {
+        i++;
+      } else if (text.charAt(i) == '"') {
+        isOpen = !isOpen;
+      }
+    }
+    return isOpen;
   }
 
   private static boolean isWhole(String text, int last) {
