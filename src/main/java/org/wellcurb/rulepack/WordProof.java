@@ -73,14 +73,18 @@ final class WordProof {
           && !choices.contains(word.word())
           && !asked.contains(table.name() + " " + word.word())) {
         int meant = entry.choice(word.word());
-        @Nullable String near =
-            meant >= 0 ? choices.get(meant) : Nearest.of(word.word(), choices);
+        @Nullable String near = meant >= 0 ? choices.get(meant) : Nearest.of(word.word(), choices);
         say(
             table,
             rule,
             isOwn,
-            "'" + word.shown() + "' is not a choice of " + entry.key() + ", to which rule "
-                + rule.id() + " compares it, so that no record can be it; "
+            "'"
+                + word.shown()
+                + "' is not a choice of "
+                + entry.key()
+                + ", to which rule "
+                + rule.id()
+                + " compares it, so that no record can be it; "
                 + (near == null
                     ? "the choices are " + String.join(", ", entry.choices())
                     : "did you mean '" + near + "'?"));
@@ -102,7 +106,11 @@ final class WordProof {
             table,
             rule,
             isOwn,
-            "no row gives '" + word + "', which rule " + rule.id() + " asks of it; "
+            "no row gives '"
+                + word
+                + "', which rule "
+                + rule.id()
+                + " asks of it; "
                 + (near == null
                     ? "its words are " + String.join(", ", gives)
                     : "did you mean '" + near + "'?"));
