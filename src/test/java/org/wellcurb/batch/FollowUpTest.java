@@ -159,10 +159,10 @@ class FollowUpTest {
     rules.add("two, s", "Casing", SinceCounts.Change.NEW);
     assertEquals(
         List.of(
-            "Casing",
+            "Casing ()",
             "Relief valve set high enough (one, r)",
             "Relief valve set high enough (two, r)"),
-        rules.lines().stream().map(org.wellcurb.report.SinceView.Group::name).toList());
+        rules.lines().stream().map(each -> each.name() + " (" + each.apart() + ")").toList());
   }
 
   /** Another entry was changed, and the limit was lowered: nobody cleared anything. */
