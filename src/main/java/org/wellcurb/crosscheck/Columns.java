@@ -63,6 +63,15 @@ final class Columns {
     return count <= mostInHeap ? ByteBuffer.allocate(count) : mapped(count);
   }
 
+  /** The greatest of some codes; -1 if all are less than 0. */
+  static int greatest(IntBuffer codes) {
+    int most = -1;
+    for (int i = 0; i < codes.capacity(); i++) {
+      most = Math.max(most, codes.get(i));
+    }
+    return most;
+  }
+
   private ByteBuffer mapped(long size) throws IOException {
     Path file = Files.createTempFile(folder, "column-", "");
     try (FileChannel channel =

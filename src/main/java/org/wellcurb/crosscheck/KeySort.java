@@ -1,5 +1,6 @@
 package org.wellcurb.crosscheck;
 
+import java.io.IOException;
 import java.nio.LongBuffer;
 import java.util.Arrays;
 
@@ -15,6 +16,11 @@ final class KeySort {
   private static final int FEW = 2048;
 
   private KeySort() {}
+
+  /** Sorts the first so many keys, in place, with room of its own where there are many. */
+  static void sort(LongBuffer keys, int count, Columns columns) throws IOException {
+    sort(keys, 0, count, count < FEW ? keys : columns.longs(count));
+  }
 
   /**
    * Sorts the first so many keys, in place.

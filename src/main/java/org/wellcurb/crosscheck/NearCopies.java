@@ -70,7 +70,7 @@ final class NearCopies {
       survey.ints(hash, hashes);
       candidates(hashes, order, keys, spare);
     }
-    KeySort.sort(pairs, size, columns.longs(size));
+    KeySort.sort(pairs, size, columns);
     before = columns.ints(ids.capacity());
     for (int i = 0; i < before.capacity(); i++) {
       before.put(i, i);

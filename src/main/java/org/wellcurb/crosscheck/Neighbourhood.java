@@ -94,7 +94,7 @@ final class Neighbourhood {
         keys.put(count++, (((row << (COLUMN_BITS + split)) | column) << recordBits) | i);
       }
     }
-    KeySort.sort(keys, count, columns.longs(count));
+    KeySort.sort(keys, count, columns);
     return count;
   }
 
@@ -137,7 +137,7 @@ final class Neighbourhood {
     for (int i = 0; i < end - start; i++) {
       marked.put(i, marked(start + i, marks));
     }
-    KeySort.sort(marked, end - start, columns.longs(end - start));
+    KeySort.sort(marked, end - start, columns);
     return marked.get(MOST_IN_CELL - 1);
   }
 

@@ -50,7 +50,7 @@ final class OwnAndOthers {
       int record = records.get(from + at);
       keys.put(at, ((long) areas.area(record) << 32) | all.rank(written.get(record)));
     }
-    KeySort.sort(keys, count, columns.longs(count));
+    KeySort.sort(keys, count, columns);
     int size = 0;
     double squares = 0;
     int least = all.distinct();

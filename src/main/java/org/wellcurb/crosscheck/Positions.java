@@ -20,7 +20,7 @@ final class Positions {
     for (int i = 0; i < count; i++) {
       sorted.put(i, key(latitude.get(i), longitude.get(i)));
     }
-    KeySort.sort(sorted, count, survey.columns().longs(count));
+    KeySort.sort(sorted, count, survey.columns());
     BitSet usable = new BitSet();
     for (int i = 0; i < count; i++) {
       usable.set(

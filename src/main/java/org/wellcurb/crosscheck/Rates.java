@@ -52,7 +52,7 @@ final class Rates {
    * @param likely how likely a deficiency is on each record, up to a common factor
    */
   static List<Rate> of(IntBuffer groups, ByteBuffer flags, FloatBuffer likely) {
-    int most = RuleRates.greatest(groups);
+    int most = Columns.greatest(groups);
     long[] told = new long[most + 1];
     long[] deficient = new long[most + 1];
     double[] expected = new double[most + 1];

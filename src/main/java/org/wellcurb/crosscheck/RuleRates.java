@@ -50,7 +50,7 @@ final class RuleRates {
 
     Groups(IntBuffer codes) {
       this.codes = codes;
-      int[] size = new int[greatest(codes) + 1];
+      int[] size = new int[Columns.greatest(codes) + 1];
       for (int i = 0; i < codes.capacity(); i++) {
         if (codes.get(i) >= 0) {
           size[codes.get(i)]++;
@@ -133,15 +133,6 @@ final class RuleRates {
   int by(IntBuffer codes) {
     kinds.add(new Groups(codes));
     return kinds.size() - 1;
-  }
-
-  /** The greatest of some codes; -1 if all are less than 0. */
-  static int greatest(IntBuffer codes) {
-    int most = -1;
-    for (int i = 0; i < codes.capacity(); i++) {
-      most = Math.max(most, codes.get(i));
-    }
-    return most;
   }
 
   /** Groups with enough records that are not counted rule by rule. */

@@ -30,7 +30,7 @@ final class SameNumbers {
   SameNumbers(LongBuffer ids, Columns columns) throws IOException {
     this.ids = ids;
     repeated = columns.longs(ids.capacity()).put(0, ids, 0, ids.capacity());
-    KeySort.sort(repeated, ids.capacity(), columns.longs(ids.capacity()));
+    KeySort.sort(repeated, ids.capacity(), columns);
     int found = 0;
     for (int i = 1; i < ids.capacity(); i++) {
       long id = repeated.get(i);

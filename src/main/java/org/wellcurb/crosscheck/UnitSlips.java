@@ -167,7 +167,7 @@ final class UnitSlips {
   }
 
   private Found find(IntBuffer own, boolean isLicence) throws IOException {
-    SlipWalk walk = new SlipWalk(own, RuleRates.greatest(own) + 1);
+    SlipWalk walk = new SlipWalk(own, Columns.greatest(own) + 1);
     List<Tried> tried = walk.tests();
     for (int step = 0; step < MOST_STEPS; step++) {
       boolean[] found = strongest(tried, walk.isFound);
