@@ -50,7 +50,7 @@ public final class Explainer {
     List<DatedText> texts = judge.inForce(rule);
     DatedText text =
         texts.isEmpty() ? rule.texts().get(rule.texts().size() - 1) : pick(rule, texts, outcome);
-    boolean isShort = outcome == Outcome.CANNOT_TELL && judge.isShortIfItApplies(rule);
+    boolean isShort = outcome == Outcome.CANNOT_TELL && judge.isShortIfItApplies(rule, texts);
     judge.atWayThatGives(rule, text, outcome);
     @Nullable Formula require = text.require();
     List<String> said = new ArrayList<>();

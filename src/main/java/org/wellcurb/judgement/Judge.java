@@ -233,9 +233,10 @@ public final class Judge {
   /**
    * Whether the record falls short of a rule that cannot be told if the rule applies: whatever day
    * decides and wherever depths are measured from, what is required does not hold.
+   *
+   * @param texts those that may be in force
    */
-  boolean isShortIfItApplies(RuleProgram rule) {
-    List<DatedText> texts = inForce(rule);
+  boolean isShortIfItApplies(RuleProgram rule, List<DatedText> texts) {
     for (DatedText text : texts) {
       int ways = (text.datums() | rule.datums()) == 0 ? 1 : shifts.count();
       for (int way = 0; way < ways; way++) {

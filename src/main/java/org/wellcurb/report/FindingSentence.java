@@ -96,13 +96,15 @@ public final class FindingSentence {
     if (Double.isNaN(deciding.value()) && deciding.valueText().isEmpty()) {
       return words.say("finding.blank", label);
     }
-    String limit =
+    String bare =
         Double.isNaN(deciding.limit()) || !deciding.limitText().isEmpty()
-            ? named(deciding.limitText(), deciding)
-            : named(print(deciding.limit(), unit, isTidy), deciding);
-    if (limit.isEmpty()) {
+            ? deciding.limitText()
+            : print(deciding.limit(), unit, isTidy);
+    if (bare.isEmpty()) {
       return words.say("finding.is", label, value);
     }
+    // What the limit is, where it is another entry.
+    String limit = deciding.limitName().isEmpty() ? bare : bare + " (" + deciding.limitName() + ")";
     if (!(margin > 0) || Double.isInfinite(margin)) {
       String key =
           margin == 0
@@ -116,13 +118,6 @@ public final class FindingSentence {
             ? words.days(Math.round(least), Math.round(margin))
             : amounts.difference(least, margin, unit);
     return words.say(missed.key(deciding.isStrict(), fits), label, value, limit, by);
-  }
-
-  /** A limit, and what it is where it is another entry. */
-  private String named(String limit, Deciding deciding) {
-    return limit.isEmpty() || deciding.limitName().isEmpty()
-        ? limit
-        : limit + " (" + deciding.limitName() + ")";
   }
 
   /** True if what is worked out still differs from its limit where both are rounded for people. */

@@ -51,7 +51,7 @@ final class FindingViews {
         finding.rule().kind().label(),
         finding.rule().id(),
         finding.deciding().entry(),
-        RuleReads.of(finding.rule()),
+        finding.rule().required(),
         whose(finding),
         ruleWords.title(finding.rule()),
         sentence.of(finding),

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import org.wellcurb.judgement.Outcome;
 import org.wellcurb.screening.RuleResult;
+import org.wellcurb.screening.UnfitWater;
 
 /**
  * Which rules are met by a water sample that another rule says does not count: a bacteria test of
@@ -11,8 +12,6 @@ import org.wellcurb.screening.RuleResult;
  * with bacteria in it counts however it was taken.
  */
 final class SampleDoubts {
-  private static final Set<String> BACTERIA =
-      Set.of("sample.coliform", "sample.coliform_again", "sample.e_coli");
   private static final Set<String> TAKEN = Set.of("dates.sampled", "dates.sampled_again");
   private static final String SAMPLE = "sample.";
   private static final String TAP = "sample.tap";
@@ -42,8 +41,8 @@ final class SampleDoubts {
     if (result.outcome() != Outcome.MEETS) {
       return "";
     }
-    Set<String> reads = RuleReads.of(result.rule());
-    if (!ofBacteria.isEmpty() && reads.stream().anyMatch(BACTERIA::contains)) {
+    Set<String> reads = result.rule().required();
+    if (!ofBacteria.isEmpty() && reads.stream().anyMatch(UnfitWater.BACTERIA::contains)) {
       return ofBacteria;
     }
     boolean isTest =

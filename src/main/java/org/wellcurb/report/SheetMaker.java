@@ -81,7 +81,7 @@ final class SheetMaker {
       for (Finding each : result.findings()) {
         if (each.rule().id().equals(finding.ruleId())) {
           entries.add(each.deciding().entry());
-          entries.addAll(RuleReads.of(each.rule()));
+          entries.addAll(each.rule().required());
         }
       }
       marks.add(
@@ -123,7 +123,7 @@ final class SheetMaker {
   /** False where a limit comes from an entry that may have been meant otherwise. */
   private boolean isFirm(Rule rule) {
     return result.readings().stream()
-        .noneMatch(reading -> RuleReads.of(rule).stream().anyMatch(reading::changes));
+        .noneMatch(reading -> rule.required().stream().anyMatch(reading::changes));
   }
 
   /** True where more is better. */

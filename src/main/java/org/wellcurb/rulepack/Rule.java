@@ -1,6 +1,11 @@
 package org.wellcurb.rulepack;
 
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.formula.Formula;
+import org.wellcurb.judgement.DatedText;
 import org.wellcurb.judgement.RuleProgram;
 
 /**
@@ -46,6 +51,20 @@ public record Rule(
   @Override
   public int hashCode() {
     return id.hashCode();
+  }
+
+  /**
+   * Keys of the entries that its texts hold against something, in order; not of where it applies.
+   */
+  public Set<String> required() {
+    Set<String> keys = new LinkedHashSet<>();
+    for (DatedText text : program.texts()) {
+      @Nullable Formula require = text.require();
+      if (require != null) {
+        require.reads().forEach(entry -> keys.add(entry.key()));
+      }
+    }
+    return keys;
   }
 
   /** Where one of its texts is written. */

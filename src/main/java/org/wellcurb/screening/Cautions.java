@@ -47,6 +47,7 @@ public final class Cautions {
 
   private final WellRecord record;
   private final Catalogue catalogue;
+  private final UnfitWater water;
   private final List<RuleResult> results;
 
   private final List<WorkingShown> workings;
@@ -55,6 +56,7 @@ public final class Cautions {
     this.workings = workings;
     this.record = record;
     this.catalogue = record.catalogue();
+    water = new UnfitWater(record);
     this.results = results;
   }
 
@@ -84,21 +86,19 @@ public final class Cautions {
     if (touches("disinfection.")
         || saysHowMuchChlorine()
         || isChoice("sample.coliform", "present")
-        || hasBacteria()) {
+        || water.hasBacteria()) {
       keys.add("chlorine");
     }
-    if (hasBacteria()) {
+    if (water.hasBacteria()) {
       keys.add("bacteria");
     }
     if (isChoice("sample.coliform", "absent")) {
       keys.add("coliform");
     }
-    // The federal limits for public systems (40 CFR 141.62): nitrate 10 mg/L as nitrogen, arsenic
-    // 0.010 mg/L.
-    if (above("sample.nitrate", 0.010)) {
-      keys.add(from("sample.nitrate", 0.010) ? "nitrate" : "nitrate.perhaps");
+    if (water.mayHaveNitrate()) {
+      keys.add(water.hasNitrate() ? "nitrate" : "nitrate.perhaps");
     }
-    if (above("sample.arsenic", 1e-5)) {
+    if (water.mayHaveArsenic()) {
       keys.add("arsenic");
     }
     if (touches("well.flood_level") || isUnderFlood()) {
@@ -111,12 +111,6 @@ public final class Cautions {
     }
     keys.add("always");
     return keys;
-  }
-
-  private boolean hasBacteria() {
-    return isChoice("sample.e_coli", "present")
-        || isChoice("sample.coliform_again", "present")
-        || (isChoice("sample.coliform", "present") && !isChoice("sample.coliform_again", "absent"));
   }
 
   private boolean saysHowMuchChlorine() {
@@ -159,13 +153,5 @@ public final class Cautions {
 
   private boolean below(String key, double limit) {
     return isGiven(key) && record.hi(catalogue.index(key)) < limit;
-  }
-
-  private boolean from(String key, double least) {
-    return record.lo(catalogue.index(key)) >= least;
-  }
-
-  private boolean above(String key, double limit) {
-    return isGiven(key) && record.hi(catalogue.index(key)) > limit;
   }
 }

@@ -1,12 +1,9 @@
 package org.wellcurb.screening;
 
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
-import org.wellcurb.formula.Formula;
-import org.wellcurb.judgement.DatedText;
-import org.wellcurb.record.Entry;
 import org.wellcurb.rulepack.Rule;
 
 /**
@@ -60,24 +57,13 @@ public enum Harm {
 
   /** What may come of falling short of a rule. */
   public static Harm of(Rule rule) {
+    Set<String> required = rule.required();
     for (Harm harm : values()) {
-      for (DatedText text : rule.program().texts()) {
-        @Nullable Formula require = text.require();
-        if (require != null && harm.isRead(require)) {
-          return harm;
-        }
+      if (!Collections.disjoint(harm.entries, required)) {
+        return harm;
       }
     }
     return OTHER;
-  }
-
-  private boolean isRead(Formula require) {
-    for (Entry entry : require.reads()) {
-      if (entries.contains(entry.key())) {
-        return true;
-      }
-    }
-    return false;
   }
 
   /** The same findings, the gravest kind first, then the sooner harm, then in the pack's order. */

@@ -86,7 +86,7 @@ final class Neighbours {
   private static double value(WellRecord record, String key) {
     Catalogue catalogue = record.catalogue();
     int i = catalogue.index(key);
-    return record.isGiven(i) && record.lo(i) == record.hi(i) ? record.lo(i) : Double.NaN;
+    return record.isPoint(i) ? record.lo(i) : Double.NaN;
   }
 
   private static String word(WellRecord record, String key) {

@@ -133,8 +133,10 @@ public final class Screener {
     List<Finding> findings = new ArrayList<>();
     for (int i = 0; i < outcomes.length; i++) {
       if (outcomes[i] == Outcome.FALLS_SHORT.ordinal()) {
-        boolean isSettled = reading != null && reading.settles().contains(pack.rules().get(i).id());
-        findings.add(finding(at, i, reading != null && isSettled ? reading.reading() : ""));
+        String id = pack.rules().get(i).id();
+        findings.add(
+            finding(
+                at, i, reading != null && reading.settles().contains(id) ? reading.reading() : ""));
       }
     }
     return findings;
