@@ -31,6 +31,16 @@ public record Interval(double lo, double hi) {
     return lo == Double.NEGATIVE_INFINITY && hi == Double.POSITIVE_INFINITY;
   }
 
+  /** The lower end, or the upper where there is none. */
+  public double leastKnown() {
+    return Double.isInfinite(lo) ? hi : lo;
+  }
+
+  /** The upper end, or the lower where there is none. */
+  public double greatestKnown() {
+    return Double.isInfinite(hi) ? lo : hi;
+  }
+
   public boolean contains(double value) {
     return lo <= value && value <= hi;
   }

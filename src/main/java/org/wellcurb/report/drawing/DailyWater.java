@@ -140,12 +140,7 @@ final class DailyWater {
 
   /** The greatest of the ends that are known. */
   private static double most(Interval a, Interval b) {
-    return Math.max(known(a), known(b));
-  }
-
-  /** The upper end, or the lower where there is none. */
-  private static double known(Interval x) {
-    return Double.isInfinite(x.hi()) ? x.lo() : x.hi();
+    return Math.max(a.greatestKnown(), b.greatestKnown());
   }
 
   private void day(Svg svg, Interval need, Interval supply, Marks marks) {
@@ -183,8 +178,8 @@ final class DailyWater {
     Interval lacking = peak.lacking();
     // The yield is drawn in full where it is more than is drawn: two equal bars would say it is
     // not.
-    boolean isMore = lacking.hi() <= 0 && stored.hi() <= 0 && known(peak.could()) > draw;
-    double most = isMore ? known(peak.could()) : draw;
+    boolean isMore = lacking.hi() <= 0 && stored.hi() <= 0 && peak.could().greatestKnown() > draw;
+    double most = isMore ? peak.could().greatestKnown() : draw;
     heading(svg, sketch.say("water.peak", sketch.number(length / 3600), Units.HOUR.symbol()));
     bar(svg, "need", 0, draw / most);
     label(svg, sketch.say("water.draw", print(Interval.point(draw))));

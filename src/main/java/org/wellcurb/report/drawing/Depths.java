@@ -45,13 +45,13 @@ final class Depths {
   /** The least depth that a part surely reaches; NaN where it is not known. */
   double least(String key) {
     Interval range = range(key);
-    return range.isAll() ? Double.NaN : Double.isInfinite(range.lo()) ? range.hi() : range.lo();
+    return range.isAll() ? Double.NaN : range.leastKnown();
   }
 
   /** The depth below which a part surely begins; NaN where it is not known. */
   double most(String key) {
     Interval range = range(key);
-    return range.isAll() ? Double.NaN : Double.isInfinite(range.hi()) ? range.lo() : range.hi();
+    return range.isAll() ? Double.NaN : range.greatestKnown();
   }
 
   /** True where a depth is given that no drawing can hold. */

@@ -20,7 +20,7 @@ record Tag(String key, Interval range, String text) {
 
   /** The greatest end that is known. */
   double most() {
-    return Double.isInfinite(range.hi()) ? range.lo() : range.hi();
+    return range.greatestKnown();
   }
 
   boolean isLimit() {
