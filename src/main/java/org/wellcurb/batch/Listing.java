@@ -43,6 +43,7 @@ final class Listing {
    * @param open its findings that nobody has settled
    * @param counts these by kind
    * @param isFlagged whether it has any finding, settled ones too
+   * @param isUnfit whether its water cannot wait, whatever rules its pack has
    * @param cannotTell rules that cannot be told of it
    * @param where where a map shows it; null if none does
    */
@@ -54,6 +55,7 @@ final class Listing {
       List<Finding> open,
       KindCounts counts,
       boolean isFlagged,
+      boolean isUnfit,
       int cannotTell,
       @Nullable Place where) {
 
@@ -71,16 +73,16 @@ final class Listing {
   void keep(Screened seen, String driller, String installer, PartResult result) {
     SheetsFor sheets = plan.request().sheets();
     KindCounts counts = seen.counts();
-    Harm harm = harm(seen.open());
+    Harm harm = seen.isUnfit() ? Harm.WATER : harm(seen.open());
     String file = seen.record().file();
     long row = seen.record().row();
     // Numbers are compared first: hardly any record comes before what is kept already.
     boolean mayBeListed =
-        !seen.open().isEmpty()
+        (!seen.open().isEmpty() || seen.isUnfit())
             && plan.bars().mayBeListed(counts, harm, file, row)
             && Bars.isBefore(counts, harm, file, row, result.lines.bar());
     boolean mayHaveSheet =
-        (seen.isFlagged() ? sheets != SheetsFor.NONE : sheets == SheetsFor.ALL)
+        (seen.isFlagged() || seen.isUnfit() ? sheets != SheetsFor.NONE : sheets == SheetsFor.ALL)
             && plan.bars().mayHaveSheet(counts, harm, file, row);
     if (!mayBeListed && !mayHaveSheet && result.first != null) {
       return;
@@ -96,7 +98,7 @@ final class Listing {
             counts,
             harm,
             seen.cannotTell(),
-            firstFinding.of(speakers.said(seen.record(), seen.pack(), seen.open())),
+            first(seen),
             "",
             seen.where());
     if (mayBeListed) {
@@ -110,17 +112,31 @@ final class Listing {
     }
   }
 
+  private String first(Screened seen) {
+    String first = firstFinding.of(speakers.said(seen.record(), seen.pack(), seen.open()));
+    return seen.isUnfit() && !isOfWater(seen.open())
+        ? firstFinding.ofWater(seen.record())
+        : first;
+  }
+
+  private boolean isOfWater(List<Finding> findings) {
+    return findings.stream().anyMatch(each -> harms.get(each.rule()) == Harm.WATER);
+  }
+
   private static Flagged flagged(Screened seen, RecordLine line, WellRecord record) {
     return new Flagged(seen.part(), seen.place(), seen.pack(), line, record);
   }
 
-  /** The soonest harm of the findings of the gravest kind. */
+  /** What cannot wait; else the soonest harm of the findings of the gravest kind. */
   private Harm harm(List<Finding> findings) {
     Harm soonest = Harm.OTHER;
     @Nullable FindingKind gravest = null;
     for (Finding finding : findings) {
       FindingKind kind = finding.rule().kind();
       Harm harm = Objects.requireNonNull(harms.get(finding.rule()));
+      if (harm.isNow()) {
+        return harmNow(findings);
+      }
       int order = gravest == null ? -1 : kind.compareTo(gravest);
       if (order < 0 || (order == 0 && harm.compareTo(soonest) < 0)) {
         gravest = kind;
@@ -128,5 +144,9 @@ final class Listing {
       }
     }
     return soonest;
+  }
+
+  private Harm harmNow(List<Finding> findings) {
+    return isOfWater(findings) ? Harm.WATER : Harm.HAZARD;
   }
 }

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -50,6 +51,20 @@ final class NoticeFiles {
     Kept(ContractorLine line) {
       this.licence = line.licence();
       this.advisories = line.kinds().advisory();
+    }
+
+    /** Keeps it where there is room; what cannot wait takes the place of the last that can. */
+    boolean add(Finding finding) {
+      if (findings.size() < Cap.FINDINGS_IN_NOTICE.most()) {
+        return findings.add(finding);
+      }
+      for (int i = findings.size() - 1; i >= 0 && Harm.of(finding.rule()).isNow(); i--) {
+        if (!Harm.of(findings.get(i).rule()).isNow()) {
+          findings.remove(i);
+          return findings.add(finding);
+        }
+      }
+      return false;
     }
   }
 
@@ -99,8 +114,7 @@ final class NoticeFiles {
         Kept kept = chosen.get(NameFold.of(noted.licence()));
         if (kept != null) {
           kept.total++;
-          if (kept.findings.size() < Cap.FINDINGS_IN_NOTICE.most()) {
-            kept.findings.add(noted.finding());
+          if (kept.add(noted.finding())) {
             Pack pack = plan.packs().get(noted.pack());
             if (!kept.packs.contains(pack)) {
               kept.packs.add(pack);
@@ -137,17 +151,22 @@ final class NoticeFiles {
     addresses.put(key, Outputs.NOTICES + "/" + page);
   }
 
-  /** The findings of each record in the order of {@link Harm}; records stay as they came. */
+  /**
+   * Records with the gravest finding first, among equals as they came; the findings of each in the
+   * order of {@link Harm}.
+   */
   private static List<Finding> gravestFirst(List<Finding> findings) {
-    List<Finding> ordered = new ArrayList<>();
+    List<List<Finding>> records = new ArrayList<>();
     int from = 0;
     for (int to = 1; to <= findings.size(); to++) {
       if (to == findings.size() || !isOfOneRecord(findings.get(from), findings.get(to))) {
-        ordered.addAll(Harm.gravestFirst(findings.subList(from, to)));
+        records.add(Harm.gravestFirst(findings.subList(from, to)));
         from = to;
       }
     }
-    return ordered;
+    records.sort(
+        Comparator.comparing((List<Finding> record) -> record.get(0).rule(), Harm.GRAVEST_FIRST));
+    return records.stream().flatMap(List::stream).toList();
   }
 
   private static boolean isOfOneRecord(Finding one, Finding other) {

@@ -56,6 +56,9 @@ final class PartResult {
   long screened;
   long setAside;
   long withFindings;
+
+  /** Records without an open finding whose water cannot wait. */
+  long unfitOnly;
   long withDeficiency;
   @Nullable Part part;
   @Nullable ChunkTally reading;
@@ -101,6 +104,7 @@ final class PartResult {
     screened = 0;
     setAside = 0;
     withFindings = 0;
+    unfitOnly = 0;
     withDeficiency = 0;
     part = null;
     reading = null;

@@ -34,6 +34,7 @@ import org.wellcurb.rulepack.Rule;
 import org.wellcurb.screening.Finding;
 import org.wellcurb.screening.Screener;
 import org.wellcurb.screening.Tally;
+import org.wellcurb.screening.UnfitWater;
 
 /** Screens parts, on one thread. Its tallies are merged when all parts are done. */
 final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
@@ -190,7 +191,11 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
       found(record, pack, open, driller, installer);
     }
     place(where, pack, open);
-    keep(record, pack, open, !findings.isEmpty(), driller, installer, where);
+    boolean isUnfit = isUnfit(record, findings, open);
+    if (isUnfit && open.isEmpty()) {
+      result.unfitOnly++;
+    }
+    keep(record, pack, open, !findings.isEmpty(), isUnfit, driller, installer, where);
     place++;
   }
 
@@ -327,16 +332,25 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     }
   }
 
+  /** Whether the sample says that the water cannot wait, and nobody settled what a rule said of it. */
+  private static boolean isUnfit(WellRecord record, List<Finding> findings, List<Finding> open) {
+    return new UnfitWater(record).isUrgent()
+        && findings.stream()
+            .noneMatch(
+                each -> UnfitWater.isToldBy(each.deciding().entry()) && !open.contains(each));
+  }
+
   /** Keeps the record for the page and the sheets, if it is among the worst. */
   private void keep(
       WellRecord record,
       int pack,
       List<Finding> open,
       boolean flagged,
+      boolean unfit,
       String driller,
       String installer,
       @Nullable Place where) {
-    if (flagged || listing.isAnyKept(result)) {
+    if (flagged || unfit || listing.isAnyKept(result)) {
       listing.keep(
           new Listing.Screened(
               Objects.requireNonNull(part).number(),
@@ -346,6 +360,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
               open,
               new KindCounts(kinds[0], kinds[1], kinds[2], kinds[3]),
               flagged,
+              unfit,
               outcomes[CANNOT_TELL],
               where),
           driller,

@@ -110,12 +110,12 @@ final class ReportEnd {
   private void findCuts(SheetFiles sheets, int inputCount, int columnCount) {
     long wanted =
         switch (request.sheets()) {
-          case FLAGGED -> totals.withFindings();
+          case FLAGGED -> totals.listed();
           case ALL -> totals.screened();
           case NONE -> 0;
         };
     cuts.note(Cap.SHEETS, sheets.addresses().size(), Math.max(wanted, sheets.addresses().size()));
-    cuts.note(Cap.RECORDS_ON_PAGE, totals.withFindings());
+    cuts.note(Cap.RECORDS_ON_PAGE, totals.listed());
     cuts.note(Cap.SET_ASIDE_ON_PAGE, totals.setAsideLines());
     cuts.note(Cap.INPUTS_ON_PAGE, inputCount);
     cuts.note(Cap.COLUMNS_ON_PAGE, columnCount);

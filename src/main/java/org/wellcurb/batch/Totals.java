@@ -21,6 +21,7 @@ final class Totals {
   private final long[] open = new long[FindingKind.values().length];
   private long settled;
   private long withFindings;
+  private long unfitOnly;
   private long withDeficiency;
 
   /** Adds the counts of the next part. */
@@ -28,6 +29,7 @@ final class Totals {
     screened += part.screened;
     setAside += part.setAside;
     withFindings += part.withFindings;
+    unfitOnly += part.unfitOnly;
     withDeficiency += part.withDeficiency;
     for (int i = 0; i < outcomes.length; i++) {
       outcomes[i] += part.outcomes[i];
@@ -65,6 +67,11 @@ final class Totals {
   /** Lines of {@code set-aside.csv}: rows, and files set aside whole. */
   long setAsideLines() {
     return setAsideLines;
+  }
+
+  /** Records that the batch page lists, if it lists all. */
+  long listed() {
+    return withFindings + unfitOnly;
   }
 
   long withFindings() {

@@ -20,6 +20,7 @@ import org.wellcurb.judgement.Explanation;
  * @param why the requirement, with numbers, and how it was judged
  * @param because why it matters
  * @param remedy how to put it right
+ * @param atOnce what must be done before that; empty where it can wait
  * @param source where the limit is written
  * @param reading what may have been meant; may be empty
  * @param settled how someone settled it; empty while it is open
@@ -38,6 +39,7 @@ public record FindingView(
     Explanation why,
     String because,
     String remedy,
+    String atOnce,
     SourceLine source,
     String reading,
     String settled) {

@@ -59,6 +59,7 @@ final class FindingViews {
         why,
         ruleWords.because(finding.rule()),
         ruleWords.remedy(finding.rule()),
+        finding.rule().atOnce(),
         SourceLine.of(finding.source(), words),
         finding.possibleReading(),
         settled(settled.apply(finding)));

@@ -23,6 +23,9 @@ import org.wellcurb.screening.Tally;
 final class IndexMaker {
   private static final String RECORDS = "#records";
 
+  /** Records that cannot wait which the first step names; the others stand first in the list. */
+  private static final int NOW_NAMED = 12;
+
   private final BatchView batch;
   private final PageStyle style;
   private final Words words;
@@ -146,6 +149,14 @@ final class IndexMaker {
 
   private List<Step> steps(List<RuleRow> rules) {
     List<Step> steps = new ArrayList<>();
+    List<RecordLine> now = batch.records().stream().filter(line -> line.harm().isNow()).toList();
+    if (!now.isEmpty()) {
+      List<RecordLine> named = now.subList(0, Math.min(NOW_NAMED, now.size()));
+      steps.add(Step.about(named, words.count("batch.first.now", now.size())));
+      if (named.size() < now.size()) {
+        steps.add(Step.to(RECORDS, words.count("batch.first.now.more", now.size() - named.size())));
+      }
+    }
     if (batch.withDeficiency() > 0) {
       steps.add(
           Step.to(
@@ -176,7 +187,7 @@ final class IndexMaker {
     }
     if (batch.screened() == 0) {
       steps.add(Step.to("#reading", words.say("batch.first.none")));
-    } else if (batch.withFindings() == 0) {
+    } else if (batch.withFindings() == 0 && now.isEmpty()) {
       steps.add(Step.of(words.say("batch.first.nothing")));
     }
     return steps;

@@ -15,6 +15,7 @@ import org.wellcurb.screening.Finding;
  * @param view what was asked for
  * @param packs packs that judged
  * @param records findings of each record
+ * @param atOnce what must not wait for the day of the answer
  * @param cut what was cut, as a sentence; empty if nothing was
  * @param office whom to answer: the authorities of the packs
  * @param caution what is said on every page
@@ -23,6 +24,7 @@ public record NoticePage(
     NoticeView view,
     List<PackLine> packs,
     List<Noticed> records,
+    List<AtOnce> atOnce,
     String cut,
     String office,
     String caution) {
@@ -35,6 +37,15 @@ public record NoticePage(
    * @param lines its findings
    */
   public record Noticed(String id, String place, List<Line> lines) {}
+
+  /**
+   * What people at one record must do before anything is put right.
+   *
+   * @param id number of the record
+   * @param text what to do
+   * @param numbers the points of the notice that it is about
+   */
+  public record AtOnce(String id, String text, List<Integer> numbers) {}
 
   /**
    * One finding.
@@ -101,6 +112,7 @@ public record NoticePage(
         view,
         view.packs().stream().map(PackLine::of).toList(),
         List.copyOf(records.values()),
+        new NoticeHazards(view.findings(), style).all(),
         shown < view.total()
             ? words.say("cut", shown, view.total(), Cap.FINDINGS_IN_NOTICE.rest())
             : "",

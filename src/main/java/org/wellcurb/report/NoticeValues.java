@@ -40,6 +40,11 @@ final class NoticeValues {
     values.put("table", page.view().table());
     values.put("cut", page.cut());
     values.put("records", records);
+    values.put(
+        "atOnce",
+        page.atOnce().stream()
+            .map(each -> Map.of("id", each.id(), "text", each.text(), "points", each.numbers()))
+            .toList());
     values.put("packs", packs);
     values.put("caution", page.caution());
     return values;
@@ -88,6 +93,7 @@ final class NoticeValues {
     values.put("cut", "");
     values.put(
         "records", List.of(Map.of("id", "A-1", "place", "a.csv, row 2", "points", List.of(point))));
+    values.put("atOnce", List.of(Map.of("id", "A-1", "text", "t", "points", List.of(1))));
     values.put("packs", List.of(Map.of("title", "t", "authority", "a", "edition", "2026-01-01")));
     values.put("caution", "c");
     return values;

@@ -15,7 +15,8 @@ import org.wellcurb.screening.Harm;
  * @param driller licence of the driller, as written; empty if not given
  * @param installer licence of the pump installer, as written; empty if not given
  * @param kinds its findings by kind
- * @param harm what the findings of its gravest kind may do soonest
+ * @param harm what its findings may do that cannot wait; else what those of its gravest kind may do
+ *     soonest
  * @param cannotTell rules that cannot be told of it
  * @param first its gravest finding as a sentence, with its source; empty if it has none
  * @param sheet address of its sheet from the batch page, such as {@code sheets/w-12.html}; empty if
@@ -65,7 +66,7 @@ public record RecordLine(
   }
 
   /**
-   * The order of the list: by the gravest kind of finding, by the harm that those may do, then most
+   * The order of the list: first what cannot wait; then by the gravest kind of finding, by the harm that those may do, then most
    * deficiencies, discrepancies, omissions, advisories; among equals by file (code point) and row,
    * so that the order does not hang on the workers.
    */
@@ -94,6 +95,9 @@ public record RecordLine(
   }
 
   private static int rank(KindCounts kinds, Harm harm) {
+    if (harm.isNow()) {
+      return harm.ordinal() - HARMS;
+    }
     for (FindingKind kind : FindingKind.values()) {
       if (kinds.of(kind) > 0) {
         return kind.ordinal() * HARMS + harm.ordinal();

@@ -112,6 +112,7 @@ final class RulebookMaker {
         rule.ask(),
         ruleWords.because(rule),
         ruleWords.remedy(rule),
+        rule.atOnce(),
         rule.examples().stream().map(this::example).toList());
   }
 

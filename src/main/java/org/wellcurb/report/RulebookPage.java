@@ -50,6 +50,7 @@ public record RulebookPage(
    * @param ask what a person has to judge; may be empty
    * @param because why it matters
    * @param remedy how to put it right
+   * @param atOnce what must be done before; may be empty
    * @param examples its examples
    */
   public record RulePrint(
@@ -66,6 +67,7 @@ public record RulebookPage(
       String ask,
       String because,
       String remedy,
+      String atOnce,
       List<ExamplePrint> examples) {}
 
   /**

@@ -23,6 +23,7 @@ import org.wellcurb.rulepack.FindingKind;
 import org.wellcurb.rulepack.PackScope;
 import org.wellcurb.rulepack.Rule;
 import org.wellcurb.screening.Ask;
+import org.wellcurb.screening.Cautions;
 import org.wellcurb.screening.Finding;
 import org.wellcurb.screening.PossibleReading;
 import org.wellcurb.screening.RecordResult;
@@ -68,6 +69,7 @@ final class SheetMaker {
         sketch.missing(),
         outcomes.all(),
         result.workings().stream().filter(each -> each.lacking().isEmpty()).toList(),
+        Cautions.isOfChlorine(result.workings()) && !result.cautions().contains(Cautions.CHLORINE),
         nearWorkings(),
         new EntryTables(result.record(), style).all(),
         variances(),

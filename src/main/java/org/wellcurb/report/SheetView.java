@@ -25,6 +25,7 @@ import org.wellcurb.report.drawing.Drawing;
  * @param undrawn what is not drawn, and what it takes
  * @param outcomes all outcomes
  * @param workings what the record's numbers imply
+ * @param chlorine whether one of these says how much chlorine to handle
  * @param nearWorkings what they would imply if more were given
  * @param entries entries as written and as read
  * @param variances rules waived
@@ -47,6 +48,7 @@ public record SheetView(
     List<String> undrawn,
     List<OutcomeGroup> outcomes,
     List<WorkingShown> workings,
+    boolean chlorine,
     List<NearWorking> nearWorkings,
     List<EntryTable> entries,
     List<VarianceLine> variances,

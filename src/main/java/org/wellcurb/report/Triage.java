@@ -2,6 +2,7 @@ package org.wellcurb.report;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -51,6 +52,7 @@ final class Triage {
       steps.add(Step.of(nothing()));
     }
     water();
+    hazards();
     unreadable();
     readings();
     farOff();
@@ -72,6 +74,24 @@ final class Triage {
       // What a rule says of bacteria alone, to boil the water, would be wrong where nitrate is too.
       add(words.say(key), take(view -> urgent.isAbout(view.entry())), !urgent.isOfBoth());
     }
+  }
+
+  /** What may hurt someone any day, unless it may have been meant otherwise: in the pack's words. */
+  private void hazards() {
+    Set<String> texts = new LinkedHashSet<>();
+    left.forEach(view -> texts.add(view.atOnce()));
+    texts.remove("");
+    for (String text : texts) {
+      List<FindingView> some =
+          take(view -> view.atOnce().equals(text) && !isSettledByReading(view.ruleId()));
+      if (!some.isEmpty()) {
+        add(words.say("first.at_once", style.own(text)), some, true);
+      }
+    }
+  }
+
+  private boolean isSettledByReading(String rule) {
+    return result.readings().stream().anyMatch(each -> each.settles().contains(rule));
   }
 
   private void unreadable() {

@@ -36,6 +36,7 @@ final class MustApply {
         new RuleProgram(null, List.of(text), judgedBy, true),
         "It applies to every well that this pack judges.",
         "Write its value, or leave it blank where it is not known.",
+        /* atOnce= */ "",
         SOURCE,
         List.of(SOURCE),
         "",

@@ -19,6 +19,7 @@ import org.wellcurb.judgement.RuleProgram;
  * @param program when it applies and what it requires, compiled
  * @param because why it matters
  * @param remedy how to put it right
+ * @param atOnce what people there must do before anything is put right; empty where that can wait
  * @param source where it is written (of the text in force last, where dated texts have their own)
  * @param textSources source of each dated text, in order
  * @param ask what a person must judge, for a rule that only a person can judge; empty otherwise
@@ -35,6 +36,7 @@ public record Rule(
     RuleProgram program,
     String because,
     String remedy,
+    String atOnce,
     Source source,
     List<Source> textSources,
     String ask,
@@ -83,6 +85,7 @@ public record Rule(
         program,
         because,
         remedy,
+        atOnce,
         source,
         textSources,
         ask,
@@ -102,6 +105,7 @@ public record Rule(
         anew,
         because,
         remedy,
+        atOnce,
         source,
         textSources,
         ask,

@@ -43,6 +43,7 @@ final class RuleReader {
     JudgedBy judgedBy = judgedByAt == null ? pack.judgedBy() : days.read(judgedByAt);
     String because = fields.mustLine("because");
     String remedy = fields.mustLine("remedy");
+    String atOnce = fields.line("atOnce");
     String replacesBecause = fields.line("replacesBecause");
     Source source = pack.source(fields.must("source"));
     Json whenAt = fields.may("when");
@@ -77,6 +78,7 @@ final class RuleReader {
                 kind == FindingKind.OMISSION),
             because,
             remedy,
+            atOnce,
             last,
             says.stream().map(text -> later(source, text.source())).toList(),
             ask,

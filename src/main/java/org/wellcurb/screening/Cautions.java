@@ -2,6 +2,8 @@ package org.wellcurb.screening;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.judgement.Deciding;
 import org.wellcurb.judgement.Outcome;
 import org.wellcurb.judgement.WorkingShown;
 import org.wellcurb.quantity.Note;
@@ -13,13 +15,18 @@ import org.wellcurb.record.WellRecord;
  * under {@code caution.KEY}; {@code always} stands on every page.
  */
 public final class Cautions {
+  /** The key of the caution on handling chlorine. */
+  public static final String CHLORINE = "chlorine";
+
   /** All keys, in the order in which pages show them. */
   public static final List<String> ALL =
       List.of(
+          "shock",
           "wiring",
+          "heater",
           "pressure",
           "pit",
-          "chlorine",
+          CHLORINE,
           "bacteria",
           "coliform",
           "nitrate",
@@ -30,7 +37,7 @@ public final class Cautions {
           "always");
 
   /** Sums whose result is a quantity of chlorine to handle. */
-  private static final List<String> CHLORINE = List.of("chlorine_needed", "bleach_needed");
+  private static final List<String> CHLORINE_SUMS = List.of("chlorine_needed", "bleach_needed");
 
   private static final List<String> ELECTRICAL =
       List.of(
@@ -50,30 +57,34 @@ public final class Cautions {
   private final UnfitWater water;
   private final List<RuleResult> results;
 
-  private final List<WorkingShown> workings;
-
-  private Cautions(WellRecord record, List<RuleResult> results, List<WorkingShown> workings) {
-    this.workings = workings;
+  private Cautions(WellRecord record, List<RuleResult> results) {
     this.record = record;
     this.catalogue = record.catalogue();
     water = new UnfitWater(record);
     this.results = results;
   }
 
-  /**
-   * The keys of the cautions that apply, the usual one last.
-   *
-   * @param workings sums that the sheet shows
-   */
-  public static List<String> of(
-      WellRecord record, List<RuleResult> results, List<WorkingShown> workings) {
-    return new Cautions(record, results, workings).keys();
+  /** The keys of the cautions that apply, the usual one last. */
+  public static List<String> of(WellRecord record, List<RuleResult> results) {
+    return new Cautions(record, results).keys();
+  }
+
+  /** Whether one of these sums says how much chlorine to handle. */
+  public static boolean isOfChlorine(List<WorkingShown> workings) {
+    return workings.stream()
+        .anyMatch(each -> each.lacking().isEmpty() && CHLORINE_SUMS.contains(each.name()));
   }
 
   private List<String> keys() {
     List<String> keys = new ArrayList<>();
+    if (fallsShort("wire.casing_bonded") || fallsShort("wire.grounding")) {
+      keys.add("shock");
+    }
     if (ELECTRICAL.stream().anyMatch(this::touches)) {
       keys.add("wiring");
+    }
+    if (fallsShort("water_heater.")) {
+      keys.add("heater");
     }
     if (touches("relief.") || touches("tank.") || touches("pressure.")) {
       keys.add("pressure");
@@ -83,11 +94,9 @@ public final class Cautions {
         || below("well.stickup", 0)) {
       keys.add("pit");
     }
-    if (touches("disinfection.")
-        || saysHowMuchChlorine()
-        || isChoice("sample.coliform", "present")
-        || water.hasBacteria()) {
-      keys.add("chlorine");
+    // Who must disinfect handles it: not whoever only looks at what the form left open.
+    if (fallsShort("disinfection.") || water.hasBacteria()) {
+      keys.add(CHLORINE);
     }
     if (water.hasBacteria()) {
       keys.add("bacteria");
@@ -113,23 +122,34 @@ public final class Cautions {
     return keys;
   }
 
-  private boolean saysHowMuchChlorine() {
-    return workings.stream()
-        .anyMatch(each -> each.lacking().isEmpty() && CHLORINE.contains(each.name()));
-  }
-
   /** True if a finding, or something that cannot be told, is about an entry with this beginning. */
   private boolean touches(String beginning) {
-    return results.stream()
-        .filter(
-            result ->
-                result.outcome() == Outcome.FALLS_SHORT || result.outcome() == Outcome.CANNOT_TELL)
-        .anyMatch(
-            result ->
-                (result.explanation().deciding() != null
-                        && result.explanation().deciding().entry().startsWith(beginning))
-                    || result.explanation().needs().stream()
-                        .anyMatch(key -> key.startsWith(beginning)));
+    return isDecidedBy(beginning, Outcome.FALLS_SHORT)
+        || isDecidedBy(beginning, Outcome.CANNOT_TELL)
+        || results.stream()
+            .filter(
+                result ->
+                    result.outcome() == Outcome.FALLS_SHORT
+                        || result.outcome() == Outcome.CANNOT_TELL)
+            .flatMap(result -> result.explanation().needs().stream())
+            .anyMatch(key -> key.startsWith(beginning));
+  }
+
+  /** True if a finding is about an entry with this beginning. */
+  private boolean fallsShort(String beginning) {
+    return isDecidedBy(beginning, Outcome.FALLS_SHORT);
+  }
+
+  private boolean isDecidedBy(String beginning, Outcome outcome) {
+    for (RuleResult result : results) {
+      @Nullable Deciding deciding = result.explanation().deciding();
+      if (result.outcome() == outcome
+          && deciding != null
+          && deciding.entry().startsWith(beginning)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The casing top may stand lower than the highest flood. */

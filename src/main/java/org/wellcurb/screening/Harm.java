@@ -4,21 +4,26 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
+import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.Entry;
+import org.wellcurb.rulepack.FindingKind;
 import org.wellcurb.rulepack.Rule;
 
 /**
  * What a finding may do to people, by how soon: among findings of one kind those that may harm
- * sooner stand first. It goes by the entries that the rule holds against a limit, whatever pack it
- * is of. Common practice.
+ * sooner stand first. It goes by what the pack says must be done at once, and by the entries that
+ * the rule holds against a limit. Common practice.
  */
 public enum Harm {
   /** Water that makes people ill within days: bacteria, and nitrate for infants. */
   WATER(Set.of("sample.coliform", "sample.coliform_again", "sample.e_coli", "sample.nitrate")),
-  /** What may burst. */
+  /** What the pack gives words for that must not wait. */
+  HAZARD(Set.of()),
+  /** What may burst. A setting alone may as well be too low, and only weep. */
   PRESSURE(
       Set.of(
           "relief.fitted",
-          "relief.setting",
           "relief.capacity",
           "relief.valve_between",
           "water_heater.relief_valve",
@@ -37,8 +42,32 @@ public enum Harm {
   SLOW(
       Set.of(
           "sample.arsenic", "sample.lead", "sample.fluoride", "sample.copper", "sample.manganese")),
+  /** A way in for what makes people ill, or a sample that does not tell whether it came in. */
+  WAY_IN(
+      all(
+          List.of("setback.", "grout.", "disinfection."),
+          Set.of(
+              "well.cap",
+              "well.head",
+              "well.stickup",
+              "well.flood_level",
+              "well.casing_depth",
+              "well.old_well",
+              "sample.chlorine_residual",
+              "sample.tap",
+              "dates.sampled",
+              "dates.sampled_again",
+              "dates.disinfected",
+              "dates.grouted"),
+          Set.of("setback.property_line", "setback.building", "setback.road"))),
   /** Any other. */
-  OTHER(Set.of());
+  OTHER(Set.of()),
+  /** What stands on the form alone: days, licences, numbers. */
+  PAPER(
+      all(
+          List.of("record.", "driller.", "installer.", "dates."),
+          Set.of("well.tag"),
+          Set.of("dates.sampled", "dates.sampled_again", "dates.disinfected", "dates.grouted")));
 
   /** Gravest kind first, then the sooner harm. */
   public static final Comparator<Rule> GRAVEST_FIRST =
@@ -50,16 +79,41 @@ public enum Harm {
     this.entries = entries;
   }
 
+  private static Set<String> all(List<String> beginnings, Set<String> more, Set<String> but) {
+    Set<String> keys = new TreeSet<>(more);
+    for (int i = 0; i < Catalogue.standard().size(); i++) {
+      Entry entry = Catalogue.standard().entry(i);
+      if (beginnings.stream().anyMatch(entry.key()::startsWith)) {
+        keys.add(entry.key());
+      }
+    }
+    keys.removeAll(but);
+    return keys;
+  }
+
   /** Keys of the entries by which it is told. */
   Set<String> entries() {
     return entries;
   }
 
+  /** Whether whoever lives there must be told today. */
+  public boolean isNow() {
+    return this == WATER || this == HAZARD;
+  }
+
   /** What may come of falling short of a rule. */
   public static Harm of(Rule rule) {
     Set<String> required = rule.required();
+    if (!rule.atOnce().isEmpty() && Collections.disjoint(WATER.entries, required)) {
+      return HAZARD;
+    }
     for (Harm harm : values()) {
-      if (!Collections.disjoint(harm.entries, required)) {
+      boolean isOf =
+          harm == PAPER
+              ? !required.isEmpty() && PAPER.entries.containsAll(required)
+              : !Collections.disjoint(harm.entries, required);
+      // That a result is not stated, or that two do not agree, harms nobody by itself.
+      if (isOf && (harm != WATER || rule.kind() == FindingKind.DEFICIENCY)) {
         return harm;
       }
     }

@@ -206,7 +206,7 @@ public final class Screener {
         reading == null ? List.of() : List.of(reading),
         workings,
         idle(at),
-        Cautions.of(at, results, workings));
+        Cautions.of(at, results));
   }
 
   private static String reference(WellRecord at, Rule rule) {

@@ -1,6 +1,7 @@
 package org.wellcurb.screening;
 
 import java.util.Set;
+import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.WellRecord;
 
 /**
@@ -21,6 +22,12 @@ public final class UnfitWater {
   /** 0.010 mg/L, in kg/m3. */
   private static final double MOST_ARSENIC = 1e-5;
 
+  private static final int COLIFORM = place("sample.coliform");
+  private static final int COLIFORM_AGAIN = place("sample.coliform_again");
+  private static final int E_COLI = place("sample.e_coli");
+  private static final int NITRATE_AT = place(NITRATE);
+  private static final int ARSENIC_AT = place(ARSENIC);
+
   private final WellRecord record;
 
   public UnfitWater(WellRecord record) {
@@ -29,42 +36,51 @@ public final class UnfitWater {
 
   /** A later sample that is clear counts for the first, but not for faecal bacteria. */
   public boolean hasBacteria() {
-    boolean isCleared = is("sample.coliform_again", "absent");
-    return is("sample.e_coli", "present")
-        || is("sample.coliform_again", "present")
-        || (is("sample.coliform", "present") && !isCleared);
+    boolean isCleared = is(COLIFORM_AGAIN, "absent");
+    return is(E_COLI, "present")
+        || is(COLIFORM_AGAIN, "present")
+        || (is(COLIFORM, "present") && !isCleared);
   }
 
   /** Over the limit, or from it upwards: of more than 10 mg/L nobody waits for another figure. */
   public boolean hasNitrate() {
-    return mayHaveNitrate() && lo(NITRATE) >= MOST_NITRATE;
+    return mayHaveNitrate() && record.lo(NITRATE_AT) >= MOST_NITRATE;
   }
 
   /** Over the limit, or in a range that reaches over it. */
   public boolean mayHaveNitrate() {
-    return mayBeOver(NITRATE, MOST_NITRATE);
+    return mayBeOver(NITRATE_AT, MOST_NITRATE);
   }
 
   /** As {@link #hasNitrate}. */
   public boolean hasArsenic() {
-    return mayHaveArsenic() && lo(ARSENIC) >= MOST_ARSENIC;
+    return mayHaveArsenic() && record.lo(ARSENIC_AT) >= MOST_ARSENIC;
   }
 
   /** As {@link #mayHaveNitrate}. */
   public boolean mayHaveArsenic() {
-    return mayBeOver(ARSENIC, MOST_ARSENIC);
+    return mayBeOver(ARSENIC_AT, MOST_ARSENIC);
   }
 
-  private boolean mayBeOver(String key, double limit) {
-    int entry = record.catalogue().index(key);
+  /** Whether those who drink it may be ill within days, so that it cannot wait. */
+  public boolean isUrgent() {
+    return hasBacteria() || hasNitrate();
+  }
+
+  /** Whether an entry is one of those that tell it. */
+  public static boolean isToldBy(String entry) {
+    return BACTERIA.contains(entry) || entry.equals(NITRATE);
+  }
+
+  private boolean mayBeOver(int entry, double limit) {
     return record.isGiven(entry) && record.hi(entry) > limit;
   }
 
-  private double lo(String key) {
-    return record.lo(record.catalogue().index(key));
+  private boolean is(int entry, String choice) {
+    return choice.equals(record.choice(entry));
   }
 
-  private boolean is(String key, String choice) {
-    return choice.equals(record.choice(record.catalogue().index(key)));
+  private static int place(String key) {
+    return Catalogue.standard().index(key);
   }
 }

@@ -5,6 +5,12 @@
 <p class="lead">${n("notice.lead", w.total, v.records?size)}</p>
 <p>${t("notice.how")}</p>
 <@l.english />
+<#if v.atOnce?has_content>
+<@l.section id="at-once" title=t("notice.at_once") class="first">
+<p>${t("notice.at_once.lead")}</p>
+<ul><#list v.atOnce as a><li><b>${t("sheet.heading", a.id)}${t("colon")}</b> ${a.text} <span class="soft">(${n("notice.points", a.numbers?size, a.numbers?join(", "))})</span></li></#list></ul>
+</@l.section>
+</#if>
 <p class="lead">${t("notice.reply", w.replyBy)}</p>
 <#if w.table?has_content><p>${t("notice.table")} <a href="${w.table}">${w.table}</a></p></#if>
 <#if (w.advisories > 0)><p>${n("notice.advisories", w.advisories)}</p></#if>

@@ -38,6 +38,7 @@
 <#if r.subject?has_content><div><dt>${t("rulebook.subject")}</dt><dd>${r.subject}</dd></div></#if>
 <div><dt>${t("finding.because")}${t("colon")}</dt><dd><@l.own r.because /></dd></div>
 <div><dt>${t("finding.remedy")}${t("colon")}</dt><dd><@l.own r.remedy /></dd></div>
+<#if r.atOnce?has_content><div><dt>${t("finding.at_once")}${t("colon")}</dt><dd><@l.own r.atOnce /></dd></div></#if>
 </dl>
 <#if r.examples?has_content>
 <details><summary>${t("rulebook.examples")} <span class="soft">(${r.examples?size})</span> <@l.unprinted /></summary>

@@ -27,6 +27,7 @@
 <dt>${w.meaning}</dt><dd class="sum"><@l.own w.formula /><br>= <@l.own w.withNumbers /><br>= <b>${w.result}</b> <span class="soft">(<@l.origin w.source />)</span><@taken w /></dd>
 </#list>
 <dt>${t("finding.because")}</dt><dd><@l.own f.because /></dd>
+<#if f.atOnce?has_content><dt>${t("finding.at_once")}</dt><dd class="remedy"><@l.own f.atOnce /></dd></#if>
 <dt>${t("finding.remedy")}</dt><dd class="remedy"><@l.own f.remedy /></dd>
 <dt>${t("finding.whose")}</dt><dd>${f.whose}</dd>
 <#if f.settled?has_content><dt>${t("finding.settled")}</dt><dd>${f.settled}</dd></#if>
@@ -108,6 +109,7 @@
 <#if v.workings?has_content || v.nearWorkings?has_content>
 <@l.section id="workings" title=t("workings.title")>
 <p>${t("workings.lead")}</p>
+<#if v.chlorine><p><b>${t("caution.chlorine")}</b></p></#if>
 <#if v.workings?has_content>
 <details><summary>${t("workings.caption")} <span class="soft">(${v.workings?size})</span> <@l.unprinted /></summary>
 <@l.table caption=t("workings.caption") columns=[t("col.working"), t("col.formula"), t("col.result"), t("col.source")] quiet=true>

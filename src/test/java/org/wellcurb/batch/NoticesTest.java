@@ -101,6 +101,60 @@ class NoticesTest {
   }
 
   @Test
+  void whatCannotWaitStandsFirstWithoutADay() throws Exception {
+    Path records =
+        Files.writeString(
+            dir.resolve("wells.csv"),
+            """
+            record.id,record.jurisdiction,dates.completed,driller.licence,well.use,setback.septic_tank [ft],\
+            sample.coliform,sample.e_coli,water_heater.relief_valve
+            NEAR-1,alder,2020-05-01,D-1,household,20,absent,,
+            HOT-1,alder,2020-05-01,D-1,household,200,absent,,no
+            SICK-1,alder,2020-05-01,D-1,household,20,present,,
+            DENIED-1,alder,2020-05-01,D-1,household,200,absent,present,
+            """);
+    Runs.run(Runs.request(dir.resolve("out"), List.of("fenwick-county"), records));
+    String page = Files.readString(dir.resolve("out/notices/D-1.html"));
+    int day = page.indexOf("2026-01-31");
+    String before = page.substring(0, day);
+    assertTrue(before.contains("Turn the water heater off and leave it off"), before);
+    assertTrue(before.contains("SICK-1") && before.contains("HOT-1"), before);
+    assertTrue(before.contains("DENIED-1"), "one of its entries says that bacteria are there");
+    assertFalse(before.contains("NEAR-1"), before);
+    List<String> ids =
+        Runs.rows(dir.resolve("out/notices/D-1.csv")).stream()
+            .filter(row -> !row.get("rule").endsWith("-stated") && !row.get("rule").equals("well-tagged"))
+            .map(row -> row.get("record_id"))
+            .distinct()
+            .toList();
+    assertEquals(List.of("SICK-1", "HOT-1", "NEAR-1", "DENIED-1"), ids);
+    String index = Files.readString(dir.resolve("out/index.html"));
+    String first = index.substring(index.indexOf("id=\"first\""), index.indexOf("<dl"));
+    for (String id : List.of("SICK-1", "HOT-1", "DENIED-1")) {
+      assertTrue(first.contains("sheets/" + id + ".html"), first);
+    }
+    assertFalse(first.contains("NEAR-1"), first);
+  }
+
+  /** What a sample says of the water hangs on no pack. */
+  @Test
+  void sewageInTheWaterIsListedWhateverThePackAsks() throws Exception {
+    Path records =
+        Files.writeString(
+            dir.resolve("wells.csv"),
+            """
+            record.id,record.jurisdiction,sample.coliform,sample.e_coli
+            CLEAR-1,quebec,absent,absent
+            SICK-1,quebec,present,present
+            """);
+    Runs.run(Runs.request(dir.resolve("out"), List.of("quebec"), records));
+    assertTrue(Files.exists(dir.resolve("out/sheets/SICK-1.html")));
+    String index = Files.readString(dir.resolve("out/index.html"));
+    String first = index.substring(index.indexOf("id=\"first\""), index.indexOf("<dl"));
+    assertTrue(first.contains("sheets/SICK-1.html") && !first.contains("CLEAR-1"), first);
+  }
+
+  @Test
   void noneAreWrittenWhereNoneAreWanted() throws Exception {
     run(NoticeOptions.NONE);
     assertEquals(List.of(), notices());

@@ -49,6 +49,44 @@ class FirstStepsTest {
   }
 
   @Test
+  void whatMayHurtSomeoneAnyDayComesNextInTheWordsOfThePack() throws PackException {
+    SheetView sheet =
+        sheet(
+            "sample.coliform", "present",
+            "setback.septic_tank", "20 ft",
+            "water_heater.relief_valve", "no",
+            "pump.type", "submersible",
+            "well.casing_material", "steel",
+            "wire.casing_bonded", "no");
+    assertEquals(WORDS.say("first.bacteria"), sheet.steps().get(0).text());
+    assertEquals(List.of("casing-bonded"), rules(sheet.steps().get(1)));
+    Step heater = sheet.steps().get(2);
+    assertEquals(List.of("heater-relief-valve"), rules(heater));
+    assertEquals(WORDS.say("first.at_once", heater.findings().get(0).atOnce()), heater.text());
+    assertTrue(heater.isNow());
+    assertEquals(List.of("septic-tank-distance"), rules(sheet.steps().get(3)));
+    assertTrue(sheet.cautions().containsAll(List.of("shock", "heater")), sheet.cautions().toString());
+  }
+
+  /** A caution on every sheet is read on none. */
+  @Test
+  void chlorineIsCautionedAgainstWhereItMustBeHandledOrASumSaysHowMuch() throws PackException {
+    SheetView bare = sheet("sample.coliform", "absent");
+    assertFalse(bare.cautions().contains("chlorine"), bare.cautions().toString());
+    assertFalse(bare.chlorine());
+    SheetView bacteria = sheet("sample.coliform", "present");
+    assertTrue(bacteria.cautions().contains("chlorine"), bacteria.cautions().toString());
+    SheetView sums =
+        sheet(
+            "well.depth", "200 ft",
+            "water.static_level", "30 ft",
+            "well.casing_diameter", "6 in",
+            "disinfection.dose", "100 mg/L");
+    assertFalse(sums.cautions().contains("chlorine"), sums.cautions().toString());
+    assertTrue(sums.chlorine(), sums.workings().toString());
+  }
+
+  @Test
   void nobodyIsToldToBoilWaterWithNitrate() throws PackException {
     SheetView sheet = sheet("sample.nitrate", "14 mg/L", "sample.coliform", "present");
     assertEquals(WORDS.say("first.bacteria.nitrate"), sheet.steps().get(0).text());

@@ -47,6 +47,7 @@ public final class Results {
             null, List.of(new DatedText(null, null, null, null)), new JudgedBy.AsOf(), false),
         because,
         remedy,
+        /* atOnce= */ "",
         source,
         List.of(),
         "",

@@ -43,7 +43,7 @@ final class FrenchTextsTest {
       if (rule.id().startsWith(APPLIES)) {
         continue;
       }
-      texts.addAll(List.of(rule.title(), rule.because(), rule.remedy(), rule.ask()));
+      texts.addAll(List.of(rule.title(), rule.because(), rule.remedy(), rule.atOnce(), rule.ask()));
     }
     texts.remove("");
     return texts;

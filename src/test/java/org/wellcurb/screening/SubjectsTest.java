@@ -99,6 +99,7 @@ class SubjectsTest {
         new RuleProgram(null, List.of(text), AS_OF, false),
         "",
         "",
+        /* atOnce= */ "",
         source,
         List.of(source),
         "",
