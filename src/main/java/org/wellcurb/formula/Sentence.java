@@ -7,6 +7,7 @@ import org.wellcurb.quantity.Dimension;
 import org.wellcurb.quantity.Interval;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.UnitSystem;
+import org.wellcurb.quantity.Units;
 import org.wellcurb.record.Entry;
 import org.wellcurb.record.WellRecord;
 
@@ -15,6 +16,12 @@ public final class Sentence {
   private final Speech speech;
   private final @Nullable Evaluation evaluation;
   private @Nullable UnitSystem written;
+
+  /** Whether what is said now must hold for the whole to hold: then a word is asked for. */
+  private boolean isAsked = true;
+
+  /** Whether what is compared is a share, which is said in per cent on both sides. */
+  private boolean isShare;
 
   private Sentence(Speech speech, @Nullable Evaluation evaluation) {
     this.speech = speech;
@@ -31,6 +38,28 @@ public final class Sentence {
     return new Sentence(speech, null).amount(amount);
   }
 
+  /**
+   * An amount that is worked out, in words with the numbers of the record at hand: of a difference
+   * either way the two that it is between.
+   */
+  public static String difference(Expr.Absolute amount, Speech speech, Evaluation evaluation) {
+    Sentence sentence = new Sentence(speech, evaluation);
+    if (amount.a() instanceof Expr.Arithmetic e && e.sign() == '-') {
+      Expr.Amount first = e;
+      List<String> others = new ArrayList<>();
+      while (first instanceof Expr.Arithmetic inner && inner.sign() == '-') {
+        others.add(0, sentence.operand(inner.b(), true));
+        first = inner.a();
+      }
+      String rest = others.get(0);
+      for (String other : others.subList(1, others.size())) {
+        rest = speech.phrase("sum", rest, other);
+      }
+      return speech.phrase("apart", sentence.amount(first), rest);
+    }
+    return sentence.amount(amount);
+  }
+
   /** The condition in words, with the numbers of the record at hand. */
   public static String withNumbers(Expr.Condition condition, Speech speech, Evaluation evaluation) {
     return new Sentence(speech, evaluation).condition(condition);
@@ -38,41 +67,100 @@ public final class Sentence {
 
   private String condition(Expr.Condition c) {
     if (c instanceof Expr.Compare e) {
-      enter(c);
+      enter(c, e.a(), e.b());
       boolean isDate = e.a().dimension().equals(Dimension.DATE);
       return speech.phrase(
           (isDate ? "date." : "relation.") + e.relation().name(), side(e.a()), side(e.b()));
     } else if (c instanceof Expr.Between e) {
-      enter(c);
+      enter(c, e.a(), e.least());
       return speech.phrase("between", side(e.a()), side(e.least()), side(e.greatest()));
     } else if (c instanceof Expr.YesNo e) {
-      return speech.phrase(e.expected() ? "is.yes" : "is.no", word(e.entry()));
+      return yesNo(e, e.expected());
     } else if (c instanceof Expr.Constant e) {
       return speech.phrase(e.value() ? "always" : "never");
     } else if (c instanceof Expr.Known e) {
-      return speech.phrase("known", word(e.entry()));
+      return known(e, true);
     } else if (c instanceof Expr.IsApplicable e) {
       return speech.phrase("applies", word(e.entry()));
     } else if (c instanceof Expr.Applies e) {
       return speech.phrase("applies", speech.label(e.entry()));
     } else if (c instanceof Expr.IsOneOf e) {
-      return speech.phrase(
-          e.isNegated() ? "is.not.one" : "is.one", word(e.word()), list(e.shown()));
+      return isOneOf(e, e.isNegated());
     } else if (c instanceof Expr.SameWord e) {
       return speech.phrase(e.isNegated() ? "is.not.one" : "is.one", word(e.a()), word(e.b()));
     } else if (c instanceof Expr.Not e) {
-      return speech.phrase("not", grouped(e.a()));
+      return not(e.a());
     } else if (c instanceof Expr.And e) {
       return joined("and", e.all());
     } else if (c instanceof Expr.Or e) {
       return joined("or", e.any());
     }
     Expr.ConditionIf e = (Expr.ConditionIf) c;
-    return speech.phrase("if", condition(e.test()), condition(e.then()), condition(e.otherwise()));
+    return speech.phrase("if", unasked(e.test()), condition(e.then()), condition(e.otherwise()));
   }
 
-  private void enter(Expr.Condition comparison) {
+  private void enter(Expr.Condition comparison, Expr.Amount a, Expr.Amount b) {
     written = evaluation == null ? null : evaluation.written(comparison);
+    isShare = isShare(a) || isShare(b);
+  }
+
+  private static boolean isShare(Expr.Amount a) {
+    return a instanceof Expr.WorkingAmount e
+        && e.working().unit(UnitSystem.METRIC).equals(Units.PERCENT);
+  }
+
+  /** True where the record's word and the one asked for are set beside each other. */
+  private boolean setsBeside() {
+    return isAsked && evaluation != null;
+  }
+
+  private String yesNo(Expr.YesNo e, boolean expected) {
+    return setsBeside()
+        ? beside(e.entry(), choice(expected ? "yes" : "no"))
+        : speech.phrase(expected ? "is.yes" : "is.no", word(e.entry()));
+  }
+
+  private String known(Expr.Known e, boolean isWanted) {
+    if (setsBeside()) {
+      return beside(e.entry(), speech.phrase(isWanted ? "asked.given" : "asked.nothing"));
+    }
+    String given = speech.phrase("known", word(e.entry()));
+    return isWanted ? given : speech.phrase("not", given);
+  }
+
+  private String isOneOf(Expr.IsOneOf e, boolean isNegated) {
+    return setsBeside() && e.word() instanceof Expr.EntryWord w
+        ? isNegated
+            ? speech.phrase("asked.not", speech.label(w.entry()), said(w.entry()), list(e.shown()))
+            : beside(w.entry(), list(e.shown()))
+        : speech.phrase(isNegated ? "is.not.one" : "is.one", word(e.word()), list(e.shown()));
+  }
+
+  private String beside(Entry entry, String asked) {
+    return speech.phrase("asked", speech.label(entry), said(entry), asked);
+  }
+
+  private String not(Expr.Condition c) {
+    if (setsBeside() && c instanceof Expr.YesNo e) {
+      return yesNo(e, !e.expected());
+    } else if (setsBeside() && c instanceof Expr.Known e) {
+      return known(e, false);
+    } else if (setsBeside() && c instanceof Expr.IsOneOf e) {
+      return isOneOf(e, !e.isNegated());
+    }
+    boolean wasAsked = isAsked;
+    isAsked = false;
+    String text = speech.phrase("not", grouped(c));
+    isAsked = wasAsked;
+    return text;
+  }
+
+  private String unasked(Expr.Condition c) {
+    boolean wasAsked = isAsked;
+    isAsked = false;
+    String text = condition(c);
+    isAsked = wasAsked;
+    return text;
   }
 
   private String joined(String sign, List<Expr.Condition> all) {
@@ -112,17 +200,23 @@ public final class Sentence {
   /** The label of an entry, with what the form says of it. */
   private String word(Entry entry) {
     String label = speech.label(entry);
-    if (evaluation == null) {
-      return label;
+    return evaluation == null ? label : speech.phrase("with.value", label, said(entry));
+  }
+
+  /** What the form says of an entry. */
+  private String said(Entry entry) {
+    Evaluation at = evaluation;
+    if (at == null) {
+      return "";
     }
-    String said = speech.said(evaluation.record(), entry);
-    byte state = evaluation.frame().state(entry.index());
+    String said = speech.said(at.record(), entry);
+    byte state = at.frame().state(entry.index());
     if (state == WellRecord.NOT_APPLICABLE) {
       said = speech.phrase("void");
     } else if (state != WellRecord.GIVEN && said.isEmpty()) {
       said = speech.phrase("unknown");
     }
-    return speech.phrase("with.value", label, said);
+    return said;
   }
 
   /** One side of a comparison; a sum shows what it comes to. */
@@ -142,7 +236,7 @@ public final class Sentence {
 
   private String amount(Expr.Amount a) {
     if (a instanceof Expr.Literal e) {
-      return speech.limit(e.value(), e.unit());
+      return literal(e);
     } else if (a instanceof Expr.Day e) {
       return Speech.day(e.value());
     } else if (a instanceof Expr.AsOf) {
@@ -172,9 +266,18 @@ public final class Sentence {
     }
     Expr.AmountIf e = (Expr.AmountIf) a;
     @Nullable UnitSystem outer = written;
-    String test = condition(e.test());
+    String test = unasked(e.test());
     written = outer;
     return speech.phrase("if", test, amount(e.then()), amount(e.otherwise()));
+  }
+
+  private String literal(Expr.Literal e) {
+    if (isShare && e.unit().equals(Units.ONE)) {
+      return speech.amount(e.value(), Units.PERCENT);
+    }
+    // Nothing is nothing in either system: said as the record is written.
+    boolean isNothing = e.value() == 0 && written != null && !e.unit().isReversed() && e.unit().fromSi(0) == 0;
+    return speech.limit(e.value(), isNothing ? Counterpart.of(e.unit(), written) : e.unit());
   }
 
   private String arithmetic(Expr.Arithmetic e) {
@@ -223,6 +326,14 @@ public final class Sentence {
     if (a.dimension().equals(Dimension.DATE)) {
       return speech.days(interval.lo(), interval.hi());
     }
-    return speech.interval(interval, UnitOf.amount(a, at));
+    return speech.interval(interval, unit(a, at));
+  }
+
+  /** A limit that hangs on no entry is said in the system of what is held against it. */
+  private Unit unit(Expr.Amount a, Evaluation at) {
+    Unit unit = UnitOf.amount(a, at);
+    return written != null && Written.holdsNoEntry(a) && speech.units() == UnitSystem.NEUTRAL
+        ? Counterpart.of(unit, written)
+        : unit;
   }
 }

@@ -183,6 +183,9 @@ final class Margins {
     if (subject instanceof Expr.EntryAmount) {
       return "";
     }
+    if (subject instanceof Expr.Absolute e) {
+      return Sentence.difference(e, speech, at);
+    }
     return named.computeIfAbsent(subject, any -> Sentence.of(subject, speech));
   }
 

@@ -116,8 +116,16 @@ public final class FindingSentence {
     String by =
         unit == null
             ? words.days(Math.round(least), Math.round(margin))
-            : amounts.difference(least, margin, unit);
+            : isExact(deciding) && least == margin
+                ? amounts.apart(deciding.value(), isWorked, deciding.limit(), isTidy, unit)
+                : amounts.difference(least, margin, unit);
     return words.say(missed.key(deciding.isStrict(), fits), label, value, limit, by);
+  }
+
+  private static boolean isExact(Deciding deciding) {
+    return deciding.valueText().isEmpty()
+        && deciding.limitText().isEmpty()
+        && !Double.isNaN(deciding.limit());
   }
 
   /** True if what is worked out still differs from its limit where both are rounded for people. */

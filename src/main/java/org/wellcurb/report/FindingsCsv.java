@@ -1,7 +1,10 @@
 package org.wellcurb.report;
 
 import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
 import org.wellcurb.judgement.Deciding;
+import org.wellcurb.quantity.Unit;
+import org.wellcurb.quantity.Units;
 import org.wellcurb.screening.Finding;
 
 /** {@code findings.csv}: one line a finding, in input order, then rule order. */
@@ -26,7 +29,11 @@ public final class FindingsCsv {
         .text(deciding.entry())
         .text(deciding.written());
     amount(line, deciding, deciding.value(), deciding.valueText());
-    line.unit(deciding.unit());
+    if (deciding.isDate()) {
+      line.word(Units.DAY.symbol());
+    } else {
+      line.unit(deciding.unit());
+    }
     // Of a range the end that decides, so that a table can reckon with it.
     boolean isKnown = !Double.isNaN(deciding.limit());
     amount(line, deciding, deciding.limit(), isKnown ? "" : deciding.limitText());
@@ -35,11 +42,16 @@ public final class FindingsCsv {
 
   private static void amount(CsvLine line, Deciding deciding, double number, String text) {
     if (!text.isEmpty()) {
-      line.text(text);
+      line.text(bare(text, deciding.unit()));
     } else if (deciding.isDate() && !Double.isNaN(number) && !Double.isInfinite(number)) {
       line.word(LocalDate.ofEpochDay((long) number).toString());
     } else {
       line.number(number);
     }
+  }
+
+  /** A range without its unit, which stands in a column of its own. */
+  private static String bare(String range, @Nullable Unit unit) {
+    return unit == null || unit.symbol().isEmpty() ? range : range.replace(" " + unit.symbol(), "");
   }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.report.words.Words;
+import org.wellcurb.rulepack.FindingKind;
 import org.wellcurb.screening.Finding;
 
 /**
@@ -28,6 +29,9 @@ public record NoticePage(
     String cut,
     String office,
     String caution) {
+
+  /** Other entries of a rule that are named: a sum of more than these has no one to blame. */
+  private static final int OTHERS_NAMED = 6;
 
   /**
    * The findings of one record.
@@ -55,6 +59,9 @@ public record NoticePage(
    * @param sentence what is wrong
    * @param title what the rule asks
    * @param written what the record has, as written
+   * @param entry the entry where it has that; empty where none decides
+   * @param others other entries that the rule reads, any of which may be the one to correct
+   * @param isSample whether only a new sample of the water can answer it
    * @param remedy how to put it right
    * @param source where it is written
    * @param reading what may have been meant; may be empty
@@ -66,10 +73,28 @@ public record NoticePage(
       String sentence,
       String title,
       String written,
+      String entry,
+      List<String> others,
+      boolean isSample,
       String remedy,
       SourceLine source,
       String reading,
       String older) {}
+
+  /** Entries beside the one that decides; none where there are so many that it says nothing. */
+  private static List<String> others(Finding finding, Words words) {
+    List<String> others =
+        finding.rule().required().stream()
+            .filter(key -> !key.equals(finding.deciding().entry()))
+            .map(words::entry)
+            .toList();
+    return others.size() <= OTHERS_NAMED ? others : List.of();
+  }
+
+  private static boolean isSample(Finding finding) {
+    return finding.rule().kind() == FindingKind.DEFICIENCY
+        && finding.deciding().entry().startsWith("sample.");
+  }
 
   private static String older(Finding finding, Words words) {
     @Nullable LocalDate known = finding.rule().program().texts().get(finding.text()).knownFrom();
@@ -102,6 +127,9 @@ public record NoticePage(
                   sentence.of(finding),
                   ruleWords.title(finding.rule()),
                   Cap.QUOTED_LETTERS.cut(finding.deciding().written()),
+                  words.entry(finding.deciding().entry()),
+                  others(finding, words),
+                  isSample(finding),
                   ruleWords.remedy(finding.rule()),
                   SourceLine.of(finding.source(), words),
                   finding.possibleReading(),

@@ -57,6 +57,9 @@ final class NoticeValues {
     values.put("sentence", line.sentence());
     values.put("asked", line.title());
     values.put("written", line.written());
+    values.put("entry", line.entry());
+    values.put("others", line.others());
+    values.put("newSample", line.isSample());
     values.put("remedy", line.remedy());
     values.put("source", line.source().text());
     values.put("address", line.source().address());
@@ -69,6 +72,9 @@ final class NoticeValues {
   static Map<String, Object> sample() {
     Map<String, Object> point = new LinkedHashMap<>();
     point.put("number", 1);
+    point.put("entry", "a");
+    point.put("others", List.of("b"));
+    point.put("newSample", false);
     for (String name :
         List.of(
             "kind",

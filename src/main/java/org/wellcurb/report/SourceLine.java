@@ -1,6 +1,7 @@
 package org.wellcurb.report;
 
 import java.util.Locale;
+import java.util.regex.Pattern;
 import org.wellcurb.report.words.Words;
 import org.wellcurb.rulepack.Source;
 
@@ -13,13 +14,18 @@ import org.wellcurb.rulepack.Source;
  */
 public record SourceLine(String text, String address, String note) {
 
+  private static final Pattern ITSELF =
+      Pattern.compile("^(ss?|art|subps?|subd|par|Reg|Table|Appendix|Part|Section|Article)\\b");
+
+  private static final Pattern YEAR = Pattern.compile("[0-9]{4} edition");
+
   static SourceLine of(Source source, Words words) {
     StringBuilder out = new StringBuilder(source.title());
     if (!source.section().isEmpty()) {
-      out.append(out.isEmpty() ? "" : ", ").append(words.say("source.section", source.section()));
+      out.append(out.isEmpty() ? "" : ", ").append(section(source.section(), words));
     }
     if (!source.edition().isEmpty()) {
-      out.append(out.isEmpty() ? "" : ", ").append(source.edition());
+      out.append(out.isEmpty() ? "" : ", ").append(edition(source, words));
     }
     if (source.read() != null) {
       out.append(out.isEmpty() ? "" : ", ").append(words.say("source.read.on", source.read()));
@@ -27,6 +33,16 @@ public record SourceLine(String text, String address, String note) {
     String basis = words.say("basis." + source.basis().name().toLowerCase(Locale.ROOT));
     String text = out.isEmpty() ? basis : out + " (" + basis + ")";
     return new SourceLine(text, isWeb(source.address()) ? source.address() : "", note(source));
+  }
+
+  /** A section that says itself what it is needs no word for that before it. */
+  private static String section(String section, Words words) {
+    return ITSELF.matcher(section).find() ? section : words.say("source.section", section);
+  }
+
+  private static String edition(Source source, Words words) {
+    String said = YEAR.matcher(source.edition()).matches() ? words.said(source.edition()) : "";
+    return said.isEmpty() ? source.edition() : said;
   }
 
   /** An address that is not of the web is shown, never made a link. */

@@ -27,15 +27,19 @@
 <p><b>${f.sentence}</b> <span class="soft">(${t("kind.short.one." + f.kind)})</span></p>
 <dl class="plain">
 <div><dt>${t("finding.asked")}${t("colon")}</dt><dd><@l.own f.title /></dd></div>
-<#if f.written?has_content><div><dt>${t("col.written")}${t("colon")}</dt><dd class="quoted">${t("quoted", f.written)}</dd></div></#if>
+<#if f.written?has_content><div><dt>${t("notice.written", f.entry)}${t("colon")}</dt><dd class="quoted">${t("quoted", f.written)}</dd></div></#if>
+<#if f.others?has_content><div><dt>${t("notice.others")}${t("colon")}</dt><dd><#list f.others as other>${other}<#sep>, </#list></dd></div></#if>
 <#if f.reading?has_content><div><dt>${t("finding.reading")}${t("colon")}</dt><dd>${f.reading}</dd></div></#if>
 <div><dt>${t("finding.remedy")}${t("colon")}</dt><dd><@l.own f.remedy /></dd></div>
 <#if f.older?has_content><div><dt>${t("finding.judged")}${t("colon")}</dt><dd>${f.older}</dd></div></#if>
 <div><dt>${t("finding.source")}${t("colon")}</dt><dd><@l.source f.source /></dd></div>
 </dl>
-<p class="answer"><span class="tick"></span>${t("notice.corrected")} <span class="line"></span></p>
+<#if f.sample><p class="answer"><span class="tick"></span>${t("notice.sampled")} <span class="line short"></span></p>
+<p class="answer"><span class="indent"></span>${t("notice.laboratory")} <span class="line"></span></p>
+<#else><p class="answer"><span class="tick"></span><#if f.others?has_content>${t("notice.corrected.which")}<#else>${t("notice.corrected")}</#if> <span class="line"></span></p></#if>
 <p class="answer"><span class="tick"></span>${t("notice.explained")} <span class="line"></span></p>
-<p class="answer"><span class="tick"></span>${t("notice.done")} <span class="line short"></span>${t("notice.result")} <span class="line"></span></p>
+<p class="answer"><span class="tick"></span>${t("notice.done")} <span class="line short"></span></p>
+<p class="answer"><span class="indent"></span>${t("notice.result")} <span class="line"></span></p>
 </li>
 </#list>
 </ol>

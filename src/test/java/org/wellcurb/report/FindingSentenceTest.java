@@ -86,14 +86,27 @@ final class FindingSentenceTest {
   @Test
   void whatIsWorkedOutIsRoundedUnlessThatHidesTheDifference() {
     assertEquals(
-        "Pump intake: 242.125 ft. The limit is 21.38 ft, so it is 220.7 ft too much.",
+        "Pump intake: 242.125 ft. The limit is 21.38 ft, so it is 220.745 ft too much.",
         said(FindingKind.DEFICIENCY, depth(242.125, 21.3756, ""), Language.EN));
     assertEquals(
-        "Drawdown: 34.13 ft. The limit is 4.103 ft, so it is 30.02 ft too much.",
+        "Drawdown: 34.13 ft. The limit is 4.103 ft, so it is 30.027 ft too much.",
         said(FindingKind.DEFICIENCY, depth(34.1253, 4.1025, "drawdown"), Language.EN));
     assertEquals(
         "Drawdown: 50.0012 ft. The limit is 50 ft, so it is 0.0012 ft too much.",
         said(FindingKind.DEFICIENCY, depth(50.0012, 50, "drawdown"), Language.EN));
+  }
+
+  @Test
+  void whoeverSubtractsTheLimitComesToTheMargin() {
+    Deciding drop =
+        new Deciding(
+            "wire.gauge", "14", 11.4446, Units.PERCENT, 5, -6.4446, "", "", false, "Voltage drop");
+    assertEquals(
+        "Voltage drop: 11.44 %. The limit is 5 %, so it is 6.44 percentage points too much.",
+        said(FindingKind.DEFICIENCY, drop, Language.EN));
+    assertEquals(
+        "Voltage drop : 11,44 %. La limite est 5 % ; c'est 6,44 points de pourcentage de trop.",
+        said(FindingKind.DEFICIENCY, drop, Language.FR));
   }
 
   private static Deciding strict(Deciding d) {

@@ -1,5 +1,6 @@
 package org.wellcurb.report.words;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Counterpart;
@@ -78,6 +79,25 @@ public final class Amounts {
             unit.differenceFromSi(value * written.factor()),
             unit,
             unit.equals(written) ? Numerals.TIDY : Numerals.ROUGH);
+  }
+
+  /**
+   * How far two amounts are apart as they are shown, so that whoever subtracts the one from the
+   * other comes to the same; a difference of shares is one of points.
+   */
+  public String apart(
+      double value, boolean isValueTidy, double limit, boolean isLimitTidy, Unit written) {
+    if (!shown(written).equals(written) || written.isReversed()) {
+      return difference(Math.abs(value - limit), written);
+    }
+    BigDecimal apart =
+        Numerals.rounded(value, isValueTidy ? Numerals.TIDY : Numerals.FULL)
+            .subtract(Numerals.rounded(limit, isLimitTidy ? Numerals.TIDY : Numerals.FULL))
+            .abs();
+    String text = plain(apart.doubleValue(), written, Numerals.FULL);
+    return written.equals(Units.PERCENT)
+        ? words.say("amount.points", Numerals.of(apart.doubleValue(), Numerals.FULL, words.language()))
+        : text;
   }
 
   /** The size of a difference that is at least and at most so much. */

@@ -26,6 +26,11 @@ public final class Numerals {
     return language == Language.FR ? text.replace('.', ',') : text;
   }
 
+  /** A figure of so many significant digits. */
+  static BigDecimal rounded(double x, int significant) {
+    return new BigDecimal(x).round(new MathContext(significant, RoundingMode.HALF_UP));
+  }
+
   /** A written amount with the decimal sign of the language: {@code 14.9 m} is 14,9 m in French. */
   public static String written(String amount, Language language) {
     return language == Language.FR ? amount.replaceAll("(\\d)\\.(\\d)", "$1,$2") : amount;
@@ -42,8 +47,7 @@ public final class Numerals {
     if (size < TINY) {
       return "0";
     }
-    BigDecimal rounded =
-        new BigDecimal(x).round(new MathContext(significant, RoundingMode.HALF_UP));
+    BigDecimal rounded = rounded(x, significant);
     if (size >= HUGE) {
       // No real well comes near; a line of zeros would only break the page.
       int exponent = rounded.precision() - rounded.scale() - 1;
