@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.intake.Chunk;
 import org.wellcurb.intake.ChunkReader;
@@ -47,6 +48,15 @@ final class Answers {
     pages = new Pages(style);
     words = Words.in(style.language());
     screeners = packs.stream().map(pack -> new Screener(pack, asOf, style.speech())).toList();
+  }
+
+  /** An answer; where something fails inside, a problem that says so, for the form is not lost. */
+  String whole(Supplier<String> answer) {
+    try {
+      return answer.get();
+    } catch (RuntimeException | LinkageError | StackOverflowError e) {
+      return problem(words.say("desk.failed"));
+    }
   }
 
   /** The sheet of a record, and how many findings it has and rules that cannot be told. */

@@ -87,9 +87,11 @@ public final class Desk implements AutoCloseable {
       if (refusal != null) {
         send(exchange, 403, "text/plain", refusal + "\n");
       } else if (isQuestion && asked.getPath().equals("/check")) {
-        json(exchange, answers.check(body(exchange)));
+        byte[] body = body(exchange);
+        json(exchange, answers.whole(() -> answers.check(body)));
       } else if (isQuestion && asked.getPath().equals("/read")) {
-        json(exchange, answers.read(name(asked), body(exchange)));
+        byte[] body = body(exchange);
+        json(exchange, answers.whole(() -> answers.read(name(asked), body)));
       } else if (exchange.getRequestMethod().equals("GET") && asked.getPath().equals("/")) {
         send(exchange, 200, "text/html", page);
       } else {

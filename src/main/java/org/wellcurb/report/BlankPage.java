@@ -31,7 +31,7 @@ public record BlankPage(List<FieldGroup> groups) {
    * @param key key of the entry
    * @param label what it is called
    * @param meaning help in one line; may be empty
-   * @param units units to circle; may be empty
+   * @param units units to circle, or how it is written; may be empty
    * @param choices words to tick; may be empty
    * @param values what each choice is called in a record
    * @param wide true where words are to be written
@@ -61,6 +61,17 @@ public record BlankPage(List<FieldGroup> groups) {
     return new BlankPage(groups);
   }
 
+  /** How an entry that has no unit to choose from is written; empty where that needs no word. */
+  private static String how(Entry entry) {
+    if (entry.kind() == Kind.DATE) {
+      return "blank.date";
+    }
+    if (entry.key().endsWith("latitude")) {
+      return "blank.latitude";
+    }
+    return entry.key().endsWith("longitude") ? "blank.longitude" : "";
+  }
+
   private static Field field(Entry entry, Words words) {
     List<String> units = new ArrayList<>();
     @Nullable Unit us = entry.usUnit();
@@ -70,6 +81,10 @@ public record BlankPage(List<FieldGroup> groups) {
       if (!metric.equals(us)) {
         units.add(metric.symbol());
       }
+    }
+    String how = how(entry);
+    if (!how.isEmpty()) {
+      units = List.of(words.say(how));
     }
     List<String> choices =
         entry.kind() == Kind.YES_NO

@@ -15,4 +15,8 @@
 <thead><tr><th scope="col">${t("blank.from")}</th><th scope="col">${t("blank.to")}</th><th scope="col">${t("blank.material")}</th></tr></thead>
 <tbody><#list 1..10 as i><tr><td>&nbsp;</td><td></td><td></td></tr></#list></tbody></table>
 </@l.section>
+<@l.section id="signed" title=t("blank.signed") class="form">
+<p class="answer">${t("notice.name")} <span class="line"></span></p>
+<p class="answer">${t("blank.signature")} <span class="line"></span> ${t("notice.date")} <span class="line short"></span> <span class="unit">${t("blank.date")}</span></p>
+</@l.section>
 </@l.page>

@@ -52,7 +52,7 @@
 
   function ask(path, body, then, refused) {
     fetch(path, { method: "POST", headers: { "X-Desk-Token": main.dataset.token }, body: body })
-      .then(function (answer) { return answer.json(); })
+      .then(function (answer) { return answer.ok ? answer.json() : { problem: main.dataset.stale }; })
       .then(function (answer) {
         if (!answer.problem) {
           then(answer);

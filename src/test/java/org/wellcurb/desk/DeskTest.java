@@ -77,6 +77,21 @@ class DeskTest {
     return JSON.readTree(answer.body());
   }
 
+  /** The page can then say that it is not the desk that is gone, and that the form is kept. */
+  @Test
+  void whatFailsInsideIsSaidToThePage() throws Exception {
+    Answers answers =
+        new Answers(
+            List.of(PackLoader.load("fenwick-county")), LocalDate.of(2026, 1, 1), PageStyle.PLAIN);
+    String said =
+        answers.whole(
+            () -> {
+              throw new IllegalStateException("of the test");
+            });
+    assertTrue(JSON.readTree(said).path("problem").asText().contains("kept"), said);
+    assertEquals("{}", answers.whole(() -> "{}"));
+  }
+
   @Test
   void aQuestionWithoutTheTokenIsRefused() throws Exception {
     HttpRequest request = question("check", "{}".getBytes(StandardCharsets.UTF_8)).build();
