@@ -17,6 +17,8 @@
 </#list>
 </@l.table>
 </#macro>
+<#-- On a narrow page a row tells only what there is. -->
+<#function many count><#return (count == 0)?then("number zero", "number")></#function>
 <@l.page title=t("batch.title") over=t("batch.over") heading=n("batch.heading", b.screened) under=t("batch.under", b.asOf, b.version)>
 
 <@l.steps v.steps />
@@ -61,12 +63,12 @@
 <@l.row>
 <@l.head t("col.record")><#if r.sheet?has_content><a href="${r.sheet}">${r.recordId}</a><#else>${r.recordId}</#if></@l.head>
 <@l.cell t("col.first")>${r.first}</@l.cell>
-<@l.cell t("kind.short.deficiency") "number">${r.kinds.deficiency}</@l.cell>
-<@l.cell t("kind.short.discrepancy") "number">${r.kinds.discrepancy}</@l.cell>
-<@l.cell t("kind.short.omission") "number">${r.kinds.omission}</@l.cell>
-<@l.cell t("kind.short.advisory") "number">${r.kinds.advisory}</@l.cell>
-<@l.cell t("outcome.cannot_tell") "number">${r.cannotTell}</@l.cell>
-<@l.cell t("col.contractor")>${r.driller}<#if r.installer?has_content && r.installer != r.driller><#if r.driller?has_content>, </#if>${r.installer}</#if></@l.cell>
+<@l.cell t("kind.short.deficiency") many(r.kinds.deficiency)>${r.kinds.deficiency}</@l.cell>
+<@l.cell t("kind.short.discrepancy") many(r.kinds.discrepancy)>${r.kinds.discrepancy}</@l.cell>
+<@l.cell t("kind.short.omission") many(r.kinds.omission)>${r.kinds.omission}</@l.cell>
+<@l.cell t("kind.short.advisory") many(r.kinds.advisory)>${r.kinds.advisory}</@l.cell>
+<@l.cell t("outcome.cannot_tell") many(r.cannotTell)>${r.cannotTell}</@l.cell>
+<@l.cell t("col.contractor") "who">${r.driller}<#if r.installer?has_content && r.installer != r.driller><#if r.driller?has_content>, </#if>${r.installer}</#if></@l.cell>
 <@l.cell t("col.place")>${t("place", r.file, r.row)}</@l.cell>
 </@l.row>
 </#list>
@@ -85,7 +87,14 @@
 <@l.section id="ask" title=t("ask.title")>
 <p>${t("ask.batch")}</p>
 <@cut "ASKS_COUNTED" />
-<ol class="asks"><#list v.asks as a><li><b>${a.entry}</b>: ${n("ask.batch.line", a.outcomes, a.records)}</li></#list></ol>
+<#assign asksFirst = 5>
+<#macro asked a><li><b>${a.entry}</b>${t("colon")} ${n("ask.batch.line", a.outcomes, a.records)}</li></#macro>
+<ol class="asks"><#list v.asks as a><#if a?index lt asksFirst><@asked a /></#if></#list></ol>
+<#if v.asks?size gt asksFirst>
+<details><summary>${n("ask.rest", v.asks?size - asksFirst)} <@l.unprinted /></summary>
+<ol class="asks" start="${asksFirst + 1}"><#list v.asks as a><#if a?index gte asksFirst><@asked a /></#if></#list></ol>
+</details>
+</#if>
 <#if v.ruleAsks?has_content>
 <details><summary>${t("ask.rules")} <span class="soft">(${v.ruleAsks?size})</span> <@l.unprinted /></summary>
 <@cut "RULE_ASKS_ON_PAGE" />
@@ -109,10 +118,10 @@
 <@l.head t("col.licence")><#if c.licence?has_content>${c.licence}<#else>${t("contractors.none")}</#if></@l.head>
 <@l.cell t("col.records") "number">${c.records}</@l.cell>
 <@l.cell t("col.with") "number">${c.withFindings}</@l.cell>
-<@l.cell t("kind.short.deficiency") "number">${c.kinds.deficiency}</@l.cell>
-<@l.cell t("kind.short.discrepancy") "number">${c.kinds.discrepancy}</@l.cell>
-<@l.cell t("kind.short.omission") "number">${c.kinds.omission}</@l.cell>
-<@l.cell t("kind.short.advisory") "number">${c.kinds.advisory}</@l.cell>
+<@l.cell t("kind.short.deficiency") many(c.kinds.deficiency)>${c.kinds.deficiency}</@l.cell>
+<@l.cell t("kind.short.discrepancy") many(c.kinds.discrepancy)>${c.kinds.discrepancy}</@l.cell>
+<@l.cell t("kind.short.omission") many(c.kinds.omission)>${c.kinds.omission}</@l.cell>
+<@l.cell t("kind.short.advisory") many(c.kinds.advisory)>${c.kinds.advisory}</@l.cell>
 <@l.cell t("col.notice")><#if c.notice?has_content><a href="${c.notice}">${t("contractors.notice")}<span class="unseen"> ${c.licence}</span></a></#if></@l.cell>
 </@l.row>
 </#list>
