@@ -1,5 +1,6 @@
 package org.wellcurb.judgement;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -35,5 +36,27 @@ public record Explanation(
     workings = List.copyOf(workings);
     needs = List.copyOf(needs);
     remarks = List.copyOf(remarks);
+  }
+
+  /**
+   * The same of a rule that what stands there would meet, but for figures that are doubted.
+   *
+   * @param figures keys of their entries
+   * @param remark why, as a whole sentence
+   */
+  public Explanation untold(List<String> figures, String remark) {
+    List<String> said = new ArrayList<>(remarks);
+    said.add(remark);
+    return new Explanation(
+        Outcome.CANNOT_TELL,
+        requirement,
+        condition,
+        withNumbers,
+        null,
+        workings,
+        figures,
+        said,
+        text,
+        false);
   }
 }

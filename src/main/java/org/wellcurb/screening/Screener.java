@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Speech;
 import org.wellcurb.judgement.Deciding;
 import org.wellcurb.judgement.Explainer;
+import org.wellcurb.judgement.Explanation;
 import org.wellcurb.judgement.Judge;
 import org.wellcurb.judgement.Outcome;
 import org.wellcurb.judgement.RuleProgram;
@@ -35,6 +36,8 @@ public final class Screener {
   private final byte[] asJudged;
 
   private final PossibleReadings readings;
+  private final FarFigures farFigures;
+  private final Speech speech;
   private @Nullable WellRecord record;
 
   /** Whether the judge has the record at hand: one judged with others goes there if it must. */
@@ -58,6 +61,8 @@ public final class Screener {
     outcomes = new byte[programs.length];
     asJudged = new byte[programs.length];
     readings = new PossibleReadings(pack, asOf, speech);
+    farFigures = new FarFigures(pack, asOf);
+    this.speech = speech;
   }
 
   public Pack pack() {
@@ -101,6 +106,7 @@ public final class Screener {
   }
 
   private byte[] settled(WellRecord record) {
+    farFigures.apply(record, outcomes);
     // A variance is for the rule that it names: another rule of its subject stands where it does
     // not.
     if (!record.variances().isEmpty()) {
@@ -160,13 +166,33 @@ public final class Screener {
   /** The deciding comparison of a rule on the record judged last; null where there is none. */
   public @Nullable Deciding deciding(int rule) {
     judged();
-    return explainer.deciding(programs[rule]);
+    return hangsOnFarFigures(rule) ? null : explainer.deciding(programs[rule]);
   }
 
   /** The entries that would settle a rule which cannot be told of the record judged last. */
   public List<Entry> needs(int rule) {
     judged();
-    return explainer.needs(programs[rule]);
+    return hangsOnFarFigures(rule)
+        ? farFigures.readBy(rule)
+        : explainer.needs(programs[rule]);
+  }
+
+  /** Whether a rule of the record at hand, which the judge has taken, is met by those alone. */
+  private boolean hangsOnFarFigures(int rule) {
+    return farFigures.any()
+        && asJudged[rule] == Outcome.CANNOT_TELL.ordinal()
+        && judge.outcome(programs[rule]) == Outcome.MEETS.ordinal();
+  }
+
+  private Explanation explained(int rule) {
+    Explanation explanation = explainer.explain(programs[rule]);
+    if (!hangsOnFarFigures(rule)) {
+      return explanation;
+    }
+    List<Entry> figures = farFigures.readBy(rule);
+    String labels = String.join(", ", figures.stream().map(speech::label).toList());
+    return explanation.untold(
+        figures.stream().map(Entry::key).toList(), speech.phrase("remark.far", labels));
   }
 
   private WellRecord judged() {
@@ -190,7 +216,7 @@ public final class Screener {
           new RuleResult(
               pack.rules().get(i),
               Outcome.at(outcomes[i]),
-              explainer.explain(programs[i]),
+              explained(i),
               subjects.standsFor(i),
               reference(at, pack.rules().get(i))));
     }
