@@ -6,7 +6,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
 import org.wellcurb.judgement.Outcome;
+import org.wellcurb.quantity.Unit;
 import org.wellcurb.record.Entry;
 import org.wellcurb.record.WellRecord;
 import org.wellcurb.report.words.Amounts;
@@ -16,6 +18,7 @@ import org.wellcurb.screening.Ask;
 import org.wellcurb.screening.PossibleReading;
 import org.wellcurb.screening.RecordResult;
 import org.wellcurb.screening.RuleResult;
+import org.wellcurb.screening.UnfitWater;
 
 /**
  * What a person must do first about one record: a few sentences in the order of doing. What a step
@@ -48,14 +51,19 @@ final class Triage {
   }
 
   List<Step> steps() {
-    if (findings.isEmpty()) {
-      steps.add(Step.of(nothing()));
-    }
     water();
     hazards();
+    beyondLimits();
+    boolean isDoubted = !result.readings().isEmpty() || !result.record().farOff().isEmpty();
+    if (findings.isEmpty() && !isDoubted) {
+      steps.add(Step.of(nothing()));
+    }
     unreadable();
     readings();
     farOff();
+    if (findings.isEmpty() && isDoubted) {
+      steps.add(Step.of(nothing()));
+    }
     Set<String> contradicted = contradicted();
     limits("first.deficiency", view -> !hangsOn(view, contradicted));
     kind(FindingKind.DISCREPANCY);
@@ -64,6 +72,7 @@ final class Triage {
     asks();
     person();
     kind(FindingKind.ADVISORY);
+    unjudged();
     return steps;
   }
 
@@ -92,6 +101,52 @@ final class Triage {
 
   private boolean isSettledByReading(String rule) {
     return result.readings().stream().anyMatch(each -> each.settles().contains(rule));
+  }
+
+  /** What is in the water beyond a federal limit, whatever rules the pack has. */
+  private void beyondLimits() {
+    List<String> figures = new ArrayList<>();
+    Set<String> keys = new HashSet<>();
+    for (UnfitWater.Over over : UnfitWater.over(result.record())) {
+      Entry entry = result.record().catalogue().entry(over.entry());
+      if (over.isSure()) {
+        keys.add(entry.key());
+        figures.add(figure("first.beyond.figure", entry, over.limit()));
+      }
+    }
+    if (!figures.isEmpty()) {
+      add(
+          words.count("first.beyond", figures.size(), String.join(", ", figures)),
+          take(view -> keys.contains(view.entry())),
+          true);
+    }
+  }
+
+  /** An entry with its figure and, in its unit, an amount beside it. */
+  private String figure(String key, Entry entry, double beside) {
+    WellRecord record = result.record();
+    @Nullable Unit unit = record.unit(entry.index());
+    return words.say(
+        key,
+        words.entry(entry.key()),
+        amounts.read(record, entry),
+        unit == null ? "" : amounts.tidy(unit.fromSi(beside), unit));
+  }
+
+  /** Figures of the sample that nobody has judged: no rule of the pack reads them. */
+  private void unjudged() {
+    Set<Entry> read = new HashSet<>();
+    result.pack().rules().forEach(rule -> read.addAll(rule.program().reads()));
+    WellRecord record = result.record();
+    List<String> figures = new ArrayList<>();
+    for (Entry entry : record.catalogue().entries()) {
+      if (UnfitWater.isOfSample(entry) && record.isGiven(entry.index()) && !read.contains(entry)) {
+        figures.add(figure("first.unjudged.figure", entry, Double.NaN));
+      }
+    }
+    if (!figures.isEmpty()) {
+      steps.add(Step.of(words.count("first.unjudged", figures.size(), String.join(", ", figures))));
+    }
   }
 
   private void unreadable() {

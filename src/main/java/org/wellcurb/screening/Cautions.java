@@ -32,12 +32,20 @@ public final class Cautions {
           "nitrate",
           "nitrate.perhaps",
           "arsenic",
+          "copper",
+          "fluoride",
+          "lead",
+          "manganese",
+          "chlorinated",
           "flood",
           "flowing",
           "always");
 
   /** Sums whose result is a quantity of chlorine to handle. */
   private static final List<String> CHLORINE_SUMS = List.of("chlorine_needed", "bleach_needed");
+
+  /** 200 mg/L, in kg/m3; common practice. */
+  private static final double STRONG_DOSE = 0.2;
 
   private static final List<String> ELECTRICAL =
       List.of(
@@ -110,6 +118,12 @@ public final class Cautions {
     if (water.mayHaveArsenic()) {
       keys.add("arsenic");
     }
+    for (UnfitWater.Over over : UnfitWater.over(record)) {
+      keys.add(catalogue.entry(over.entry()).key().replace("sample.", ""));
+    }
+    if (water.mayHaveChlorine() || above("disinfection.dose", STRONG_DOSE)) {
+      keys.add("chlorinated");
+    }
     if (touches("well.flood_level") || isUnderFlood()) {
       keys.add("flood");
     }
@@ -169,6 +183,10 @@ public final class Cautions {
 
   private boolean isYes(String key) {
     return isGiven(key) && record.lo(catalogue.index(key)) == 1;
+  }
+
+  private boolean above(String key, double limit) {
+    return isGiven(key) && record.lo(catalogue.index(key)) > limit;
   }
 
   private boolean below(String key, double limit) {

@@ -1,7 +1,12 @@
 package org.wellcurb.screening;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.Entry;
 import org.wellcurb.record.WellRecord;
 
 /**
@@ -27,8 +32,34 @@ public final class UnfitWater {
   private static final int E_COLI = place("sample.e_coli");
   private static final int NITRATE_AT = place(NITRATE);
   private static final int ARSENIC_AT = place(ARSENIC);
+  private static final int CHLORINE_AT = place("sample.chlorine_residual");
+
+  /** 4 mg/L of free chlorine, in kg/m3: the most that public water may hold, 40 CFR 141.65. */
+  private static final double MOST_CHLORINE = 0.004;
+
+  /**
+   * What makes ill over years, and of copper sooner, in kg/m3: fluoride by 40 CFR 141.62; lead and
+   * copper by the action levels of 40 CFR 141.80; manganese by the federal health advisory of 2004
+   * (0.3 mg/L, from memory).
+   */
+  private static final Map<String, Double> MOST =
+      new TreeMap<>(
+          Map.of(
+              "sample.fluoride", 0.004,
+              "sample.lead", 1.5e-5,
+              "sample.copper", 0.0013,
+              "sample.manganese", 0.0003));
 
   private final WellRecord record;
+
+  /**
+   * A figure beyond such a limit.
+   *
+   * @param entry index of its entry
+   * @param limit the limit, in SI
+   * @param isSure false for a range that only reaches over it
+   */
+  public record Over(int entry, double limit, boolean isSure) {}
 
   public UnfitWater(WellRecord record) {
     this.record = record;
@@ -70,6 +101,31 @@ public final class UnfitWater {
   /** Whether an entry is one of those that tell it. */
   public static boolean isToldBy(String entry) {
     return BACTERIA.contains(entry) || entry.equals(NITRATE);
+  }
+
+  /** Chlorine over what public water may hold, or in a range that reaches over it. */
+  boolean mayHaveChlorine() {
+    return mayBeOver(CHLORINE_AT, MOST_CHLORINE);
+  }
+
+  /** What else is over, or perhaps over, a federal limit, by key. */
+  public static List<Over> over(WellRecord record) {
+    List<Over> over = new ArrayList<>();
+    MOST.forEach(
+        (key, most) -> {
+          int entry = record.catalogue().index(key);
+          // 0.015 mg/L is 15 ug/L, though not to the last bit.
+          double limit = most * (1 + 1e-9);
+          if (record.isGiven(entry) && record.hi(entry) > limit) {
+            over.add(new Over(entry, most, record.lo(entry) >= most));
+          }
+        });
+    return over;
+  }
+
+  /** Whether an entry is a figure that a laboratory reports of the water itself. */
+  public static boolean isOfSample(Entry entry) {
+    return entry.key().startsWith("sample.") && entry.kind().dimension() != null;
   }
 
   private boolean mayBeOver(int entry, double limit) {
