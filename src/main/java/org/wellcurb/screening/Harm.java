@@ -37,6 +37,7 @@ public enum Harm {
           "wire.casing_bonded",
           "wire.breaker",
           "wire.disconnect",
+          "pump.insulation_resistance",
           "setback.overhead_line")),
   /** Water that makes people ill over the years. */
   SLOW(
