@@ -268,9 +268,32 @@ public final class WorkingWords {
   public List<Entry> lacking(Working working) {
     List<Entry> required = lacking(working, Input.Need.REQUIRED);
     Interval interval = interval(working);
-    return required.isEmpty() && interval != null && interval.isAll()
-        ? lacking(working, Input.Need.HELPFUL)
-        : required;
+    if (!required.isEmpty() || interval == null || !interval.isAll()) {
+      return required;
+    }
+    List<Entry> first = lackingFirst(working);
+    return first.isEmpty() ? lacking(working, Input.Need.HELPFUL) : first;
+  }
+
+  /** What the record lacks of an input that others of its entries speak of, such as a liner's. */
+  private List<Entry> lackingFirst(Working working) {
+    List<Entry> lacking = new ArrayList<>();
+    List<Entry> entries = at.inputs(working);
+    for (int i = 0; i < entries.size(); i++) {
+      if (working.inputs().get(i).isNeededFirst(this::isGiven) && isLacking(entries.get(i))) {
+        lacking.add(entries.get(i));
+      }
+    }
+    return lacking;
+  }
+
+  private boolean isGiven(String key) {
+    return at.frame().state(at.record().catalogue().index(key)) == WellRecord.GIVEN;
+  }
+
+  private boolean isLacking(Entry entry) {
+    byte state = at.frame().state(entry.index());
+    return state == WellRecord.UNKNOWN || state == WellRecord.UNREADABLE;
   }
 
   private List<Entry> lacking(Working working, Input.Need need) {
@@ -278,9 +301,7 @@ public final class WorkingWords {
     List<Entry> entries = at.inputs(working);
     for (int i = 0; i < entries.size(); i++) {
       Entry entry = entries.get(i);
-      byte state = at.frame().state(entry.index());
-      boolean isLacking = state == WellRecord.UNKNOWN || state == WellRecord.UNREADABLE;
-      if (working.inputs().get(i).need() == need && isLacking) {
+      if (working.inputs().get(i).need() == need && isLacking(entry)) {
         lacking.add(entry);
       }
     }

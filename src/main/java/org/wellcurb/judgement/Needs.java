@@ -67,19 +67,29 @@ final class Needs {
     List<Entry> entries = at.inputs(w.working());
     List<Input> inputs = w.working().inputs();
     boolean lacksRequired = false;
+    boolean lacksFirst = false;
     for (int i = 0; i < entries.size(); i++) {
       byte state = at.frame().state(entries.get(i).index());
       boolean isBlank = state != WellRecord.GIVEN && state != WellRecord.NOT_APPLICABLE;
       lacksRequired |= inputs.get(i).isRequired() && isBlank;
+      lacksFirst |= isBlank && inputs.get(i).isNeededFirst(this::isGiven);
     }
     for (int i = 0; i < entries.size(); i++) {
       Entry entry = entries.get(i);
       boolean isGiven = at.frame().state(entry.index()) == WellRecord.GIVEN;
-      boolean helpsNow = inputs.get(i).need() == Input.Need.HELPFUL && !lacksRequired;
+      boolean helpsNow =
+          !lacksRequired
+              && (lacksFirst
+                  ? inputs.get(i).isNeededFirst(this::isGiven)
+                  : inputs.get(i).need() == Input.Need.HELPFUL);
       if (inputs.get(i).isRequired() || helpsNow || isGiven) {
         entry(entry, true);
       }
     }
+  }
+
+  private boolean isGiven(String key) {
+    return at.frame().state(at.record().catalogue().index(key)) == WellRecord.GIVEN;
   }
 
   /**

@@ -49,10 +49,13 @@ public final class Chlorination {
     return inputs;
   }
 
-  /** Well water some times over, and once the pipes and the tank; what is not given is left out. */
+  /**
+   * Well water some times over, that outside a liner too, and once the pipes and the pressure tank;
+   * what is not given is left out. A cistern is disinfected by itself.
+   */
   private static double volume(double[] x) {
     double tank = Double.isNaN(x[PIPES + 4]) ? 0 : x[PIPES + 4];
-    return WellVolume.down(x, 0, x[14]) * x[FIGURES + 1]
+    return WellVolume.hole(x, 0) * x[FIGURES + 1]
         + pipe(x[PIPES], x[PIPES + 1])
         + pipe(x[PIPES + 2], x[PIPES + 3])
         + tank;
@@ -113,7 +116,8 @@ public final class Chlorination {
                     "chlorine_needed",
                     Units.POUND,
                     Units.KILOGRAM,
-                    "dry product for the water in well, pipes and tank at the dose stated"))
+                    "dry product for the water in well, pipes and tank at the dose stated; water"
+                        + " outside a liner is counted, a cistern is not"))
             .formula("{volume} x {dose} / {dry_chlorine_strength}")
             .figures(DOSE, TIMES, DRY)
             .by(x -> dryProduct(volume(x), dose(x), x[FIGURES + 2])),
@@ -122,7 +126,8 @@ public final class Chlorination {
                     "bleach_needed",
                     Units.US_GALLON,
                     Units.LITRE,
-                    "liquid product for the water in well, pipes and tank at the dose stated"))
+                    "liquid product for the water in well, pipes and tank at the dose stated;"
+                        + " water outside a liner is counted, a cistern is not"))
             .formula("{volume} x {dose} / ({bleach_strength} x 1000 g/L)")
             .figures(DOSE, TIMES, BLEACH)
             .by(x -> liquidProduct(volume(x), dose(x), x[FIGURES + 2])),

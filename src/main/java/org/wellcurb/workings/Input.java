@@ -1,5 +1,7 @@
 package org.wellcurb.workings;
 
+import java.util.List;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -9,8 +11,19 @@ import org.jspecify.annotations.Nullable;
  * @param need whether the working can do without it
  * @param take which number of the entry the function is given
  * @param code for {@link Take#TEXT_CODE}, what numbers the text; else null
+ * @param besides keys of entries of which any, where it is given, makes this one needed before all
+ *     that only help: a liner of which the depths are given takes its diameter
  */
-public record Input(String key, Need need, Take take, @Nullable TextCode code) {
+public record Input(
+    String key, Need need, Take take, @Nullable TextCode code, List<String> besides) {
+
+  public Input {
+    besides = List.copyOf(besides);
+  }
+
+  Input(String key, Need need, Take take, @Nullable TextCode code) {
+    this(key, need, take, code, List.of());
+  }
 
   /** Whether a working can do without an input. */
   public enum Need {
@@ -60,6 +73,16 @@ public record Input(String key, Need need, Take take, @Nullable TextCode code) {
 
   public static Input optional(String key) {
     return new Input(key, Need.OPTIONAL, Take.VALUE, null);
+  }
+
+  /** Optional, but needed first where one of these entries is given. */
+  static Input neededBeside(String key, String... besides) {
+    return new Input(key, Need.OPTIONAL, Take.VALUE, null, List.of(besides));
+  }
+
+  /** Whether it is needed before all that only help, given which entries have a figure. */
+  public boolean isNeededFirst(Predicate<String> isGiven) {
+    return besides.stream().anyMatch(isGiven);
   }
 
   /** A size of a table: a range of it is as good as nothing. */

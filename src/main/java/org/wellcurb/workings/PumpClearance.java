@@ -1,6 +1,7 @@
 package org.wellcurb.workings;
 
 import static org.wellcurb.workings.Input.helpful;
+import static org.wellcurb.workings.Input.neededBeside;
 import static org.wellcurb.workings.Input.optional;
 import static org.wellcurb.workings.Input.required;
 
@@ -56,7 +57,7 @@ public final class PumpClearance {
             .source("geometry; " + CasingSize.SOURCE)
             .reads(
                 required("pump.motor_diameter"),
-                optional("well.liner_inside_diameter"),
+                neededBeside("well.liner_inside_diameter", "well.liner_top", "well.liner_bottom"),
                 optional("well.liner_top"),
                 optional("pump.intake_depth"))
             .reads(CasingSize.inputs())
@@ -85,7 +86,7 @@ public final class PumpClearance {
                 optional("pump.intake_depth"),
                 optional("well.casing_depth"),
                 optional("well.open_hole_diameter"),
-                optional("well.liner_inside_diameter"),
+                neededBeside("well.liner_inside_diameter", "well.liner_top", "well.liner_bottom"),
                 optional("well.liner_top"))
             .reads(CasingSize.inputs())
             .reads(optional("well.liner_bottom"))

@@ -1,6 +1,7 @@
 package org.wellcurb.workings;
 
 import static org.wellcurb.workings.Input.helpful;
+import static org.wellcurb.workings.Input.neededBeside;
 import static org.wellcurb.workings.Input.optional;
 import static org.wellcurb.workings.Input.required;
 
@@ -42,7 +43,7 @@ public final class WellVolume {
     return List.of(
         optional("well.open_hole"),
         helpful("well.open_hole_diameter"),
-        optional("well.liner_inside_diameter"),
+        neededBeside("well.liner_inside_diameter", "well.liner_top", "well.liner_bottom"),
         helpful("well.liner_top"),
         helpful("well.liner_bottom"));
   }
@@ -55,6 +56,19 @@ public final class WellVolume {
     return Double.isNaN(top)
         ? Double.NaN
         : between(top, bottom, inside, foot(x, at, bottom), x, at + 9);
+  }
+
+  /**
+   * Water between its top and the bottom of the well in casing and hole as if no liner stood there
+   * (m3): a slotted liner, or one that is not sealed, has water outside, which chlorine must reach.
+   */
+  static double hole(double[] x, int at) {
+    double top = top(x, at);
+    double bottom = x[at + 14];
+    double foot = foot(x, at, bottom);
+    double inside = area(CasingSize.inside(x, at + 2));
+    double below = isOpen(x, at + 9) && foot < bottom ? area(x[at + 10]) : inside;
+    return Double.isNaN(top) ? Double.NaN : volume(top, bottom, inside, foot, below);
   }
 
   /**
