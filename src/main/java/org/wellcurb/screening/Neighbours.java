@@ -1,8 +1,9 @@
 package org.wellcurb.screening;
 
-import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
 import org.wellcurb.record.WellRecord;
@@ -24,10 +25,16 @@ final class Neighbours {
           Map.entry(
               "well.casing_depth",
               List.of(
-                  "well.casing_length - well.stickup", "well.casing_length", "well.screen_top")),
+                  "well.casing_length - well.stickup",
+                  "well.casing_length",
+                  "well.screen_top",
+                  "grout.bottom")),
           Map.entry(
               "well.casing_length",
-              List.of("well.casing_depth + well.stickup", "well.casing_depth")),
+              List.of(
+                  "well.casing_depth + well.stickup",
+                  "well.casing_depth",
+                  "grout.bottom + well.stickup")),
           Map.entry(
               "drop_pipe.length",
               List.of("pump.intake_depth - pitless.depth", "pump.intake_depth")),
@@ -35,6 +42,7 @@ final class Neighbours {
               "pump.intake_depth", List.of("drop_pipe.length + pitless.depth", "drop_pipe.length")),
           Map.entry("well.screen_top", List.of("well.casing_depth")),
           Map.entry("well.screen_bottom", List.of("well.depth")),
+          Map.entry("well.filter_pack_bottom", List.of("well.screen_bottom", "well.depth")),
           Map.entry("well.filter_pack_top", List.of("grout.bottom", "well.screen_top")),
           Map.entry("grout.bottom", List.of("well.casing_depth", "well.filter_pack_top")),
           Map.entry("wire.drop_length", List.of("drop_pipe.length", "pump.intake_depth")));
@@ -49,29 +57,45 @@ final class Neighbours {
 
   /** Whether an entry, were it this (SI), would stand where its neighbours say. */
   static boolean agree(WellRecord record, Entry entry, double value) {
-    for (double beside : beside(record, entry)) {
-      if (Math.abs(value - beside) <= NEAR * Math.max(Math.abs(value), Math.abs(beside))) {
-        return true;
-      }
-    }
-    return false;
+    return votes(record, entry, value) > 0;
   }
 
-  private static List<Double> beside(WellRecord record, Entry entry) {
-    List<Double> beside = new ArrayList<>();
+  /** How many neighbours say that an entry should be this (SI); a length and its sum are one. */
+  static int votes(WellRecord record, Entry entry, double value) {
+    Set<String> voters = new HashSet<>();
     for (String sum : BESIDE.getOrDefault(entry.key(), List.of())) {
-      beside.add(sum(record, sum.split(" ")));
+      String[] words = sum.split(" ");
+      if (isNear(value, sum(record, words))) {
+        voters.add(words[0]);
+      }
     }
     String position = SETBACKS.get(entry.key());
-    if (position != null && position.equals(word(record, "site.septic_position_of"))) {
-      beside.add(
-          Geodesy.distance(
-              value(record, "site.latitude"),
-              value(record, "site.longitude"),
-              value(record, "site.septic_latitude"),
-              value(record, "site.septic_longitude")));
+    boolean isPlaced =
+        position != null && position.equals(word(record, "site.septic_position_of"));
+    if (isPlaced && isNear(value, septicDistance(record))) {
+      voters.add("site.septic_position_of");
     }
-    return beside;
+    if (entry.key().equals("tank.volume") && isTakenBy(value, value(record, "tank.acceptance"))) {
+      voters.add("tank.acceptance");
+    }
+    return voters.size();
+  }
+
+  private static boolean isNear(double value, double beside) {
+    return Math.abs(value - beside) <= NEAR * Math.max(Math.abs(value), Math.abs(beside));
+  }
+
+  /** A tank takes from a quarter of its volume to all of it; common practice. */
+  private static boolean isTakenBy(double volume, double acceptance) {
+    return acceptance >= 0.25 * volume && acceptance <= volume;
+  }
+
+  private static double septicDistance(WellRecord record) {
+    return Geodesy.distance(
+        value(record, "site.latitude"),
+        value(record, "site.longitude"),
+        value(record, "site.septic_latitude"),
+        value(record, "site.septic_longitude"));
   }
 
   private static double sum(WellRecord record, String[] words) {

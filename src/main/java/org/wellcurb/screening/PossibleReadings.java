@@ -92,7 +92,7 @@ final class PossibleReadings {
             record,
             tried.stream().filter(slip -> trial.mends(slip, outOfRange)).toList(),
             faults,
-            !outOfRange.isEmpty());
+            outOfRange.size());
     return fits == null || isOutdone(fits, tried, outOfRange)
         ? null
         : reading(record, fits, Math.max(faults, trial.rulesAtStake(fits)));
@@ -133,13 +133,17 @@ final class PossibleReadings {
   }
 
   private @Nullable Slip offered(
-      WellRecord record, List<Slip> fits, int faults, boolean isOutOfRange) {
+      WellRecord record, List<Slip> fits, int broken, int outOfRange) {
     if (fits.isEmpty()) {
       return null;
     }
     Slip.Kind commonest =
         fits.stream().map(Slip::kind).min(java.util.Comparator.naturalOrder()).orElseThrow();
     List<Slip> ofThatKind = fits.stream().filter(slip -> slip.kind() == commonest).toList();
+    boolean isOutOfRange = outOfRange > 0;
+    // Two limits that a figure out of its range falls short of speak against it as well.
+    int faults =
+        isOutOfRange ? Math.max(broken, trial.rulesAtStake(ofThatKind.get(0))) : broken;
     // Where another unit would do, but too little broke to say so, a rarer slip is no better guess.
     // Among so many changes of figures one nearly always does for a single relation.
     boolean takesTwo =
@@ -148,14 +152,43 @@ final class PossibleReadings {
           case DECIMAL, DIGITS -> !isOutOfRange;
           default -> false;
         };
-    if (commonest == Slip.Kind.UNIT && faults < TWO_FAULTS) {
+    boolean needsNeighbour =
+        commonest == Slip.Kind.UNIT || (commonest == Slip.Kind.DECIMAL && !isOutOfRange);
+    if (needsNeighbour && faults < TWO_FAULTS) {
       ofThatKind =
           ofThatKind.stream()
               .filter(slip -> Neighbours.agree(record, catalogue.entry(slip.entry()), slip.value()))
               .toList();
       takesTwo = false;
     }
-    return ofThatKind.size() != 1 || (takesTwo && faults < TWO_FAULTS) ? null : ofThatKind.get(0);
+    boolean isSingle = ofThatKind.size() == 1 && !(takesTwo && faults < TWO_FAULTS);
+    return isSingle && !isGainsaid(record, ofThatKind.get(0), fits) ? ofThatKind.get(0) : null;
+  }
+
+  /**
+   * Whether something speaks for another guess: the entry as it is written stands where neighbours
+   * say, as many as for the reading; or a slip of another entry's decimal point would do as well.
+   */
+  private boolean isGainsaid(WellRecord record, Slip slip, List<Slip> fits) {
+    boolean isOfOneFigure =
+        switch (slip.kind()) {
+          case UNIT, DECIMAL, DIGITS -> true;
+          default -> false;
+        };
+    if (!isOfOneFigure) {
+      return false;
+    }
+    Entry entry = catalogue.entry(slip.entry());
+    int asWritten = Neighbours.votes(record, entry, record.lo(slip.entry()));
+    if (asWritten > 0 && Neighbours.votes(record, entry, slip.value()) <= asWritten) {
+      return true;
+    }
+    return fits.stream()
+        .anyMatch(
+            other ->
+                other.kind() == Slip.Kind.DECIMAL
+                    && other.entry() != slip.entry()
+                    && !catalogue.entry(other.entry()).key().equals("site.position_accuracy"));
   }
 
   private PossibleReading reading(WellRecord record, Slip slip, int rules) {

@@ -29,7 +29,7 @@ record Slip(Kind kind, int entry, double value, Unit unit, int other, double oth
     NITRATE,
     /** A date in a number's column. */
     DATE,
-    /** A decimal point one or two places off. */
+    /** A decimal point one place off. */
     DECIMAL,
     /** Two neighbouring digits changed over. */
     DIGITS

@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.Units;
@@ -19,6 +20,11 @@ final class Slips {
 
   /** The longest that a length of a well is measured with a rule in inches, in metres. */
   private static final double MOST_IN_INCHES = Units.FOOT.toSi(50);
+
+  private static final Set<String> LEVELS = Set.of("water.static_level", "water.pumping_level");
+
+  /** Water so close to the point that levels are measured from is rare (m). */
+  private static final double LEAST_LEVEL = Units.FOOT.toSi(1);
 
   private static final Map<Unit, List<Unit>> MISTAKEN =
       Map.ofEntries(
@@ -63,10 +69,13 @@ final class Slips {
     if (isDate(written)) {
       slips.add(Slip.of(Slip.Kind.DATE, i, Double.NaN, unit));
     }
-    for (double factor : new double[] {0.1, 10, 0.01, 100}) {
+    for (double factor : new double[] {0.1, 10}) {
       slips.add(Slip.of(Slip.Kind.DECIMAL, i, unit.toSi(written * factor), unit));
     }
     digits(i, unit, written, slips);
+    if (LEVELS.contains(entry.key())) {
+      slips.removeIf(slip -> Math.abs(slip.value()) < LEAST_LEVEL);
+    }
     return slips;
   }
 
