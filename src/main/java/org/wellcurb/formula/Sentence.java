@@ -174,6 +174,8 @@ public final class Sentence {
   private String grouped(Expr.Condition c) {
     boolean isJoined =
         c instanceof Expr.And || c instanceof Expr.Or || c instanceof Expr.ConditionIf;
+    // "not: A or B" could be read as neither of both.
+    isJoined |= c instanceof Expr.Not;
     return isJoined ? speech.phrase("grouped", condition(c)) : condition(c);
   }
 
