@@ -199,4 +199,81 @@ class FirstStepsTest {
     assertFalse(perhaps.cautions().contains("nitrate"), "" + perhaps.cautions());
     assertFalse(sheet("sample.nitrate", "10 mg/L").cautions().contains("nitrate"));
   }
+
+  @Test
+  void whatNoRuleOfThePackJudgesIsNamed() throws PackException {
+    SheetView sheet =
+        sheet("sample.lead", "100 ug/L", "sample.fluoride", "10 mg/L", "sample.iron", "0.2 mg/L");
+    String first = sheet.steps().get(0).text();
+    assertTrue(first.startsWith("Beyond what federal texts for public water allow"), first);
+    assertTrue(first.contains("100 ug/L (limit 15 ug/L)"), first);
+    assertTrue(first.contains("10 mg/L (limit 4 mg/L)"), first);
+    assertFalse(first.contains("0.2"), first);
+    assertTrue(sheet.cautions().containsAll(List.of("lead", "fluoride")), "" + sheet.cautions());
+    String last = sheet.steps().get(sheet.steps().size() - 1).text();
+    assertTrue(last.startsWith("No rule of this pack judges these 3 figures"), last);
+    // At the limit nothing is over it, and what a rule reads is judged.
+    SheetView at = sheet("sample.lead", "0.015 mg/L", "sample.nitrate", "3 mg/L");
+    assertTrue(at.steps().stream().noneMatch(step -> step.text().startsWith("Beyond")));
+    assertFalse(at.cautions().contains("lead"));
+    assertTrue(
+        at.steps().stream()
+            .filter(step -> step.text().startsWith("No rule of this pack"))
+            .allMatch(step -> step.text().contains("Lead") && !step.text().contains("Nitrate")));
+    assertTrue(sheet("sample.lead", "10-20 ug/L").cautions().contains("lead"));
+  }
+
+  @Test
+  void nobodyIsToDrinkMuchChlorine() throws PackException {
+    assertTrue(sheet("sample.chlorine_residual", "30 mg/L").cautions().contains("chlorinated"));
+    assertTrue(sheet("disinfection.dose", "1500 mg/L").cautions().contains("chlorinated"));
+    assertFalse(
+        sheet("sample.chlorine_residual", "4 mg/L", "disinfection.dose", "200 mg/L")
+            .cautions()
+            .contains("chlorinated"));
+  }
+
+  @Test
+  void aPumpThatMayBeLiveComesBeforeTheSettingsOfATank() throws PackException {
+    SheetView sheet =
+        sheet(
+            "pump.type", "submersible",
+            "pump.control", "switch",
+            "tank.type", "bladder",
+            "pressure.cut_in", "40 psi",
+            "pressure.cut_out", "60 psi",
+            "tank.precharge", "45 psi",
+            "pump.insulation_resistance", "0.01 Mohm",
+            "wire.grounding", "no");
+    List<String> rules = sheet.findings().stream().map(FindingView::ruleId).toList();
+    int live = rules.indexOf("damaged-motor-grounded");
+    assertTrue(live >= 0 && live < rules.indexOf("precharge-below-cut-in"), rules.toString());
+    assertFalse(rules.contains("insulation-of-new-motor"), rules.toString());
+  }
+
+  @Test
+  void whatSettlesLimitsIsAskedForFirst() throws PackException {
+    SheetView sheet = sheet("pump.type", "submersible", "record.covers", "well and pump");
+    List<String> first = sheet.asks().subList(0, 8).stream().flatMap(a -> a.labels().stream()).toList();
+    assertTrue(first.stream().noneMatch(WORDS.entry("pump.power")::equals), first.toString());
+    assertTrue(first.contains(WORDS.entry("relief.fitted")), first.toString());
+  }
+
+  @Test
+  void aLinerOfWhichOnlyTheDepthsAreGivenTakesItsDiameter() throws PackException {
+    SheetView sheet =
+        sheet(
+            "pump.type", "submersible",
+            "pump.motor_diameter", "3.75 in",
+            "well.casing_diameter", "6 in",
+            "well.liner_top", "20 ft",
+            "well.liner_bottom", "200 ft");
+    OutcomeLine room =
+        sheet.outcomes().stream()
+            .flatMap(group -> group.lines().stream())
+            .filter(line -> line.ruleId().equals("motor-fits-casing"))
+            .findFirst()
+            .orElseThrow();
+    assertEquals(List.of(WORDS.entry("well.liner_inside_diameter")), room.needs());
+  }
 }
