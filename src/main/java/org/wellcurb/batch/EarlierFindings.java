@@ -1,5 +1,6 @@
 package org.wellcurb.batch;
 
+import java.util.Arrays;
 import org.wellcurb.record.RecordMark;
 import org.wellcurb.record.WellRecord;
 
@@ -17,6 +18,11 @@ final class EarlierFindings {
   private final long[] marks;
   private final boolean[] sameByNumber;
   private final boolean[] sameByPlace;
+
+  /** Marks of findings together with other places at which a record of this number reads so. */
+  private final LongRow sameElsewhere = new LongRow();
+
+  private long[] elsewhere = new long[0];
 
   /**
    * @param records the records of the earlier report, in its order
@@ -52,6 +58,10 @@ final class EarlierFindings {
       long place = SinceLog.place(record.id(), record.file(), String.valueOf(record.row()));
       if (place == places[finding]) {
         sameByPlace[finding] = true;
+      } else {
+        synchronized (sameElsewhere) {
+          sameElsewhere.add(elsewhere(finding, place));
+        }
       }
     }
   }
@@ -66,13 +76,30 @@ final class EarlierFindings {
     return rules[finding] < 0;
   }
 
+  private static long elsewhere(int finding, long place) {
+    return (place + finding) * 0x9E3779B97F4A7C15L;
+  }
+
+  /** Closes the notes, once every record was laid beside. */
+  void close() {
+    elsewhere = sameElsewhere.all();
+    Arrays.sort(elsewhere);
+  }
+
+  /** True if what this finding's rule reads is what it was, its number being one record's. */
+  boolean readsTheSame(int finding) {
+    return sameByNumber[finding];
+  }
+
   /**
-   * True if the entries that this finding's rule reads are what they were.
+   * The same where the number stands for several.
    *
-   * @param unique whether its number stands for one record in either run
+   * @param place mark of where the record stands now
    */
-  boolean readsTheSame(int finding, boolean unique) {
-    return unique ? sameByNumber[finding] : sameByPlace[finding];
+  boolean readsTheSame(int finding, long place) {
+    return place == places[finding]
+        ? sameByPlace[finding]
+        : Arrays.binarySearch(elsewhere, elsewhere(finding, place)) >= 0;
   }
 
   SinceLog records() {

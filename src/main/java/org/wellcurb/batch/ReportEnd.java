@@ -243,7 +243,8 @@ final class ReportEnd {
             changes.contractors.lines(),
             changes.rules.lines(),
             changes.shown(),
-            changes.total);
+            changes.total,
+            changes.told());
     Files.write(
         folder.resolve(Outputs.SINCE),
         new Pages(request.style()).since(view).getBytes(StandardCharsets.UTF_8));

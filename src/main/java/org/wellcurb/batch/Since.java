@@ -6,7 +6,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
 import org.wellcurb.record.NameFold;
@@ -19,10 +21,12 @@ import org.wellcurb.report.SinceCounts;
 import org.wellcurb.report.SinceCounts.Change;
 import org.wellcurb.report.SinceCsv;
 import org.wellcurb.report.SinceCsv.Line;
+import org.wellcurb.report.SinceView.Told;
 
 /**
  * Lays the findings of this run beside those of an earlier one. A finding is told by record, pack
- * and rule, and by its file and row too where the number of the record is not unique in either run.
+ * and rule. Where the number of a record is not unique in either run, {@link RecordPairs} tells which
+ * of its records is which.
  *
  * <p>Where a record reads the same as before, entry by entry, whatever changed of its findings
  * changed because it was judged otherwise: by another text, another day or another version. So it
@@ -34,7 +38,7 @@ final class Since {
   private final SinceLog log;
   private final MarkedRecords before;
   private final MarkedRecords now;
-  private final long[] places;
+  private final RecordPairs pairs;
   private final SinceTotals totals = new SinceTotals();
   private final Catalogue catalogue = Catalogue.standard();
 
@@ -44,7 +48,8 @@ final class Since {
     this.log = log;
     this.before = old.records().byNumber();
     this.now = log.byNumber();
-    this.places = log.places();
+    this.pairs = new RecordPairs(old.records(), before, log, now);
+    old.close();
   }
 
   /**
@@ -53,8 +58,8 @@ final class Since {
   SinceTotals write(Path folder) throws IOException, RunFailure {
     Path findings = folder.resolve(Outputs.FINDINGS_CSV);
     Path oldFindings = earlier.folder().resolve(Outputs.FINDINGS_CSV);
-    long[] keysBefore = keys(oldFindings);
-    long[] keysNow = keys(findings);
+    long[] keysBefore = keys(oldFindings, false);
+    long[] keysNow = keys(findings, true);
     try (OutputStream out = Files.newOutputStream(folder.resolve(Outputs.SINCE_CSV))) {
       out.write(SinceCsv.HEADER.getBytes(StandardCharsets.UTF_8));
       ByteText text = new ByteText();
@@ -62,23 +67,28 @@ final class Since {
       EarlierReport.findings(
           findings,
           line -> {
-            boolean had = Arrays.binarySearch(keysBefore, key(line)) >= 0;
+            String licence = here.next(line);
+            boolean had = Arrays.binarySearch(keysBefore, keyNow(line, here.record())) >= 0;
             Change change =
-                had ? Change.STILL : readsTheSame(line) ? Change.JUDGED_SHORT : Change.NEW;
-            put(out, text, line, here.next(line), change);
+                had
+                    ? Change.STILL
+                    : readsTheSame(line, here.record()) ? Change.JUDGED_SHORT : Change.NEW;
+            put(out, text, line, licence, change);
+            totals.add(here.record() < 0 ? Told.BY_NUMBER : pairs.howNow(here.record()));
           });
       Cursor there = new Cursor(old.records());
       EarlierReport.findings(
           oldFindings,
           line -> {
             String licence = there.next(line);
-            if (Arrays.binarySearch(keysNow, key(line)) < 0) {
+            if (Arrays.binarySearch(keysNow, keyBefore(line, there.record())) < 0) {
               put(
                   out,
                   text,
                   line,
                   licence.isEmpty() ? licenceNow(line) : licence,
                   gone(line, there));
+              totals.add(there.record() < 0 ? Told.BY_NUMBER : pairs.howBefore(there.record()));
             }
           });
     }
@@ -88,18 +98,16 @@ final class Since {
   private Change gone(Line line, Cursor there) {
     long id = RecordMark.of(line.recordId());
     boolean unique = isUnique(id);
-    boolean here =
-        unique
-            ? now.count(id) > 0
-            : Arrays.binarySearch(places, SinceLog.place(line.recordId(), line.file(), line.row()))
-                >= 0;
-    if (!here) {
+    int later = unique || there.record() < 0 ? RecordPairs.NONE : pairs.later(there.record());
+    if (unique ? now.count(id) == 0 : later < 0) {
       return Change.GONE;
     }
     boolean otherwise =
         old.isRuleGone(there.finding())
-            || readsTheSame(line)
-            || old.readsTheSame(there.finding(), unique);
+            || (unique
+                ? isMarkedTheSame(id) || old.readsTheSame(there.finding())
+                : isMarkedTheSame(there.record(), later)
+                    || old.readsTheSame(there.finding(), log.spot(later)));
     return otherwise ? Change.JUDGED_CLEAR : Change.CLEARED;
   }
 
@@ -115,10 +123,26 @@ final class Since {
     return now.count(id) < 2 && before.count(id) < 2;
   }
 
-  /** False where a number stands for several records, since it is not known which is which. */
-  private boolean readsTheSame(Line line) {
+  /**
+   * Whether a record of this run reads as it did.
+   *
+   * @param record less than 0 where it is not known
+   */
+  private boolean readsTheSame(Line line, int record) {
     long id = RecordMark.of(line.recordId());
+    if (isUnique(id)) {
+      return isMarkedTheSame(id);
+    }
+    int earlier = record < 0 ? RecordPairs.NONE : pairs.earlier(record);
+    return earlier >= 0 && isMarkedTheSame(earlier, record);
+  }
+
+  private boolean isMarkedTheSame(long id) {
     return now.count(id) == 1 && before.count(id) == 1 && now.mark(id) == before.mark(id);
+  }
+
+  private boolean isMarkedTheSame(int earlier, int later) {
+    return old.records().mark(earlier) == log.mark(later);
   }
 
   /**
@@ -144,6 +168,7 @@ final class Since {
     private int record = -1;
     private int left;
     private int finding = -1;
+    private boolean isLost;
 
     Cursor(SinceLog records) {
       this.records = records;
@@ -155,11 +180,17 @@ final class Since {
       while (left == 0 && record + 1 < records.size()) {
         left = records.findings(++record);
       }
-      if (left == 0) {
+      isLost = left == 0;
+      if (isLost) {
         return "";
       }
       left--;
       return records.licence(record, isPump(line));
+    }
+
+    /** Place of the record of the finding at hand; less than 0 if it is not known. */
+    int record() {
+      return isLost ? -1 : record;
     }
 
     /** Place of the finding at hand. */
@@ -168,17 +199,34 @@ final class Since {
     }
   }
 
-  private long[] keys(Path findings) throws IOException, RunFailure {
+  private long[] keys(Path findings, boolean isNow) throws IOException, RunFailure {
     LongRow keys = new LongRow();
-    EarlierReport.findings(findings, line -> keys.add(key(line)));
+    Cursor cursor = new Cursor(isNow ? log : old.records());
+    EarlierReport.findings(
+        findings,
+        line -> {
+          cursor.next(line);
+          keys.add(isNow ? keyNow(line, cursor.record()) : keyBefore(line, cursor.record()));
+        });
     long[] all = keys.all();
     Arrays.sort(all);
     return all;
   }
 
-  private long key(Line line) {
-    String place = isUnique(RecordMark.of(line.recordId())) ? "" : line.file() + "\n" + line.row();
-    return RecordMark.of(line.recordId(), line.pack(), line.rule(), place);
+  private long keyNow(Line line, int record) {
+    if (isUnique(RecordMark.of(line.recordId()))) {
+      return key(line, "");
+    }
+    int earlier = record < 0 ? RecordPairs.NONE : pairs.earlier(record);
+    return key(line, earlier < 0 ? "now " + line.file() + "\n" + line.row() : "then " + earlier);
+  }
+
+  private long keyBefore(Line line, int record) {
+    return key(line, isUnique(RecordMark.of(line.recordId())) ? "" : "then " + record);
+  }
+
+  private static long key(Line line, String which) {
+    return RecordMark.of(line.recordId(), line.pack(), line.rule(), which);
   }
 
   /** Counts and lists of the page. */
@@ -187,7 +235,23 @@ final class Since {
     final GroupedChanges contractors = new GroupedChanges();
     final GroupedChanges rules = new GroupedChanges();
     final java.util.ArrayList<SinceCsv.Changed> shown = new java.util.ArrayList<>();
+    final long[] told = new long[Told.values().length];
     long total;
+
+    void add(Told how) {
+      told[how.ordinal()]++;
+    }
+
+    /** How many findings were laid beside earlier ones in each way, the number alone left out. */
+    Map<Told, Long> told() {
+      Map<Told, Long> counts = new EnumMap<>(Told.class);
+      for (Told how : Told.values()) {
+        if (how != Told.BY_NUMBER && told[how.ordinal()] > 0) {
+          counts.put(how, told[how.ordinal()]);
+        }
+      }
+      return counts;
+    }
 
     void add(Change change, Line line, String licence) {
       counts = counts.and(change);

@@ -98,6 +98,21 @@ final class SinceLog {
     return size;
   }
 
+  /** The mark of a record's number. */
+  long id(int record) {
+    return ids[record];
+  }
+
+  /** The mark of where a record stands. */
+  long spot(int record) {
+    return spots[record];
+  }
+
+  /** The mark of what a record says; 0 if it is not known. */
+  long mark(int record) {
+    return marks[record];
+  }
+
   /** How many findings a record has. */
   int findings(int record) {
     return counts[record];
@@ -106,13 +121,6 @@ final class SinceLog {
   /** The records by their number. */
   MarkedRecords byNumber() {
     return new MarkedRecords(Arrays.copyOf(ids, size), Arrays.copyOf(marks, size));
-  }
-
-  /** The marks of where the records stand, sorted. */
-  long[] places() {
-    long[] sorted = Arrays.copyOf(spots, size);
-    Arrays.sort(sorted);
-    return sorted;
   }
 
   /** The licence that a finding on an entry falls to, as {@link Whose} has it. */

@@ -12,11 +12,17 @@ import org.wellcurb.report.words.Words;
  * @param view what changed
  * @param counts findings by what became of them, by key of the bundle
  * @param why what may have made a record be judged otherwise; empty where nothing did
+ * @param told how records of numbers that repeat were told apart, as sentences
  * @param changes the changes, in words
  * @param cut what was cut, as a sentence; empty if nothing was
  */
 public record SincePage(
-    SinceView view, Map<String, Long> counts, List<String> why, List<Line> changes, String cut) {
+    SinceView view,
+    Map<String, Long> counts,
+    List<String> why,
+    List<String> told,
+    List<Line> changes,
+    String cut) {
 
   /** One change. */
   public record Line(String record, String change, String title, String licence, String place) {}
@@ -58,10 +64,32 @@ public record SincePage(
         view,
         counts,
         why,
+        told(view, words),
         lines,
         lines.size() < view.totalChanges()
             ? words.say("cut", lines.size(), view.totalChanges(), Cap.SINCE_ON_PAGE.rest())
             : "");
+  }
+
+  private static List<String> told(SinceView view, Words words) {
+    List<String> told = new ArrayList<>();
+    for (SinceView.Told how : SinceView.Told.values()) {
+      long count = view.told().getOrDefault(how, 0L);
+      if (count > 0) {
+        told.add(words.count(told(how), count));
+      }
+    }
+    return told;
+  }
+
+  private static String told(SinceView.Told how) {
+    return switch (how) {
+      case BY_NUMBER -> "since.told.number";
+      case BY_WHAT_IT_SAYS -> "since.told.said";
+      case BY_ROW -> "since.told.row";
+      case AS_THE_ONLY_ONE_LEFT -> "since.told.left";
+      case BY_NOTHING -> "since.told.nothing";
+    };
   }
 
   private static String key(SinceCounts.Change change) {

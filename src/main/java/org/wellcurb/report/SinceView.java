@@ -2,6 +2,7 @@ package org.wellcurb.report;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 
 /**
  * What changed since an earlier report.
@@ -18,6 +19,8 @@ import java.util.List;
  * @param changes findings that are not still there, this run's order first, at most {@link
  *     Cap#SINCE_ON_PAGE}
  * @param totalChanges how many there are
+ * @param told findings of numbers that repeat, by how their record was told from others of its
+ *     number
  */
 public record SinceView(
     LocalDate asOf,
@@ -30,7 +33,24 @@ public record SinceView(
     List<Group> contractors,
     List<Group> rules,
     List<SinceCsv.Changed> changes,
-    long totalChanges) {
+    long totalChanges,
+    Map<Told, Long> told) {
+
+  /** How it was told which record of an earlier report a record is. */
+  public enum Told {
+    BY_NUMBER,
+    BY_WHAT_IT_SAYS,
+    BY_ROW,
+    AS_THE_ONLY_ONE_LEFT,
+    BY_NOTHING;
+
+    private static final Told[] ALL = values();
+
+    /** The way at this place among all. */
+    public static Told of(int ordinal) {
+      return ALL[ordinal];
+    }
+  }
 
   /**
    * Findings of one licence or rule.
@@ -44,5 +64,6 @@ public record SinceView(
     contractors = List.copyOf(contractors);
     rules = List.copyOf(rules);
     changes = List.copyOf(changes);
+    told = Map.copyOf(told);
   }
 }

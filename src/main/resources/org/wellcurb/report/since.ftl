@@ -7,6 +7,7 @@
 </dl>
 <p>${t("since.lead")}</p>
 <#if v.why?has_content><p>${t("since.why")}</p><ul><#list v.why as line><li>${line}</li></#list></ul></#if>
+<#if v.told?has_content><p>${t("since.told")}</p><ul><#list v.told as line><li>${line}</li></#list></ul></#if>
 
 <#macro groups id caption column lines none own=false>
 <#if lines?has_content>

@@ -100,11 +100,54 @@ class FollowUpTest {
         Files.readString(dir.resolve("second/marks.txt")));
   }
 
+  /** A row moved is no finding that is new, nor one that is cleared. */
   @Test
-  void whereANumberRepeatsTheRowTellsFindingsApart() throws Exception {
+  void whereANumberRepeatsWhatARecordSaysTellsItWhereverItStands() throws Exception {
+    run("first", LookOptions.PLAIN, "A,D1,50,60", "A,D1,75,60", "B,D2,50,60", "A,D3,40,60");
+    ScreenSummary second =
+        run("second", earlier("first"), "A,D3,40,60", "A,D1,75,60", "A,D1,50,60");
+    assertEquals(new SinceCounts(0, 2, 0, 0, 0, 1), since(second));
+    String page = Files.readString(dir.resolve("second/since.html"));
+    assertTrue(page.contains("2 findings were laid beside the earlier record that says"), page);
+  }
+
+  /** One of two was mended and stands elsewhere: the only one left is the one it was. */
+  @Test
+  void whereANumberRepeatsTheOneThatIsLeftIsTheOneThatWasMended() throws Exception {
+    run("first", LookOptions.PLAIN, "B,D2,75,60", "A,D1,50,60", "A,D1,40,60");
+    ScreenSummary second = run("second", earlier("first"), "A,D1,80,60", "A,D1,50,60");
+    assertEquals(new SinceCounts(0, 1, 1, 0, 0, 0), since(second));
+    assertEquals(
+        List.of("A still there", "A cleared"),
+        Runs.rows(dir.resolve("second/since.csv")).stream()
+            .map(line -> line.get("record_id") + " " + line.get("change"))
+            .toList());
+    String page = Files.readString(dir.resolve("second/since.html"));
+    assertTrue(page.contains("One finding is of the only record of its number"), page);
+  }
+
+  /** The limit was lowered and the record moved, changed in what the rule does not read. */
+  @Test
+  void whereANumberRepeatsWhatWentWithTheLimitIsNotCleared() throws Exception {
+    String pack = limit("60");
+    run("first", pack, LookOptions.PLAIN, "B,D2,75,60", "A,D1,50,60", "A,D1,30,60");
+    limit("45");
+    ScreenSummary second = run("second", pack, earlier("first"), "A,D3,50,60", "A,D1,30,60");
+    assertEquals(new SinceCounts(0, 1, 0, 0, 1, 0), since(second));
+  }
+
+  @Test
+  void whereANumberRepeatsAndMoreThanOneIsUnlikeTheRowTells() throws Exception {
     run("first", LookOptions.PLAIN, "A,D1,50,60", "A,D1,75,60");
-    SinceCounts since = since(run("second", earlier("first"), "A,D1,75,60", "A,D1,50,60"));
+    SinceCounts since = since(run("second", earlier("first"), "A,D2,76,60", "A,D2,50,60"));
     assertEquals(new SinceCounts(1, 0, 1, 0, 0, 0), since);
+  }
+
+  @Test
+  void aRowThatIsAddedUnderANumberIsNew() throws Exception {
+    run("first", LookOptions.PLAIN, "A,D1,50,60");
+    ScreenSummary second = run("second", earlier("first"), "A,D1,45,60", "A,D1,50,60");
+    assertEquals(new SinceCounts(1, 1, 0, 0, 0, 0), since(second));
   }
 
   /** Two files, one number: what one licence mended and the other broke are two things. */

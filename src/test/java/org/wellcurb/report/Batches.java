@@ -3,6 +3,7 @@ package org.wellcurb.report;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.wellcurb.judgement.Outcome;
 import org.wellcurb.rulepack.Pack;
 import org.wellcurb.screening.RecordResult;
@@ -191,7 +192,8 @@ public final class Batches {
         List.of(new SinceView.Group("D-1", "", counts), new SinceView.Group("", "", counts)),
         List.of(new SinceView.Group("Far enough", "", counts)),
         List.of(new SinceCsv.Changed(line, "D-1", SinceCounts.Change.NEW)),
-        3);
+        3,
+        Map.of(SinceView.Told.BY_ROW, 2L));
   }
 
   /** Two packs on the same records. */
