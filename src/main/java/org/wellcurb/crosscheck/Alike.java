@@ -3,6 +3,7 @@ package org.wellcurb.crosscheck;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
 import org.wellcurb.record.Kind;
@@ -12,6 +13,9 @@ import org.wellcurb.record.Kind;
  * change, is three things however many entries tell it: where the well is, when, and by whom. Where
  * two of these differ, nothing else may, but on forms on which much is measured: honest forms that
  * do and differ a little more are too many.
+ *
+ * <p>Dates that are all as many days later than the other form's are a sign of their own: the days
+ * between permit, start, completion and filing are like those of few other wells.
  *
  * <p>Where little is measured, and written in fives, figures agree by chance: what agrees must be
  * rare in the batch, as {@link Commonness} has it, or all must be the same, place and day too.
@@ -25,6 +29,9 @@ public final class Alike {
 
   /** The same where more differs than where, when and by whom. */
   public static final int LEAST_MEASURED_BESIDE = 5;
+
+  /** Dates that must be given for their being as many days apart to tell anything. */
+  public static final int LEAST_DATES = 3;
 
   /**
    * Measured entries that must agree for one thing to differ beside two of where, when and whom.
@@ -96,12 +103,17 @@ public final class Alike {
   private final int latitude;
   private final int longitude;
   private final int completed;
+  private final int[] dates;
 
   Alike(Catalogue catalogue) {
     int entries = catalogue.size();
     latitude = catalogue.index("site.latitude");
     longitude = catalogue.index("site.longitude");
     completed = catalogue.index("dates.completed");
+    dates =
+        IntStream.range(0, entries)
+            .filter(i -> catalogue.entry(i).kind() == Kind.DATE)
+            .toArray();
     tells = new Tells[entries + SurveyRow.BESIDE.size()];
     keys = new String[tells.length];
     sayings = new byte[tells.length];
@@ -136,6 +148,35 @@ public final class Alike {
     return marks[latitude] == 0 || marks[longitude] == 0
         ? 0
         : (marks[latitude] * 0x01000193 + marks[longitude]) | 1;
+  }
+
+  /**
+   * A mark of the days between the dates; 0 where fewer than {@link #LEAST_DATES} are given. Forms
+   * that differ in every date by as many days have the same.
+   */
+  int between(int[] marks) {
+    int first = 0;
+    int mark = 1;
+    int given = 0;
+    for (int date : dates) {
+      if (marks[date] != 0) {
+        first = given == 0 ? marks[date] : first;
+        given++;
+        mark = (mark * 0x01000193 + (marks[date] - first)) * 0x01000193 + date;
+      }
+    }
+    return given < LEAST_DATES ? 0 : mark | 1;
+  }
+
+  /** Whether the days between the dates of two records are the same. */
+  boolean isBetweenEqual(int[] a, int[] b) {
+    int between = between(a);
+    return between != 0 && between == between(b);
+  }
+
+  /** Whether both were completed on one day that is known. */
+  boolean isOneDay(int[] a, int[] b) {
+    return a[completed] != 0 && a[completed] == b[completed];
   }
 
   /** A mark of all that is measured. */
@@ -204,9 +245,15 @@ public final class Alike {
     int beside = more + measuredDifferent;
     int own = where + when + whom;
     boolean isMuch = beside <= 1 && measured >= LEAST_MEASURED_OF_MUCH;
+    // Equal dates, and dates that are all as many days apart, leave less to chance.
+    boolean isSureOfDays =
+        beside == measuredDifferent
+            && where + whom == 0
+            && measured < LEAST_MEASURED_BESIDE
+            && isBetweenEqual(a, b);
     return (isMuch || (beside + own <= MOST_DIFFERENT && (own < 2 || beside == 0)))
         && measuredDifferent <= MOST_MEASURED_DIFFERENT
-        && measured >= (beside == 0 ? LEAST_MEASURED : LEAST_MEASURED_BESIDE)
+        && measured >= (beside == 0 || isSureOfDays ? LEAST_MEASURED : LEAST_MEASURED_BESIDE)
         && equal >= LEAST_EQUAL;
   }
 
@@ -225,15 +272,22 @@ public final class Alike {
         && measured >= SurveyRow.FEW_OF_SAME;
   }
 
-  /** The same for wells of one street, which are alike for honest reasons: each entry counts. */
+  /**
+   * The same for wells of one street, which are alike for honest reasons: each entry counts, but for
+   * dates, which are one thing here too.
+   */
   boolean isNearWithinStreet(int[] a, int[] b) {
     int different = 0;
+    int when = 0;
     boolean isMeasuredEqual = true;
     for (int e = 0; e < tells.length; e++) {
-      different += a[e] != b[e] && tells[e] != Tells.WHICH ? 1 : 0;
-      isMeasuredEqual &= a[e] == b[e] || tells[e] != Tells.MEASURED;
+      if (a[e] != b[e] && tells[e] != Tells.WHICH) {
+        different += tells[e] == Tells.WHEN ? 0 : 1;
+        when |= tells[e] == Tells.WHEN ? 1 : 0;
+        isMeasuredEqual &= tells[e] != Tells.MEASURED;
+      }
     }
-    return different <= (isMeasuredEqual ? MOST_DIFFERENT : MOST_DIFFERENT - 1);
+    return different + when <= (isMeasuredEqual ? MOST_DIFFERENT : MOST_DIFFERENT - 1);
   }
 
   /** Adds the entries in which records differ, but for what tells which record it is. */

@@ -24,6 +24,11 @@ final class Commonness {
 
   private static final double WORTH = 20;
 
+  /** What stands in place of an entry for a position, and for the days between dates. */
+  private static final int WHERE = -1;
+
+  private static final int BETWEEN = -2;
+
   private final Alike alike;
   private final int records;
   private final int[] counts = new int[BUCKETS];
@@ -67,7 +72,8 @@ final class Commonness {
         counts[bucket(e, marks[e])]++;
       }
     }
-    counts[bucket(-1, alike.where(marks))]++;
+    counts[bucket(WHERE, alike.where(marks))]++;
+    counts[bucket(BETWEEN, alike.between(marks))]++;
   }
 
   private static int bucket(int entry, int mark) {
@@ -84,7 +90,10 @@ final class Commonness {
   double expected(int[] a, int[] b) {
     int where = alike.where(a);
     boolean isOnePlace = where != 0 && where == alike.where(b);
-    double expected = records * (isOnePlace ? share(-1, where) : 1);
+    double expected = records * (isOnePlace ? share(WHERE, where) : 1);
+    if (!alike.isOneDay(a, b) && alike.isBetweenEqual(a, b)) {
+      expected *= share(BETWEEN, alike.between(a));
+    }
     for (int saying = 1; saying < Alike.SAYINGS; saying++) {
       // Wells of one place are one contractor's for honest reasons.
       expected *= isOnePlace && saying == Alike.BY_WHOM ? 1 : share(saying, a, b);

@@ -45,7 +45,8 @@ public final class CrossCheck {
   private record ByPlace(SlipHints slips, NeighbourHints neighbours) {}
 
   private ByPlace byPlace() throws IOException {
-    return new ByPlace(new SlipHints(survey), NeighbourHints.of(survey, most));
+    SlipHints slips = new SlipHints(survey);
+    return new ByPlace(slips, NeighbourHints.of(survey, slips.off(), most));
   }
 
   private CrossResult run(Beside<ByPlace> beside) throws IOException {

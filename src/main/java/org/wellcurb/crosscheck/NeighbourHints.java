@@ -3,6 +3,7 @@ package org.wellcurb.crosscheck;
 import java.io.IOException;
 import java.nio.FloatBuffer;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 
@@ -18,13 +19,18 @@ record NeighbourHints(List<CrossResult.NeighbourHint> shown, long total, long co
     shown = List.copyOf(shown);
   }
 
-  /** Looks at all fields, one after the other. */
-  static NeighbourHints of(SurveyFile survey, int most) throws IOException {
+  /**
+   * Looks at all fields, one after the other.
+   *
+   * @param off records of licences whose depths seem to be in another unit: what is said of these
+   *     is said there, and they tell nothing of those around them
+   */
+  static NeighbourHints of(SurveyFile survey, BitSet off, int most) throws IOException {
     Neighbours neighbours = new Neighbours(survey);
     List<Neighbours.Unlike> unlike = new ArrayList<>();
     long compared = 0;
     for (Field field : Field.values()) {
-      Neighbours.Found found = find(neighbours, survey, field);
+      Neighbours.Found found = find(neighbours, survey, off, field);
       unlike.addAll(found.unlike());
       compared += found.lookedAt();
     }
@@ -47,9 +53,12 @@ record NeighbourHints(List<CrossResult.NeighbourHint> shown, long total, long co
   }
 
   /** Depths as shares of the median; water in metres above the sea; yields in logarithms. */
-  private static Neighbours.Found find(Neighbours neighbours, SurveyFile survey, Field field)
-      throws IOException {
+  private static Neighbours.Found find(
+      Neighbours neighbours, SurveyFile survey, BitSet off, Field field) throws IOException {
     FloatBuffer values = survey.floats(SurveyRow.VALUES + 4 * field.ordinal());
+    if (field != Field.YIELD) {
+      off.stream().forEach(record -> values.put(record, Float.NaN));
+    }
     return switch (field) {
       case DEPTH -> neighbours.find(field, values, 0.1, 0.25, true);
       case STATIC_LEVEL -> {

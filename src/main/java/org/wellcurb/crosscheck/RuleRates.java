@@ -26,10 +26,13 @@ final class RuleRates {
   static final int LEAST_SHORT = 5;
 
   /** By how much its share must be greater than that of all others, to be worth saying. */
-  static final double LEAST_MORE = 0.1;
+  static final double LEAST_MORE = 0.05;
 
   /** How many times the share of all others it must be. */
   static final double LEAST_RATIO = 2;
+
+  /** How many times the share of all others the lower end of its interval must be. */
+  static final double LEAST_SURE_RATIO = 1.5;
 
   private final SurveyFile survey;
   private final int[] starts;
@@ -243,7 +246,10 @@ final class RuleRates {
     double others = others(groups, group, r, bit);
     double share = (double) hits / own;
     boolean isMarked =
-        hits >= LEAST_SHORT && share - others >= LEAST_MORE && share >= LEAST_RATIO * others;
+        hits >= LEAST_SHORT
+            && share - others >= LEAST_MORE
+            && share >= LEAST_RATIO * others
+            && Share.of(hits, own).lo() >= LEAST_SURE_RATIO * others;
     double p = Copying.tail(hits, own, others, spread);
     return new Tried(groups.counted[group], pack, r - starts[pack], hits, own, others, p, isMarked);
   }

@@ -3,6 +3,7 @@ package org.wellcurb.crosscheck;
 import java.io.IOException;
 import java.nio.IntBuffer;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -14,14 +15,23 @@ final class SlipHints {
   private final UnitSlips.Found byContractor;
   private final UnitSlips.Found byInput;
 
+  /** Records of licences whose depths are in another unit, as far as tests go. */
+  private final BitSet off;
+
   SlipHints(SurveyFile survey) throws IOException {
     this.survey = survey;
     UnitSlips slips = new UnitSlips(survey);
     byContractor = slips.byLicence();
+    off = slips.off();
     byInput =
         survey.files().size() < 2
             ? UnitSlips.Found.NOTHING
             : slips.byInput(survey.ints(SurveyRow.FILE));
+  }
+
+  /** Records of licences whose depths seem to be in another unit. */
+  BitSet off() {
+    return off;
   }
 
   /** The p of one family of tests: those on figures first, then these. */

@@ -99,7 +99,7 @@ public final class SurveyPart {
     row.put(rows, record, hashes, flags);
     row.told(rows, at, pack, told);
     rows.putInt(at + SurveyRow.MARKS, marks.position());
-    SurveyRow.marks(marks, record, hashes);
+    row.marks(marks, record, hashes);
     rows.putInt(at + SurveyRow.CONTRACTOR, contractors.place(written(record, contractor)));
     rows.putInt(at + SurveyRow.ZONE, zones.place(written(record, zone)));
   }

@@ -8,6 +8,7 @@ import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
+import org.wellcurb.record.Kind;
 import org.wellcurb.record.RecordMark;
 import org.wellcurb.record.WellRecord;
 
@@ -47,6 +48,9 @@ final class SurveyRow {
   /** What has a mark behind all entries: the layers, and the variances. */
   static final List<String> BESIDE = List.of("layers", "variances");
 
+  /** Added to the number of a day: no day has the mark 0. */
+  private static final int DAYS = 1 << 29;
+
   /** A rule of the kind deficiency falls short. */
   static final int DEFICIENT = 1;
 
@@ -75,6 +79,7 @@ final class SurveyRow {
   private final int[] given = new int[GROUP_COUNT];
   private final byte[] said;
   private final boolean[] isIdentity;
+  private final boolean[] isDate;
   private final int[] values;
   private final int latitude;
   private final int longitude;
@@ -89,9 +94,11 @@ final class SurveyRow {
     said = new byte[Told.bytes(rules)];
     parts = new byte[catalogue.size()];
     isIdentity = new boolean[parts.length];
+    isDate = new boolean[parts.length];
     int measured = 0;
     for (int i = 0; i < parts.length; i++) {
       isIdentity[i] = isIdentity(catalogue.entry(i));
+      isDate[i] = catalogue.entry(i).kind() == Kind.DATE;
       parts[i] = (byte) (isMeasured(catalogue.entry(i)) ? measured++ % GROUP_COUNT : -1);
     }
     values = new int[Field.values().length];
@@ -196,13 +203,18 @@ final class SurveyRow {
     return hash | 1;
   }
 
-  /** Puts the marks of what a record says at the buffer's position. */
-  static void marks(ByteBuffer into, WellRecord record, int[] hashes) {
+  /**
+   * Puts the marks of what a record says at the buffer's position. The mark of a day is its number,
+   * so that the days between two dates can be told.
+   */
+  void marks(ByteBuffer into, WellRecord record, int[] hashes) {
     int start = into.position();
     into.position(start + MARK_COUNT);
     for (int i = 0; i < hashes.length; i++) {
       if (record.state(i) != WellRecord.UNKNOWN) {
-        into.putShort((short) i).putInt(hashes[i] == 0 ? 1 : hashes[i]);
+        boolean isDay = isDate[i] && record.isPoint(i);
+        int mark = isDay ? DAYS + (int) record.lo(i) : hashes[i];
+        into.putShort((short) i).putInt(mark == 0 ? 1 : mark);
       }
     }
     beside(into, hashes.length, record.layers());

@@ -156,6 +156,13 @@ final class UnitSlips {
     return find(licence, true);
   }
 
+  /** Records of licences that were found to be off. */
+  BitSet off() {
+    BitSet off = new BitSet();
+    isOff.stream().forEach(at -> off.set(all.record(at)));
+    return off;
+  }
+
   /**
    * Tests on each input. One that has no neighbours left once another was found off is not told
    * from it, and both are said.

@@ -3,7 +3,9 @@ package org.wellcurb.crosscheck;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -40,6 +42,22 @@ final class Area {
     "1", "2", "3", "4", "5", "6", "7.5", "8", "10", "12", "15", "20", "25", "30", "40", "50"
   };
 
+  /** What stands on a form. */
+  enum Form {
+    /** One date, ten measured entries. */
+    FULL,
+
+    /** Five dates, five measured entries, a sample of the water. */
+    DATED
+  }
+
+  private static final String[] DATES = {
+    "dates.permit", "dates.started", "dates.completed", "dates.sampled", "dates.received"
+  };
+
+  /** What was changed in each near copy. */
+  final Map<Long, String> changes = new HashMap<>();
+
   /** Pairs of places of near copies, the earlier in the upper half. */
   final Set<Long> copies = new HashSet<>();
 
@@ -50,6 +68,7 @@ final class Area {
   final Set<String> slippers = new HashSet<>();
 
   private final List<Map<String, String>> records = new ArrayList<>();
+  private final Form form;
   private final Random random;
   private final double[][] yards = new double[CONTRACTORS][2];
   private int street;
@@ -59,6 +78,11 @@ final class Area {
   private double y;
 
   Area(long seed, int wells) {
+    this(seed, wells, Form.FULL);
+  }
+
+  Area(long seed, int wells, Form form) {
+    this.form = form;
     random = new Random(seed);
     double[] tilt = {random.nextDouble(), random.nextDouble(), 2 + 3 * random.nextDouble()};
     for (int i = 0; i < CONTRACTORS; i++) {
@@ -111,7 +135,34 @@ final class Area {
     record.put("water.test_duration", "" + (1 + random.nextInt(4)));
     record.put("pump.intake_depth", text(depth - 10 - random.nextInt(20), 1));
     record.put("pressure.cut_in", random.nextBoolean() ? "30" : "40");
+    if (form == Form.DATED) {
+      dated(record);
+    }
     return record;
+  }
+
+  /** Takes off what few forms ask for, and adds what went before and after the drilling. */
+  private void dated(Map<String, String> record) {
+    record
+        .keySet()
+        .removeAll(
+            List.of(
+                "well.drilled_depth",
+                "water.pumping_level",
+                "water.test_rate",
+                "water.test_duration",
+                "pump.intake_depth",
+                "pressure.cut_in"));
+    LocalDate completed = LocalDate.parse(record.getOrDefault("dates.completed", ""));
+    LocalDate started = completed.minusDays(1 + random.nextInt(4));
+    LocalDate sampled = completed.plusDays(5 + random.nextInt(11));
+    record.put("dates.permit", "" + started.minusDays(5 + random.nextInt(55)));
+    record.put("dates.started", "" + started);
+    record.put("dates.sampled", "" + sampled);
+    record.put("dates.received", "" + sampled.plusDays(2 + random.nextInt(8)));
+    record.put("sample.coliform", random.nextInt(30) == 0 ? "present" : "absent");
+    record.put("sample.nitrate", text(Math.exp(0.4 + 0.9 * random.nextGaussian()), 1) + " mg/L");
+    record.put("grout.material", random.nextBoolean() ? "neat cement" : "bentonite slurry");
   }
 
   /** Goes to the next site: a few contractors drill most wells, mostly around their yards. */
@@ -173,23 +224,66 @@ final class Area {
       int from = random.nextInt(wells);
       Map<String, String> copy = new LinkedHashMap<>(records.get(from));
       copy.put("record.id", "C-" + i);
-      switch (random.nextInt(3)) {
-        case 0 -> copy.put("dates.completed", day());
-        case 1 -> {
-          copy.put("site.latitude", text(44 + SIZE * random.nextDouble(), 5));
-          copy.put("site.longitude", text(-76 + SIZE * random.nextDouble(), 5));
-          copy.put("dates.completed", "1999-0" + (1 + i % 9) + "-11");
-          copy.put("installer.licence", "P-" + i);
-        }
-        default -> {
-          copy.put("dates.completed", day());
-          copy.put("well.depth", text(100 + random.nextInt(300), 0));
-        }
-      }
-      copies.add(((long) from << 32) | records.size());
+      long pair = ((long) from << 32) | records.size();
+      changes.put(pair, form == Form.FULL ? changed(copy, i) : changedDated(copy));
+      copies.add(pair);
       records.add(copy);
     }
     return this;
+  }
+
+  private String changed(Map<String, String> copy, int i) {
+    switch (random.nextInt(3)) {
+      case 0 -> {
+        copy.put("dates.completed", day());
+        return "another day";
+      }
+      case 1 -> {
+        copy.put("site.latitude", text(44 + SIZE * random.nextDouble(), 5));
+        copy.put("site.longitude", text(-76 + SIZE * random.nextDouble(), 5));
+        copy.put("dates.completed", "1999-0" + (1 + i % 9) + "-11");
+        copy.put("installer.licence", "P-" + i);
+        return "another place, day and installer";
+      }
+      default -> {
+        copy.put("dates.completed", day());
+        copy.put("well.depth", text(100 + random.nextInt(300), 0));
+        return "another day and depth";
+      }
+    }
+  }
+
+  private String changedDated(Map<String, String> copy) {
+    int what = random.nextInt(5);
+    int shift = 10 + random.nextInt(290);
+    for (String date : DATES) {
+      int days = what == 1 ? 10 + random.nextInt(290) : shift;
+      copy.computeIfPresent(
+          date, (key, day) -> what == 4 ? day : "" + LocalDate.parse(day).plusDays(days));
+    }
+    switch (what) {
+      case 0 -> {
+        return "five dates, all by as many days";
+      }
+      case 1 -> {
+        return "five dates, each by itself";
+      }
+      case 2 -> {
+        copy.put("well.depth", text(100 + random.nextInt(300), 0));
+        return "five dates, all by as many days, and depth";
+      }
+      case 3 -> {
+        double north = Double.parseDouble(copy.getOrDefault("site.latitude", "44"));
+        double east = Double.parseDouble(copy.getOrDefault("site.longitude", "-76"));
+        copy.put("site.latitude", text(north + 0.04 * (random.nextDouble() - 0.5), 5));
+        copy.put("site.longitude", text(east + 0.04 * (random.nextDouble() - 0.5), 5));
+        return "five dates, all by as many days, and place";
+      }
+      default -> {
+        copy.put("water.yield", "" + (31 + random.nextInt(60)));
+        return "yield alone";
+      }
+    }
   }
 
   /** So many contractors write one level on a share of their forms. */

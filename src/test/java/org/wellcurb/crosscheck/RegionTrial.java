@@ -28,6 +28,7 @@ final class RegionTrial {
   int falseRules;
   int falseCopies;
   final Map<String, int[]> foundByHabit = new TreeMap<>();
+  final Map<String, int[]> foundByChange = new TreeMap<>();
 
   /** What was said of clean regions. */
   final List<String> wrong = new ArrayList<>();
@@ -40,16 +41,7 @@ final class RegionTrial {
             .plantHabits(1)
             .plantSlips(3);
     CrossResult result = area.check(folder);
-    plantedCopies += area.copies.size();
-    for (Duplicates.NearCopy near : result.duplicates().nearCopies()) {
-      saidCopies += near.size() - 1;
-      for (Seen first : near.records()) {
-        for (Seen second : near.records()) {
-          long pair = ((long) first.place() << 32) | second.place();
-          foundCopies += area.copies.contains(pair) ? 1 : 0;
-        }
-      }
-    }
+    copies(area, result);
     plantedCopyists += area.copyists.size();
     Set<String> said = new HashSet<>();
     for (CrossResult.FigureHint hint : result.figures()) {
@@ -71,8 +63,39 @@ final class RegionTrial {
     }
   }
 
+  /** Forms of five dates and five measured entries, with copies. */
+  void dated(long seed, int wells, Path folder) throws IOException {
+    Area area = new Area(seed, wells, Area.Form.DATED).plantCopies(wells / 250);
+    copies(area, area.check(folder));
+  }
+
+  private void copies(Area area, CrossResult result) {
+    plantedCopies += area.copies.size();
+    Set<Long> found = new HashSet<>();
+    for (Duplicates.NearCopy near : result.duplicates().nearCopies()) {
+      saidCopies += near.size() - 1;
+      for (Seen first : near.records()) {
+        for (Seen second : near.records()) {
+          long pair = ((long) first.place() << 32) | second.place();
+          if (area.copies.contains(pair) && found.add(pair)) {
+            foundCopies++;
+          }
+        }
+      }
+    }
+    area.changes.forEach(
+        (pair, change) ->
+            foundByChange
+                .computeIfAbsent(change, all -> new int[2])[found.contains(pair) ? 0 : 1]++);
+  }
+
   void clean(long seed, int wells, Path folder) throws IOException {
-    CrossResult result = new Area(seed, wells).check(folder);
+    clean(seed, wells, Area.Form.FULL, folder);
+  }
+
+  void clean(long seed, int wells, Area.Form form, Path folder) throws IOException {
+    CrossResult result = new Area(seed, wells, form).check(folder);
+    result.rules().forEach(hint -> wrong.add(seed + ": " + hint));
     result.figures().forEach(hint -> wrong.add(seed + ": " + hint));
     result.slips().forEach(hint -> wrong.add(seed + ": " + hint));
     result.duplicates().nearCopies().forEach(near -> wrong.add(seed + ": " + near));
@@ -92,14 +115,14 @@ final class RegionTrial {
     return planted == 0 ? 1 : (double) found / planted;
   }
 
-  private String habits() {
-    StringBuilder habits = new StringBuilder();
-    foundByHabit.forEach(
-        (habit, found) ->
-            habits.append(
+  private static String lines(Map<String, int[]> found) {
+    StringBuilder lines = new StringBuilder();
+    found.forEach(
+        (what, counts) ->
+            lines.append(
                 String.format(
-                    Locale.ROOT, "  %s: %d of %d%n", habit, found[0], found[0] + found[1])));
-    return habits.toString();
+                    Locale.ROOT, "  %s: %d of %d%n", what, counts[0], counts[0] + counts[1])));
+    return lines.toString();
   }
 
   /** A share with its standard error. */
@@ -128,7 +151,8 @@ final class RegionTrial {
             share(falseRates, cleanRegions),
             share(falseRules, cleanRegions),
             falseCopies)
-        + habits()
+        + lines(foundByChange)
+        + lines(foundByHabit)
         + String.join("\n", wrong);
   }
 
@@ -137,11 +161,15 @@ final class RegionTrial {
     int seeds = Integer.parseInt(arguments[0]);
     int wells = Integer.parseInt(arguments[1]);
     Path folder = java.nio.file.Files.createTempDirectory("trial");
-    RegionTrial trial = new RegionTrial();
+    RegionTrial full = new RegionTrial();
+    RegionTrial dated = new RegionTrial();
     for (long seed = 1; seed <= seeds; seed++) {
-      trial.spoiled(seed, wells, folder);
-      trial.clean(1000 + seed, wells, folder);
+      full.spoiled(seed, wells, folder);
+      full.clean(1000 + seed, wells, folder);
+      dated.dated(seed, wells, folder);
+      dated.clean(1000 + seed, wells, Area.Form.DATED, folder);
     }
-    System.out.print(trial);
+    System.out.println("forms of one date and ten measured entries\n" + full);
+    System.out.println("forms of five dates and five measured entries\n" + dated);
   }
 }
