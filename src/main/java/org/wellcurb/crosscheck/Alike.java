@@ -274,7 +274,8 @@ public final class Alike {
 
   /**
    * The same for wells of one street, which are alike for honest reasons: each entry counts, but for
-   * dates, which are one thing here too.
+   * dates, which are one thing here too. Where several dates differ, each in its own way, nothing
+   * else does: of forms on which little is measured, honest ones differ in no more.
    */
   boolean isNearWithinStreet(int[] a, int[] b) {
     int different = 0;
@@ -283,11 +284,14 @@ public final class Alike {
     for (int e = 0; e < tells.length; e++) {
       if (a[e] != b[e] && tells[e] != Tells.WHICH) {
         different += tells[e] == Tells.WHEN ? 0 : 1;
-        when |= tells[e] == Tells.WHEN ? 1 : 0;
+        when += tells[e] == Tells.WHEN ? 1 : 0;
         isMeasuredEqual &= tells[e] != Tells.MEASURED;
       }
     }
-    return different + when <= (isMeasuredEqual ? MOST_DIFFERENT : MOST_DIFFERENT - 1);
+    int most = isMeasuredEqual ? MOST_DIFFERENT : MOST_DIFFERENT - 1;
+    return different + when <= most
+        || (when > 1 && different == 0)
+        || (when > 1 && different < most && isBetweenEqual(a, b));
   }
 
   /** Adds the entries in which records differ, but for what tells which record it is. */

@@ -34,6 +34,21 @@ final class RuleRates {
   /** How many times the share of all others the lower end of its interval must be. */
   static final double LEAST_SURE_RATIO = 1.5;
 
+  /**
+   * The most that groups are taken to differ anyway, as a standard deviation of log odds: where they
+   * differ more, some of them are apart, and are said to be.
+   */
+  static final double MOST_BETWEEN = 0.7;
+
+  /** Fewest groups of which it can be told how much they differ anyway. */
+  private static final int LEAST_GROUPS = 5;
+
+  /** The largest groups, of which it is told over all rules how much they differ anyway. */
+  private static final int MOST_TOLD_BY = 256;
+
+  /** Fewest shortfalls expected of a group for that. */
+  private static final double LEAST_EXPECTED = 4;
+
   private final SurveyFile survey;
   private final int[] starts;
   private final List<Groups> kinds = new ArrayList<>();
@@ -102,6 +117,7 @@ final class RuleRates {
    * @param fallsShort records that fall short
    * @param told records of which it could be told
    * @param othersShare share that falls short among all others of which it could be told
+   * @param between how much groups differ on the rule anyway, as a standard deviation of log odds
    * @param p how likely as many, or more, would be if the group were like all others
    * @param isMarked whether it is great enough to be worth saying, whatever p is
    */
@@ -112,6 +128,7 @@ final class RuleRates {
       int fallsShort,
       int told,
       double othersShare,
+      double between,
       double p,
       boolean isMarked) {}
 
@@ -215,17 +232,39 @@ final class RuleRates {
     return expected;
   }
 
+  /**
+   * How many of so many records must fall short to be said of a group, whatever p is.
+   *
+   * @param others share of all others
+   */
+  static int least(int of, double others) {
+    int hits = LEAST_SHORT;
+    while (hits < of && !isMarked(hits, of, others)) {
+      hits++;
+    }
+    return hits;
+  }
+
+  private static boolean isMarked(int hits, int of, double others) {
+    double share = (double) hits / of;
+    return hits >= LEAST_SHORT
+        && share - others >= LEAST_MORE
+        && share >= LEAST_RATIO * others
+        && Share.of(hits, of).lo() >= LEAST_SURE_RATIO * others;
+  }
+
   /** All tests on groups of one kind but one, which may be the records that name none. */
   List<Tried> tried(int kind, int but) {
     Groups groups = kinds.get(kind);
     List<Tried> tried = new ArrayList<>();
+    double anyway = between(groups);
     for (int pack = 0; pack + 1 < starts.length; pack++) {
       for (int r = starts[pack]; r < starts[pack + 1]; r++) {
         int bit = bit(pack, r);
-        double spread = spread(groups, r, bit);
+        double between = Math.max(anyway, between(groups, r, bit));
         for (int g = 0; g < groups.counted.length; g++) {
           if (groups.counted[g] != but && isAble(groups, g, r, bit)) {
-            tried.add(test(groups, g, r, pack, spread));
+            tried.add(test(groups, g, r, pack, between));
           }
         }
       }
@@ -239,19 +278,15 @@ final class RuleRates {
     return own >= LEAST && told[r] - own >= LEAST_OTHERS && fallsShort[r] > 0;
   }
 
-  private Tried test(Groups groups, int group, int r, int pack, double spread) {
+  private Tried test(Groups groups, int group, int r, int pack, double between) {
     int bit = bit(pack, r);
     int own = groups.told(group, bit);
     int hits = groups.fallsShort(group, bit);
     double others = others(groups, group, r, bit);
-    double share = (double) hits / own;
-    boolean isMarked =
-        hits >= LEAST_SHORT
-            && share - others >= LEAST_MORE
-            && share >= LEAST_RATIO * others
-            && Share.of(hits, own).lo() >= LEAST_SURE_RATIO * others;
-    double p = Copying.tail(hits, own, others, spread);
-    return new Tried(groups.counted[group], pack, r - starts[pack], hits, own, others, p, isMarked);
+    boolean isMarked = isMarked(hits, own, others);
+    double p = MixedTail.of(hits, own, others, between);
+    return new Tried(
+        groups.counted[group], pack, r - starts[pack], hits, own, others, between, p, isMarked);
   }
 
   private double others(Groups groups, int group, int r, int bit) {
@@ -260,16 +295,57 @@ final class RuleRates {
     return (fallsShort[r] - hits + 0.5) / (told[r] - own + 1.0);
   }
 
-  /** How much more than by chance groups differ on a rule anyway. */
-  private double spread(Groups groups, int r, int bit) {
-    double[] squares = new double[groups.counted.length];
-    int count = 0;
+  /** What a rule, or all rules, say of groups. */
+  private static final class Counted {
+    int[] hits = new int[64];
+    int[] of = new int[64];
+    double[] shares = new double[64];
+    int size;
+
+    void add(int fallsShort, int told, double others) {
+      if (size == hits.length) {
+        hits = Arrays.copyOf(hits, 2 * size);
+        of = Arrays.copyOf(of, 2 * size);
+        shares = Arrays.copyOf(shares, 2 * size);
+      }
+      hits[size] = fallsShort;
+      of[size] = told;
+      shares[size++] = others;
+    }
+
+    double between() {
+      return size < LEAST_GROUPS ? 0 : MixedTail.between(hits, of, shares, size, MOST_BETWEEN);
+    }
+  }
+
+  /** How much groups differ on a rule anyway, beyond chance. */
+  private double between(Groups groups, int r, int bit) {
+    Counted counted = new Counted();
     for (int g = 0; g < groups.counted.length; g++) {
       if (isAble(groups, g, r, bit)) {
         double others = others(groups, g, r, bit);
-        squares[count++] = Copying.square(groups.fallsShort(g, bit), groups.told(g, bit), others);
+        counted.add(groups.fallsShort(g, bit), groups.told(g, bit), others);
       }
     }
-    return Math.min(Rates.MOST_SPREAD, Copying.spread(squares, count));
+    return counted.between();
+  }
+
+  /** The same over all rules, of the largest groups: one rule alone tells it badly. */
+  private double between(Groups groups) {
+    Counted counted = new Counted();
+    int most = Math.min(MOST_TOLD_BY, groups.counted.length);
+    for (int pack = 0; pack + 1 < starts.length; pack++) {
+      for (int r = starts[pack]; r < starts[pack + 1]; r++) {
+        int bit = bit(pack, r);
+        for (int g = 0; g < most; g++) {
+          double others = others(groups, g, r, bit);
+          int told = groups.told(g, bit);
+          if (isAble(groups, g, r, bit) && told * others >= LEAST_EXPECTED) {
+            counted.add(groups.fallsShort(g, bit), told, others);
+          }
+        }
+      }
+    }
+    return counted.between();
   }
 }

@@ -74,6 +74,7 @@ final class RegionTrial {
     Set<Long> found = new HashSet<>();
     for (Duplicates.NearCopy near : result.duplicates().nearCopies()) {
       saidCopies += near.size() - 1;
+      int before = foundCopies;
       for (Seen first : near.records()) {
         for (Seen second : near.records()) {
           long pair = ((long) first.place() << 32) | second.place();
@@ -81,6 +82,9 @@ final class RegionTrial {
             foundCopies++;
           }
         }
+      }
+      if (before == foundCopies) {
+        wrong.add("no copy: " + near);
       }
     }
     area.changes.forEach(
