@@ -58,10 +58,11 @@ public final class CrossCheck {
     pool.add(slips.p(figures));
     groups.addTo(pool);
     double[] q = pool.q();
-    List<CrossResult.FigureHint> figureHints = FigureHints.hints(survey, figures, q);
-    List<CrossResult.SlipHint> slipHints = slips.hints(q, figures.size());
+    CrossResult.Rank[] ranks = pool.ranks();
+    List<CrossResult.FigureHint> figureHints = FigureHints.hints(survey, figures, q, ranks);
+    List<CrossResult.SlipHint> slipHints = slips.hints(q, ranks, figures.size());
     NeighbourHints neighbours = beside.get().neighbours();
-    List<CrossResult.RuleHint> rules = groups.hints(q);
+    List<CrossResult.RuleHint> rules = groups.hints(q, ranks);
     return new CrossResult(
         survey.rows(),
         survey.unnamed(),
@@ -69,15 +70,14 @@ public final class CrossCheck {
         figureHints,
         rules.subList(0, Math.min(most, rules.size())),
         rules.size(),
-        groups.tests(),
         groups.leftOut(),
         slipHints,
-        q.length,
+        groups.tests(figures.size(), slips.tests()),
         neighbours.shown(),
         neighbours.total(),
         neighbours.compared(),
-        groups.rates(CrossResult.By.CONTRACTOR, q),
-        groups.rates(CrossResult.By.ZONE, q),
-        groups.rates(CrossResult.By.YEAR, q));
+        groups.rates(CrossResult.By.CONTRACTOR, q, ranks),
+        groups.rates(CrossResult.By.ZONE, q, ranks),
+        groups.rates(CrossResult.By.YEAR, q, ranks));
   }
 }

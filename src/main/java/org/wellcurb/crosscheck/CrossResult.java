@@ -13,11 +13,10 @@ import java.util.List;
  * @param rules rules that a group falls short of far more often than all others, least q first, at
  *     most so many
  * @param rulesTotal how many there are
- * @param rulesTests tests among them on rules and groups
  * @param groupsLeftOut groups that were too many to be counted rule by rule; the largest were
  * @param slips groups whose depths are in another unit, least q first
- * @param tests tests tried in all: q is the greater of that over all of them and that over those of
- *     one kind
+ * @param tried tests by kind: q is the greater of that over all of them and that over those of one
+ *     kind
  * @param unlike wells unlike their neighbours, farthest first, at most so many
  * @param unlikeTotal how many there are
  * @param comparedWells wells with neighbours that agree, over all fields
@@ -32,10 +31,9 @@ public record CrossResult(
     List<FigureHint> figures,
     List<RuleHint> rules,
     long rulesTotal,
-    long rulesTests,
     long groupsLeftOut,
     List<SlipHint> slips,
-    long tests,
+    Tests tried,
     List<NeighbourHint> unlike,
     long unlikeTotal,
     long comparedWells,
@@ -48,6 +46,43 @@ public record CrossResult(
 
   /** Records of a group below which nothing is said of its rates. */
   public static final int LEAST_OF_GROUP = Rates.SMALL;
+
+  /**
+   * Tests by kind. Figures and units are one kind, rules another, rates by licence, zone and year
+   * one each.
+   */
+  public record Tests(long figures, long units, long rules, List<Long> rates) {
+    public Tests {
+      rates = List.copyOf(rates);
+    }
+
+    /** Tests of all kinds. */
+    public long all() {
+      return figures + units + rules + rates.stream().mapToLong(Long::longValue).sum();
+    }
+  }
+
+  /**
+   * How many tests have a p as small, its own among them: q is the least of p times tests over rank,
+   * over this test and all of a greater p; the greater of that over all tests and that over its kind.
+   *
+   * @param ofAll among all tests
+   * @param ofKind among those of its kind
+   */
+  public record Rank(int ofAll, int ofKind) {
+    /** Of what was not tested. */
+    public static final Rank NONE = new Rank(0, 0);
+  }
+
+  /** Tests tried in all. */
+  public long tests() {
+    return tried.all();
+  }
+
+  /** Tests among them on rules and groups. */
+  public long rulesTests() {
+    return tried.rules();
+  }
 
   public CrossResult {
     figures = List.copyOf(figures);
@@ -73,6 +108,7 @@ public record CrossResult(
    * @param othersShare its share among the figures of all others there
    * @param p how likely that would be by chance
    * @param q the least rate of false discoveries at which it would be called one
+   * @param rank its rank among the tests
    * @param seen some of the records, in input order
    */
   public record FigureHint(
@@ -87,6 +123,7 @@ public record CrossResult(
       double othersShare,
       double p,
       double q,
+      Rank rank,
       List<Seen> seen) {
     public FigureHint {
       seen = List.copyOf(seen);
@@ -104,6 +141,7 @@ public record CrossResult(
    * @param ratio median of depth over that of the neighbours
    * @param p how likely that would be by chance
    * @param q the least rate of false discoveries at which it would be called one
+   * @param rank its rank among the tests
    * @param seen some of the wells, in input order
    */
   public record SlipHint(
@@ -115,6 +153,7 @@ public record CrossResult(
       double ratio,
       double p,
       double q,
+      Rank rank,
       List<Seen> seen) {
     public SlipHint {
       seen = List.copyOf(seen);
@@ -138,8 +177,10 @@ public record CrossResult(
    * @param title title of the rule
    * @param share the share that falls short, of the records of which it could be told
    * @param othersShare the same share among all others
-   * @param p how likely that would be by chance
+   * @param between how much groups differ on it anyway, as a standard deviation of log odds
+   * @param p how likely that would be by chance, where groups differ so
    * @param q the least rate of false discoveries at which it would be called one
+   * @param rank its rank among the tests
    */
   public record RuleHint(
       By by,
@@ -149,8 +190,10 @@ public record CrossResult(
       String title,
       Share share,
       double othersShare,
+      double between,
       double p,
-      double q) {}
+      double q,
+      Rank rank) {}
 
   /**
    * A well unlike its neighbours.
@@ -159,7 +202,8 @@ public record CrossResult(
    * @param field what was measured
    * @param value in SI; of a water level, its height above the sea
    * @param median of the neighbours
-   * @param spread of the neighbours
+   * @param spread of the neighbours: 1.4826 times the median of their distances from the median
+   * @param believed the same, or a floor where it is less: what the score is reckoned with
    * @param neighbours how many
    * @param score spreads away
    */
@@ -169,6 +213,7 @@ public record CrossResult(
       double value,
       double median,
       double spread,
+      double believed,
       int neighbours,
       double score) {}
 
@@ -184,6 +229,8 @@ public record CrossResult(
    * @param isSmall whether there are too few records to say anything
    * @param p how likely a rate as far from the batch's is by chance; NaN where it is small
    * @param q the same over all groups that were tested; NaN where it is small
+   * @param spread by how much groups of this kind differ more than by chance, in variances
+   * @param rank its rank among the tests
    */
   public record GroupRate(
       String name,
@@ -193,5 +240,7 @@ public record CrossResult(
       double high,
       boolean isSmall,
       double p,
-      double q) {}
+      double q,
+      double spread,
+      Rank rank) {}
 }

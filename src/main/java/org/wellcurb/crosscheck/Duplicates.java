@@ -63,7 +63,8 @@ public final class Duplicates {
    * @param nearCopies groups of near copies, in input order, at most so many
    * @param nearCopyTotal how many groups there are
    * @param nearCopyRecords how many records are in them
-   * @param isCut whether so many forms are alike that copies may have been missed
+   * @param notCompared records that agree in a hash with more than they were laid beside: copies may
+   *     have been missed among them
    */
   public record Found(
       List<SameNumber> sameNumbers,
@@ -72,10 +73,15 @@ public final class Duplicates {
       List<NearCopy> nearCopies,
       long nearCopyTotal,
       long nearCopyRecords,
-      boolean isCut) {
+      long notCompared) {
     public Found {
       sameNumbers = List.copyOf(sameNumbers);
       nearCopies = List.copyOf(nearCopies);
+    }
+
+    /** Whether so many forms are alike that copies may have been missed. */
+    public boolean isCut() {
+      return notCompared > 0;
     }
   }
 
@@ -95,7 +101,7 @@ public final class Duplicates {
         near.shown(most),
         near.groups(),
         near.records(),
-        near.isCut());
+        near.notCompared());
   }
 
   private SameNumber described(int[] group) throws IOException {

@@ -29,7 +29,8 @@ final class FigureHints {
 
   /** Those that are great enough, and rare enough by chance; least q first. */
   static List<CrossResult.FigureHint> hints(
-      SurveyFile survey, List<Copying.Tried> tried, double[] q) throws IOException {
+      SurveyFile survey, List<Copying.Tried> tried, double[] q, CrossResult.Rank[] ranks)
+      throws IOException {
     Map<Copying.Tried, List<Seen>> marked = new HashMap<>();
     for (int i = 0; i < tried.size(); i++) {
       if (isHint(tried.get(i), q[i])) {
@@ -54,6 +55,7 @@ final class FigureHints {
                 each.othersShare(),
                 each.p(),
                 q[i],
+                ranks[i],
                 marked.getOrDefault(each, List.of())));
       }
     }

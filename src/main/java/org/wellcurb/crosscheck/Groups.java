@@ -91,7 +91,7 @@ final class Groups {
    *
    * @param q of all tests of the batch
    */
-  List<CrossResult.GroupRate> rates(CrossResult.By by, double[] q) {
+  List<CrossResult.GroupRate> rates(CrossResult.By by, double[] q, CrossResult.Rank[] ranks) {
     List<CrossResult.GroupRate> all = new ArrayList<>();
     int at = firstRate[by.ordinal()];
     for (Rates.Rate rate : rates.get(by.ordinal())) {
@@ -105,7 +105,10 @@ final class Groups {
               rate.high(),
               isSmall,
               rate.p(),
-              isSmall ? Double.NaN : q[at++]));
+              isSmall ? Double.NaN : q[at],
+              rate.spread(),
+              isSmall ? CrossResult.Rank.NONE : ranks[at]));
+      at += isSmall ? 0 : 1;
     }
     Comparator<CrossResult.GroupRate> byName = Comparator.comparing(CrossResult.GroupRate::name);
     all.sort(
@@ -116,9 +119,13 @@ final class Groups {
     return all;
   }
 
-  /** Tests tried on rules. */
-  long tests() {
-    return tried.size();
+  /** Tests tried, with those on figures and units. */
+  CrossResult.Tests tests(long figures, long units) {
+    List<Long> ofRates = new ArrayList<>();
+    for (List<Rates.Rate> each : rates) {
+      ofRates.add(each.stream().filter(rate -> !Double.isNaN(rate.p())).count());
+    }
+    return new CrossResult.Tests(figures, units, tried.size(), ofRates);
   }
 
   /** Groups with enough records that are not counted rule by rule. */
@@ -127,7 +134,7 @@ final class Groups {
   }
 
   /** Rules that groups fall short of far more often than all others, least q first. */
-  List<CrossResult.RuleHint> hints(double[] q) {
+  List<CrossResult.RuleHint> hints(double[] q, CrossResult.Rank[] ranks) {
     List<CrossResult.RuleHint> into = new ArrayList<>();
     for (int i = 0; i < tried.size(); i++) {
       RuleRates.Tried each = tried.get(i);
@@ -143,8 +150,10 @@ final class Groups {
                 pack.titles().get(each.rule()),
                 Share.of(each.fallsShort(), each.told()),
                 each.othersShare(),
+                each.between(),
                 each.p(),
-                own));
+                own,
+                ranks[firstRule + i]));
       }
     }
     into.sort(

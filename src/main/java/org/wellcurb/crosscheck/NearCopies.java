@@ -229,13 +229,14 @@ final class NearCopies {
   }
 
   /**
-   * Whether copies may have been missed: where many records share a hash and are not of one group,
-   * not all of them were laid beside one another.
+   * Records among which copies may have been missed: where many share a hash and are not of one
+   * group, not all of them were laid beside one another.
    */
-  boolean isCut() throws IOException {
+  long notCompared() throws IOException {
     if (isFull) {
-      return true;
+      return ids.capacity();
     }
+    BitSet left = new BitSet();
     IntBuffer hashes = survey.columns().ints(ids.capacity());
     for (int group = 0; group < HASHES.length; group++) {
       int[] wide = shared.get(group);
@@ -244,22 +245,34 @@ final class NearCopies {
       }
       Arrays.sort(wide);
       survey.ints(HASHES[group], hashes);
-      int[] met = new int[wide.length];
-      Arrays.fill(met, -1);
+      BitSet several = several(hashes, wide);
       for (int i = 0; i < hashes.capacity(); i++) {
         int at = Arrays.binarySearch(wide, hashes.get(i));
-        if (at >= 0
-            && met[at] >= 0
-            && ids.get(i) != ids.get(met[at])
-            && first(i) != first(met[at])) {
-          return true;
-        }
-        if (at >= 0) {
-          met[at] = i;
+        if (at >= 0 && several.get(at)) {
+          left.set(i);
         }
       }
     }
-    return false;
+    return left.cardinality();
+  }
+
+  /** Places of hashes whose records are of several groups. */
+  private BitSet several(IntBuffer hashes, int[] wide) {
+    BitSet several = new BitSet();
+    int[] met = new int[wide.length];
+    Arrays.fill(met, -1);
+    for (int i = 0; i < hashes.capacity(); i++) {
+      int at = Arrays.binarySearch(wide, hashes.get(i));
+      if (at < 0) {
+        continue;
+      }
+      boolean isOther = met[at] >= 0 && ids.get(i) != ids.get(met[at]);
+      if (isOther && first(i) != first(met[at])) {
+        several.set(at);
+      }
+      met[at] = i;
+    }
+    return several;
   }
 
   /** The first groups, in input order. */

@@ -46,6 +46,7 @@ record NeighbourHints(List<CrossResult.NeighbourHint> shown, long total, long co
               each.value(),
               each.median(),
               each.spread(),
+              each.believed(),
               each.neighbours(),
               each.score()));
     }

@@ -45,8 +45,9 @@ final class Neighbours {
    * @param value its value, in SI; for water levels its height above the sea
    * @param median of its neighbours
    * @param spread of its neighbours, comparable with a standard deviation
+   * @param believed the same, never less than a floor
    * @param neighbours how many
-   * @param score how many spreads away, never less than a floor for the spread
+   * @param score how many believed spreads away
    */
   record Unlike(
       int place,
@@ -54,6 +55,7 @@ final class Neighbours {
       double value,
       double median,
       double spread,
+      double believed,
       int neighbours,
       double score) {}
 
@@ -116,7 +118,8 @@ final class Neighbours {
       double believed = Math.max(spread, isShare ? floor * Math.abs(median) : floor);
       double score = Math.abs(own.get(at) - median) / believed;
       if (score > FAR) {
-        unlike.add(new Unlike(all.record(at), field, own.get(at), median, spread, count, score));
+        unlike.add(new Unlike(
+                all.record(at), field, own.get(at), median, spread, believed, count, score));
       }
     }
     if (!isTold(compared, away, lookedAt)) {

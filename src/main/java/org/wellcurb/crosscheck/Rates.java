@@ -41,8 +41,16 @@ final class Rates {
    * @param low lower limit of the funnel
    * @param high upper limit of the funnel
    * @param p how likely a share as far off is; NaN where the group is too small to be tested
+   * @param spread by how much groups differ more than by chance, in variances
    */
-  record Rate(int group, Share share, double expected, double low, double high, double p) {}
+  record Rate(
+      int group,
+      Share share,
+      double expected,
+      double low,
+      double high,
+      double p,
+      double spread) {}
 
   /**
    * Rates by group, most records first.
@@ -109,6 +117,7 @@ final class Rates {
         expected,
         Math.max(0, expected - half),
         Math.min(1, expected + half),
-        p);
+        p,
+        spread);
   }
 }

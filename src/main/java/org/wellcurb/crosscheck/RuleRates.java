@@ -16,24 +16,6 @@ final class RuleRates {
   /** Groups of one kind, the largest, that are counted rule by rule. */
   static final int MOST_GROUPS = 4000;
 
-  /** Fewest records of a group of which a rule could be told. */
-  static final int LEAST = 20;
-
-  /** Fewest records of all others of which it could be told. */
-  static final int LEAST_OTHERS = 60;
-
-  /** Fewest shortfalls. */
-  static final int LEAST_SHORT = 5;
-
-  /** By how much its share must be greater than that of all others, to be worth saying. */
-  static final double LEAST_MORE = 0.05;
-
-  /** How many times the share of all others it must be. */
-  static final double LEAST_RATIO = 2;
-
-  /** How many times the share of all others the lower end of its interval must be. */
-  static final double LEAST_SURE_RATIO = 1.5;
-
   /**
    * The most that groups are taken to differ anyway, as a standard deviation of log odds: where they
    * differ more, some of them are apart, and are said to be.
@@ -77,7 +59,7 @@ final class RuleRates {
       long[] largest = new long[size.length];
       int able = 0;
       for (int code = 0; code < size.length; code++) {
-        if (size[code] >= LEAST) {
+        if (size[code] >= RuleFloors.OF_GROUP) {
           largest[able++] = ((long) -size[code] << 32) | code;
         }
       }
@@ -232,27 +214,6 @@ final class RuleRates {
     return expected;
   }
 
-  /**
-   * How many of so many records must fall short to be said of a group, whatever p is.
-   *
-   * @param others share of all others
-   */
-  static int least(int of, double others) {
-    int hits = LEAST_SHORT;
-    while (hits < of && !isMarked(hits, of, others)) {
-      hits++;
-    }
-    return hits;
-  }
-
-  private static boolean isMarked(int hits, int of, double others) {
-    double share = (double) hits / of;
-    return hits >= LEAST_SHORT
-        && share - others >= LEAST_MORE
-        && share >= LEAST_RATIO * others
-        && Share.of(hits, of).lo() >= LEAST_SURE_RATIO * others;
-  }
-
   /** All tests on groups of one kind but one, which may be the records that name none. */
   List<Tried> tried(int kind, int but) {
     Groups groups = kinds.get(kind);
@@ -275,7 +236,7 @@ final class RuleRates {
   /** A rule that nothing falls short of needs no test. */
   private boolean isAble(Groups groups, int group, int r, int bit) {
     int own = groups.told(group, bit);
-    return own >= LEAST && told[r] - own >= LEAST_OTHERS && fallsShort[r] > 0;
+    return own >= RuleFloors.OF_GROUP && told[r] - own >= RuleFloors.OF_OTHERS && fallsShort[r] > 0;
   }
 
   private Tried test(Groups groups, int group, int r, int pack, double between) {
@@ -283,7 +244,7 @@ final class RuleRates {
     int own = groups.told(group, bit);
     int hits = groups.fallsShort(group, bit);
     double others = others(groups, group, r, bit);
-    boolean isMarked = isMarked(hits, own, others);
+    boolean isMarked = RuleFloors.isGreat(hits, own, others);
     double p = MixedTail.of(hits, own, others, between);
     return new Tried(
         groups.counted[group], pack, r - starts[pack], hits, own, others, between, p, isMarked);

@@ -34,6 +34,11 @@ final class SlipHints {
     return off;
   }
 
+  /** Tests tried. */
+  long tests() {
+    return (long) byContractor.tried().size() + byInput.tried().size();
+  }
+
   /** The p of one family of tests: those on figures first, then these. */
   double[] p(List<Copying.Tried> figures) {
     double[] p = new double[figures.size() + byContractor.tried().size() + byInput.tried().size()];
@@ -51,10 +56,11 @@ final class SlipHints {
   }
 
   /** Those that are great enough, and rare enough by chance; least q first. */
-  List<CrossResult.SlipHint> hints(double[] q, int from) throws IOException {
+  List<CrossResult.SlipHint> hints(double[] q, CrossResult.Rank[] ranks, int from)
+      throws IOException {
     List<CrossResult.SlipHint> hints = new ArrayList<>();
-    add(hints, byContractor, false, q, from);
-    add(hints, byInput, true, q, from + byContractor.tried().size());
+    add(hints, byContractor, false, q, ranks, from);
+    add(hints, byInput, true, q, ranks, from + byContractor.tried().size());
     hints.sort(
         Comparator.comparingDouble(CrossResult.SlipHint::q)
             .thenComparing(CrossResult.SlipHint::group));
@@ -62,7 +68,12 @@ final class SlipHints {
   }
 
   private void add(
-      List<CrossResult.SlipHint> into, UnitSlips.Found found, boolean isInput, double[] q, int from)
+      List<CrossResult.SlipHint> into,
+      UnitSlips.Found found,
+      boolean isInput,
+      double[] q,
+      CrossResult.Rank[] ranks,
+      int from)
       throws IOException {
     List<String> names = isInput ? survey.files() : survey.contractors();
     Map<Integer, List<Seen>> shallow = new HashMap<>();
@@ -101,6 +112,7 @@ final class SlipHints {
                 each.ratio(),
                 each.p(),
                 q[from + i],
+                ranks[from + i],
                 seen));
       }
     }

@@ -1,6 +1,7 @@
 package org.wellcurb.crosscheck;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -21,6 +22,42 @@ final class TestPool {
     families.add(family);
     size += family.length;
     return size - family.length;
+  }
+
+  /** The ranks of all tests, in the order in which they were added. */
+  CrossResult.Rank[] ranks() {
+    double[] all = new double[size];
+    int at = 0;
+    for (double[] family : families) {
+      System.arraycopy(family, 0, all, at, family.length);
+      at += family.length;
+    }
+    Arrays.sort(all);
+    CrossResult.Rank[] ranks = new CrossResult.Rank[size];
+    at = 0;
+    for (double[] family : families) {
+      double[] sorted = family.clone();
+      Arrays.sort(sorted);
+      for (double p : family) {
+        ranks[at++] = new CrossResult.Rank(rank(all, p), rank(sorted, p));
+      }
+    }
+    return ranks;
+  }
+
+  /** How many are not greater. */
+  private static int rank(double[] sorted, double p) {
+    int low = 0;
+    int high = sorted.length;
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (sorted[middle] <= p) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
   }
 
   /** The q of all tests, in the order in which they were added. */

@@ -1,11 +1,14 @@
 package org.wellcurb.report;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import org.wellcurb.crosscheck.Copying;
 import org.wellcurb.crosscheck.CrossResult;
 import org.wellcurb.crosscheck.Duplicates;
 import org.wellcurb.crosscheck.Field;
+import org.wellcurb.crosscheck.RuleFloors;
 import org.wellcurb.crosscheck.Seen;
 import org.wellcurb.crosscheck.Share;
 import org.wellcurb.quantity.Unit;
@@ -37,13 +40,15 @@ final class CrossMaker {
 
   CrossPage page() {
     List<CrossPage.Part> parts = new ArrayList<>();
-    sameNumbers(parts);
-    nearCopies(parts);
+    // What an auditor acts on first comes first; long lists of forms come last.
+    slips(parts);
     figures(parts);
     rules(parts);
-    nearLimits(parts);
-    slips(parts);
     neighbours(parts);
+    nearLimits(parts);
+    sameNumbers(parts);
+    nearCopies(parts);
+    nothing(parts);
     List<CrossPage.Table> tables = new ArrayList<>();
     table(
         tables,
@@ -58,12 +63,22 @@ final class CrossMaker {
 
   private void add(
       List<CrossPage.Part> parts, String title, String lead, List<String> sentences, long total) {
+    add(parts, title, words.say(lead), "", sentences, total);
+  }
+
+  private void add(
+      List<CrossPage.Part> parts,
+      String title,
+      String lead,
+      String more,
+      List<String> sentences,
+      long total) {
     if (!sentences.isEmpty()) {
       String cut =
           sentences.size() < total
               ? words.say("cut", sentences.size(), total, Outputs.CROSSCHECK_JSON)
               : "";
-      parts.add(new CrossPage.Part(words.say(title), words.say(lead), sentences, cut));
+      parts.add(new CrossPage.Part(words.say(title), lead, more, sentences, cut));
     }
   }
 
@@ -88,9 +103,11 @@ final class CrossMaker {
       sentences.add(nearCopy(near));
     }
     if (found.isCut()) {
-      sentences.add(words.say("cross.near.cut"));
+      sentences.add(words.say("cross.near.cut", found.notCompared()));
     }
-    add(parts, "cross.near", "cross.near.lead", sentences, found.nearCopyTotal());
+    long total = found.nearCopyTotal() + (found.isCut() ? 1 : 0);
+    String more = words.say("cross.near.more");
+    add(parts, "cross.near", words.say("cross.near.lead"), more, sentences, total);
   }
 
   private String nearCopy(Duplicates.NearCopy near) {
@@ -167,7 +184,59 @@ final class CrossMaker {
     if (result.groupsLeftOut() > 0) {
       sentences.add(words.say("cross.rules.cut", result.groupsLeftOut()));
     }
-    add(parts, "cross.rules", "cross.rules.lead", sentences, result.rulesTotal());
+    add(parts, "cross.rules", rulesLead(), "", sentences, result.rulesTotal());
+  }
+
+  private String rulesLead() {
+    return words.say(
+        "cross.rules.lead",
+        RuleFloors.OF_GROUP,
+        RuleFloors.OF_OTHERS,
+        RuleFloors.SHORT,
+        number(RuleFloors.RATIO),
+        percent(RuleFloors.MORE),
+        number(RuleFloors.SURE_RATIO),
+        RuleFloors.least(20, RuleFloors.MORE),
+        RuleFloors.least(100, RuleFloors.MORE),
+        RuleFloors.least(500, RuleFloors.MORE));
+  }
+
+  /** What was looked for and did not stand out: silence says nothing of whether anyone looked. */
+  private void nothing(List<CrossPage.Part> parts) {
+    List<String> sentences = new ArrayList<>();
+    CrossResult.Tests tried = result.tried();
+    if (result.slips().isEmpty()) {
+      tested(sentences, "cross.slips", tried.units());
+    }
+    if (result.figures().isEmpty()) {
+      tested(sentences, "cross.figures", tried.figures());
+    }
+    if (result.rulesTotal() == 0) {
+      tested(sentences, "cross.rules", tried.rules());
+      if (tried.rules() > 0) {
+        sentences.add(rulesLead());
+      }
+    }
+    if (result.unlikeTotal() == 0) {
+      sentences.add(
+          result.comparedWells() == 0
+              ? words.say("cross.none.untested", words.say("cross.unlike"))
+              : words.say("cross.none.wells", words.say("cross.unlike"), result.comparedWells()));
+    }
+    if (result.duplicates().sameNumberTotal() == 0) {
+      sentences.add(words.say("cross.none.records", words.say("cross.same"), result.records()));
+    }
+    if (result.duplicates().nearCopyTotal() == 0 && !result.duplicates().isCut()) {
+      sentences.add(words.say("cross.none.records", words.say("cross.near"), result.records()));
+    }
+    add(parts, "cross.none.title", "cross.none.lead", sentences, sentences.size());
+  }
+
+  private void tested(List<String> sentences, String what, long tests) {
+    sentences.add(
+        tests == 0
+            ? words.say("cross.none.untested", words.say(what))
+            : words.count("cross.none.tests", tests, words.say(what)));
   }
 
   private void nearLimits(List<CrossPage.Part> parts) {
@@ -211,9 +280,24 @@ final class CrossMaker {
               measured(hint.field(), hint.value()),
               measured(hint.field(), hint.median()),
               hint.neighbours(),
-              number(hint.score())));
+              number(hint.score()),
+              spread(hint)));
     }
     add(parts, "cross.unlike", "cross.unlike.lead", sentences, result.unlikeTotal());
+  }
+
+  /** A spread in the unit of the figure; of a yield the factor that it stands for. */
+  private String spread(CrossResult.NeighbourHint hint) {
+    return hint.field() == Field.YIELD
+        ? words.say("cross.unlike.factor", number(Math.pow(10, hint.believed())))
+        : rounded(hint.believed());
+  }
+
+  /** A length to two figures. */
+  private String rounded(double metres) {
+    Unit unit = isMetric ? Units.METRE : Units.FOOT;
+    BigDecimal figure = BigDecimal.valueOf(metres / unit.factor());
+    return amounts.amount(figure.round(new MathContext(2)).doubleValue(), unit);
   }
 
   private static String measured(Field field) {

@@ -14,10 +14,12 @@ public record CrossPage(List<Part> parts, List<Table> tables) {
    *
    * @param title what was looked for
    * @param lead what it can say, and what it cannot
+   * @param more how exactly it was looked; empty where the lead says it all
    * @param sentences what was found
    * @param cut what was cut, as a sentence; empty if nothing was
    */
-  public record Part(String title, String lead, List<String> sentences, String cut) {}
+  public record Part(
+      String title, String lead, String more, List<String> sentences, String cut) {}
 
   /** Rates by one kind of group. */
   public record Table(String id, String title, String column, List<Row> rows) {}

@@ -9,6 +9,7 @@ import org.wellcurb.crosscheck.Alike;
 import org.wellcurb.crosscheck.Copying;
 import org.wellcurb.crosscheck.CrossResult;
 import org.wellcurb.crosscheck.Duplicates;
+import org.wellcurb.crosscheck.RuleFloors;
 import org.wellcurb.crosscheck.Seen;
 import org.wellcurb.crosscheck.Share;
 
@@ -26,6 +27,7 @@ public final class CrosscheckJson {
       json.writeNumberField("namesLeftOut", result.unnamed());
       JsonText.number(json, "falseDiscoveryRate", CrossResult.ACCEPTED);
       json.writeNumberField("tests", result.tests());
+      tests(json, result);
       sameNumbers(json, view);
       nearCopies(json, view);
       figures(json, view);
@@ -41,6 +43,27 @@ public final class CrosscheckJson {
       json.writeEndObject();
       json.writeRaw('\n');
     }
+  }
+
+  private static void tests(JsonGenerator json, CrossResult result) throws IOException {
+    CrossResult.Tests tried = result.tried();
+    json.writeObjectFieldStart("testsByKind");
+    json.writeNumberField("figuresAndUnits", tried.figures() + tried.units());
+    json.writeNumberField("rules", tried.rules());
+    for (CrossResult.By by : CrossResult.By.values()) {
+      String kind = by.name().toLowerCase(Locale.ROOT) + "Rates";
+      json.writeNumberField(kind, tried.rates().get(by.ordinal()));
+    }
+    json.writeEndObject();
+    json.writeStringField(
+        "aboutQ",
+        "q is the least of p times tests over rank, over this test and all of a greater p; the"
+            + " greater of that over all tests and that over those of its kind.");
+  }
+
+  private static void rank(JsonGenerator json, CrossResult.Rank rank) throws IOException {
+    json.writeNumberField("rankOfAll", rank.ofAll());
+    json.writeNumberField("rankOfKind", rank.ofKind());
   }
 
   private static void seen(JsonGenerator json, CrossView view, Seen seen) throws IOException {
@@ -104,6 +127,7 @@ public final class CrosscheckJson {
     json.writeNumberField("leastEqual", Alike.LEAST_EQUAL);
     JsonText.number(json, "mostByChance", Alike.MOST_BY_CHANCE);
     json.writeBooleanField("searchCut", found.isCut());
+    json.writeNumberField("notAllCompared", found.notCompared());
     json.writeArrayFieldStart("shown");
     for (Duplicates.NearCopy near : found.nearCopies()) {
       json.writeStartObject();
@@ -133,6 +157,7 @@ public final class CrosscheckJson {
       JsonText.number(json, "othersShare", hint.othersShare());
       JsonText.number(json, "p", hint.p());
       JsonText.number(json, "q", hint.q());
+      rank(json, hint.rank());
       seen(json, view, hint.seen());
       json.writeEndObject();
     }
@@ -150,6 +175,7 @@ public final class CrosscheckJson {
       JsonText.number(json, "ratio", hint.ratio());
       JsonText.number(json, "p", hint.p());
       JsonText.number(json, "q", hint.q());
+      rank(json, hint.rank());
       seen(json, view, hint.seen());
       json.writeEndObject();
     }
@@ -169,6 +195,7 @@ public final class CrosscheckJson {
       JsonText.number(json, "value", hint.value());
       JsonText.number(json, "median", hint.median());
       JsonText.number(json, "spread", hint.spread());
+      JsonText.number(json, "believedSpread", hint.believed());
       json.writeNumberField("neighbours", hint.neighbours());
       JsonText.number(json, "score", hint.score());
       json.writeEndObject();
@@ -181,6 +208,12 @@ public final class CrosscheckJson {
     json.writeObjectFieldStart("rulesByGroup");
     json.writeNumberField("tests", result.rulesTests());
     json.writeNumberField("groupsLeftOut", result.groupsLeftOut());
+    json.writeNumberField("leastOfGroup", RuleFloors.OF_GROUP);
+    json.writeNumberField("leastOfOthers", RuleFloors.OF_OTHERS);
+    json.writeNumberField("leastShort", RuleFloors.SHORT);
+    JsonText.number(json, "leastMore", RuleFloors.MORE);
+    JsonText.number(json, "leastRatio", RuleFloors.RATIO);
+    JsonText.number(json, "leastRatioOfLow", RuleFloors.SURE_RATIO);
     json.writeNumberField("total", result.rulesTotal());
     json.writeArrayFieldStart("shown");
     for (CrossResult.RuleHint hint : result.rules()) {
@@ -190,8 +223,10 @@ public final class CrosscheckJson {
       json.writeStringField("rule", hint.rule());
       share(json, hint.share());
       JsonText.number(json, "othersShare", hint.othersShare());
+      JsonText.number(json, "between", hint.between());
       JsonText.number(json, "p", hint.p());
       JsonText.number(json, "q", hint.q());
+      rank(json, hint.rank());
       json.writeEndObject();
     }
     json.writeEndArray();
@@ -238,8 +273,12 @@ public final class CrosscheckJson {
       JsonText.number(json, "funnelLow", rate.low());
       JsonText.number(json, "funnelHigh", rate.high());
       json.writeBooleanField("small", rate.isSmall());
+      JsonText.number(json, "spread", rate.spread());
       JsonText.number(json, "p", rate.p());
       JsonText.number(json, "q", rate.q());
+      if (!rate.isSmall()) {
+        rank(json, rate.rank());
+      }
       json.writeEndObject();
     }
     json.writeEndArray();

@@ -20,6 +20,9 @@ import org.wellcurb.screening.Tally;
  */
 public record RuleCount(
     String pack, String rule, String title, String kind, Share share, long near) {
+  /** Rules with most such shortfalls that are always said. */
+  private static final int ALWAYS = 5;
+
   /** Fewest shortfalls near a limit that are worth saying. */
   static final int LEAST_NEAR = 5;
 
@@ -55,11 +58,21 @@ public record RuleCount(
     return counts;
   }
 
-  /** Those whose shortfalls are often within a hair of the limit, most first. */
+  /**
+   * Those with most shortfalls within a hair of the limit, most first; after the first few only
+   * those of which many are.
+   */
   static List<RuleCount> near(List<RuleCount> counts) {
-    return counts.stream()
-        .filter(count -> count.near() >= Math.max(LEAST_NEAR, LEAST_SHARE * count.share().hits()))
-        .sorted(MOST_NEAR_FIRST)
-        .toList();
+    List<RuleCount> near =
+        counts.stream().filter(count -> count.near() > 0).sorted(MOST_NEAR_FIRST).toList();
+    List<RuleCount> shown = new ArrayList<>();
+    for (int i = 0; i < near.size(); i++) {
+      RuleCount count = near.get(i);
+      boolean isMany = count.near() >= Math.max(LEAST_NEAR, LEAST_SHARE * count.share().hits());
+      if (i < ALWAYS || isMany) {
+        shown.add(count);
+      }
+    }
+    return shown;
   }
 }

@@ -6,6 +6,7 @@
 <#list v.cross.parts as c>
 <h3>${c.title}</h3>
 <p class="soft">${c.lead}</p>
+<#if c.more?has_content><details><summary>${t("cross.more.how")} <@l.unprinted /></summary><p class="soft">${c.more}</p></details></#if>
 <#if c.cut?has_content><p class="cut">${c.cut}</p></#if>
 <ul><#list c.sentences as s><li>${s}</li></#list></ul>
 </#list>

@@ -170,7 +170,7 @@ class FrenchPagesTest {
   }
 
   private static String raw(Words words, String key) {
-    Object[] places = new Object[8];
+    Object[] places = new Object[12];
     for (int i = 0; i < places.length; i++) {
       places[i] = "{" + i + "}";
     }

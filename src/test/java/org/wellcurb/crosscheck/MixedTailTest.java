@@ -61,9 +61,9 @@ class MixedTailTest {
 
   @Test
   void theFewestThatAreSaidAreTwiceAndFivePointsMore() {
-    assertEquals(5, RuleRates.least(20, 0.05));
-    assertEquals(13, RuleRates.least(100, 0.05));
-    assertEquals(50, RuleRates.least(500, 0.05));
-    assertEquals(29, RuleRates.least(217, 0.063));
+    assertEquals(5, RuleFloors.least(20, 0.05));
+    assertEquals(13, RuleFloors.least(100, 0.05));
+    assertEquals(50, RuleFloors.least(500, 0.05));
+    assertEquals(29, RuleFloors.least(217, 0.063));
   }
 }

@@ -11,6 +11,8 @@ import org.wellcurb.crosscheck.Share;
 
 /** What a whole batch might show, one of each. */
 public final class Crosses {
+  private static final CrossResult.Rank RANK = new CrossResult.Rank(2, 1);
+
   private Crosses() {}
 
   public static CrossView view() {
@@ -33,7 +35,7 @@ public final class Crosses {
                     new Duplicates.NearCopy(12, List.of(a, b), 31, List.of())),
                 4,
                 28,
-                true),
+                12),
             List.of(
                 figure(Copying.Kind.REPEATED, 40),
                 figure(Copying.Kind.ROUND, Double.NaN),
@@ -44,27 +46,26 @@ public final class Crosses {
                 rule(CrossResult.By.ZONE, "hill"),
                 rule(CrossResult.By.YEAR, "2004")),
             3,
-            40,
             1,
             List.of(
                 new CrossResult.SlipHint(
-                    "D-2", false, 18, Share.of(18, 20), 12, 0.31, 1e-9, 1e-7, List.of(a, b)),
+                    "D-2", false, 18, Share.of(18, 20), 12, 0.31, 1e-9, 1e-7, RANK, List.of(a, b)),
                 new CrossResult.SlipHint(
-                    "old.csv", true, 18, Share.of(18, 20), 12, 3.3, 1e-9, 1e-7, List.of(b))),
-            90,
+                    "old.csv", true, 18, Share.of(18, 20), 12, 3.3, 1e-9, 1e-7, RANK, List.of(b))),
+            new CrossResult.Tests(20, 10, 40, List.of(10L, 5L, 5L)),
             List.of(
-                new CrossResult.NeighbourHint(a, Field.DEPTH, 300, 60, 4, 8, 40),
-                new CrossResult.NeighbourHint(a, Field.STATIC_LEVEL, 12, 60, 1, 6, 48),
-                new CrossResult.NeighbourHint(b, Field.YIELD, 0.2, -1, 0.1, 8, 12)),
+                new CrossResult.NeighbourHint(a, Field.DEPTH, 300, 60, 4, 6, 8, 40),
+                new CrossResult.NeighbourHint(a, Field.STATIC_LEVEL, 12, 60, 0.2, 1, 6, 48),
+                new CrossResult.NeighbourHint(b, Field.YIELD, 0.2, -1, 0.1, 0.1, 8, 12)),
             5,
             200,
             List.of(
-                new CrossResult.GroupRate("D-1", Share.of(5, 50), 0.11, 0, 0.3, false, 0.5, 0.7),
+                new CrossResult.GroupRate("D-1", Share.of(5, 50), 0.11, 0, 0.3, false, 0.5, 0.7, 1.2, RANK),
                 new CrossResult.GroupRate(
-                    "D-2", Share.of(25, 50), 0.2, 0.1, 0.4, false, 1e-6, 1e-5),
-                new CrossResult.GroupRate("D-3", Share.of(1, 50), 0.2, 0.1, 0.4, false, 1e-6, 1e-5),
+                    "D-2", Share.of(25, 50), 0.2, 0.1, 0.4, false, 1e-6, 1e-5, 1.2, RANK),
+                new CrossResult.GroupRate("D-3", Share.of(1, 50), 0.2, 0.1, 0.4, false, 1e-6, 1e-5, 1.2, RANK),
                 new CrossResult.GroupRate(
-                    "", Share.of(1, 5), 0.2, 0, 0.7, true, Double.NaN, Double.NaN)),
+                    "", Share.of(1, 5), 0.2, 0, 0.7, true, Double.NaN, Double.NaN, 1.2, CrossResult.Rank.NONE)),
             List.of(),
             List.of()),
         List.of(
@@ -77,7 +78,7 @@ public final class Crosses {
 
   private static CrossResult.RuleHint rule(CrossResult.By by, String group) {
     return new CrossResult.RuleHint(
-        by, group, "demo", "relief", "The relief valve opens", Share.of(20, 50), 0.1, 1e-6, 1e-4);
+        by, group, "demo", "relief", "The relief valve opens", Share.of(20, 50), 0.1, 0.2, 1e-6, 1e-4, RANK);
   }
 
   private static CrossResult.FigureHint figure(Copying.Kind kind, double figure) {
@@ -93,6 +94,7 @@ public final class Crosses {
         0.04,
         1e-6,
         1e-4,
+        RANK,
         List.of(new Seen("forms.csv", 2, 0)));
   }
 }
