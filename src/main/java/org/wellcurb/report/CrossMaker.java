@@ -14,6 +14,7 @@ import org.wellcurb.crosscheck.Share;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.Units;
 import org.wellcurb.report.words.Amounts;
+import org.wellcurb.report.words.Language;
 import org.wellcurb.report.words.Numerals;
 import org.wellcurb.report.words.UnitsShown;
 import org.wellcurb.report.words.Words;
@@ -172,7 +173,7 @@ final class CrossMaker {
           words.say(
               "cross.rules.line",
               words.say(group, hint.group()),
-              style.own(hint.title()),
+              title(hint.title()),
               share(hint.share()),
               percent(hint.othersShare()),
               q(hint.q())));
@@ -246,7 +247,7 @@ final class CrossMaker {
       sentences.add(
           words.say(
               "cross.hair.line",
-              style.own(rule.title()),
+              title(rule.title()),
               rule.near(),
               rule.share().hits(),
               rule.pack()));
@@ -353,6 +354,13 @@ final class CrossMaker {
         rate.share().share() > rate.expected() ? "cross.rates.more" : "cross.rates.less",
         expected,
         q(rate.q()));
+  }
+
+  /** A title in the words of the page; in quotes where the pack has them in its own only. */
+  private String title(String title) {
+    String own = style.own(title);
+    boolean isForeign = words.language() != Language.EN && own.equals(title);
+    return isForeign ? words.say("quoted", title) : own;
   }
 
   private static <T> List<T> first(List<T> all) {
