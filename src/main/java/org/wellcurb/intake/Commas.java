@@ -13,13 +13,17 @@ import org.wellcurb.record.CellStyle;
  * only the other.
  */
 final class Commas {
-  private static final Pattern DECIMAL =
-      Pattern.compile("[-+]?(\\d+,(\\d{1,2}|\\d{4,})|0,\\d+|\\d{1,3}(\\.\\d{3})+,\\d+)");
-  private static final Pattern THOUSANDS =
-      Pattern.compile("[-+]?[1-9]\\d{0,2}((,\\d{3})+\\.\\d+|(,\\d{3}){2,})");
+  /** A unit, or a mark for one, behind the number: {@code 28,7 m}, {@code 6,5"}. */
+  private static final String UNIT = "( ?[\\p{L}'\"\u00B0\u2032\u2033%][\\p{L}/%'.\u00B2\u00B3]{0,9})?";
 
-  private static final Pattern POINT = Pattern.compile("[-+]?\\d+\\.\\d+");
-  private static final Pattern THREE = Pattern.compile("[-+]?[1-9]\\d{0,2}\\.\\d{3}");
+  private static final Pattern DECIMAL =
+      Pattern.compile(
+          "[-+]?(\\d+,(\\d{1,2}|\\d{4,})|0,\\d+|\\d{1,3}(\\.\\d{3})+,\\d+)" + UNIT);
+  private static final Pattern THOUSANDS =
+      Pattern.compile("[-+]?[1-9]\\d{0,2}((,\\d{3})+\\.\\d+|(,\\d{3}){2,})" + UNIT);
+
+  private static final Pattern POINT = Pattern.compile("[-+]?\\d+\\.\\d+" + UNIT);
+  private static final Pattern THREE = Pattern.compile("[-+]?[1-9]\\d{0,2}\\.\\d{3}" + UNIT);
 
   private final boolean part;
   private final boolean sheet;
@@ -41,21 +45,23 @@ final class Commas {
     Comma comma = style.comma();
     if (comma == Comma.EITHER) {
       comma = part ? Comma.THOUSANDS : ofColumn(column);
+      comma = comma == Comma.EITHER && !thousandPoint(column).isEmpty() ? Comma.NEITHER : comma;
     }
     return style.withComma(sheet && comma == Comma.DECIMAL ? Comma.STORED : comma);
   }
 
   /**
    * A number of a column whose point may part thousands ({@code 1.250}), as all its points may, and
-   * as commas are decimal in other columns; empty if there is none.
+   * as commas are decimal in other columns; empty if there is none. In a workbook a point is
+   * mostly that of a number as it is stored.
    */
   String thousandPoint(int column) {
     String found = "";
-    for (List<String> row : part ? List.<List<String>>of() : rows) {
+    for (List<String> row : part || sheet ? List.<List<String>>of() : rows) {
       String cell = column < row.size() ? HeaderKey.strip(row.get(column)) : "";
       if (THREE.matcher(cell).matches()) {
         found = found.isEmpty() ? cell : found;
-      } else if (cell.indexOf(',') >= 0 || POINT.matcher(cell).matches()) {
+      } else if (POINT.matcher(cell).matches()) {
         return "";
       }
     }

@@ -122,16 +122,16 @@ final class LayoutReader {
       Target target = step.target();
       String figure = step.columns.length > 1 ? "" : commas.thousandPoint(step.column());
       if (target.entry().kind().isAmount()
-          && target.style().comma() == Comma.EITHER
+          && target.style().comma() == Comma.NEITHER
           && !figure.isEmpty()) {
         notes.add(
             "figures such as "
                 + figure
                 + " in column "
                 + header(step.column())
-                + " were read with a decimal point, though other columns have decimal commas; where"
-                + " the point parts thousands, export them without it, or let the header map set"
-                + " comma to decimal, which leaves them unknown");
+                + " were not read: other columns have decimal commas, so that the point may part"
+                + " thousands; where it is a decimal point, let the header map set comma to"
+                + " thousands for the column, else export it without the point");
       }
     }
   }

@@ -9,6 +9,12 @@ public enum Comma {
    * 1,250} nothing tells, so it is not read. Where something else parts the cells.
    */
   EITHER,
+
+  /**
+   * The same, and the point is no surer: in {@code 1.250} it may part thousands, as commas are
+   * decimal signs beside it. Neither {@code 1,250} nor {@code 1.250} is read.
+   */
+  NEITHER,
   /** A decimal comma, {@code 1.250,5}: where the header map or the column settles it. */
   DECIMAL,
   /**

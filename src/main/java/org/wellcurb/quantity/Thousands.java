@@ -58,7 +58,7 @@ final class Thousands {
     if (points > 1) {
       return comma == Comma.THOUSANDS || !isGrouped(text, '.') ? "" : text.replace(".", "");
     }
-    boolean unclear = comma.isDecimal() && isGrouped(text, '.');
+    boolean unclear = (comma.isDecimal() || comma == Comma.NEITHER) && isGrouped(text, '.');
     return unclear ? "" : text;
   }
 
@@ -69,7 +69,7 @@ final class Thousands {
     }
     return switch (comma) {
       case THOUSANDS -> grouped ? text.replace(",", "") : "";
-      case EITHER -> grouped ? "" : text.replace(',', '.');
+      case EITHER, NEITHER -> grouped ? "" : text.replace(',', '.');
       case DECIMAL, STORED -> text.replace(',', '.');
     };
   }

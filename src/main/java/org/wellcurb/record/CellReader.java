@@ -219,7 +219,7 @@ public final class CellReader {
 
   private static int salt(EntryReading reading, @Nullable Unit bare, CellStyle style) {
     int unit = bare == null ? 127 : bare.id();
-    return (reading.index() << 9) | (unit << 2) | style.comma().ordinal();
+    return (reading.index() << 10) | (unit << 3) | style.comma().ordinal();
   }
 
   /** Reads the text in full; what was made of it, if that is an amount by itself. */

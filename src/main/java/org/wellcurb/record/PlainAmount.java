@@ -29,7 +29,10 @@ final class PlainAmount {
     if (end == from || !number.read(source, from, end)) {
       return false;
     }
-    boolean decimal = style.comma() == Comma.DECIMAL || (style.comma() == Comma.STORED && end < to);
+    boolean decimal =
+        style.comma() == Comma.DECIMAL
+            || style.comma() == Comma.NEITHER
+            || (style.comma() == Comma.STORED && end < to);
     if (decimal && number.places() == 3) {
       return false;
     }

@@ -481,4 +481,27 @@ class RealTablesTest {
     assertEquals("30.0000", told(mapped(columns, "NO;DEPTH_M\nA;30\n").get(0), "well.depth"));
     assertEquals("31.5000", told(mapped(columns, "NO|TIEFE\nA|31,5\n").get(0), "well.depth"));
   }
+
+  @Test
+  void aPointBeforeThreeDigitsIsNotSureAmongDecimalCommas() throws Exception {
+    String columns =
+        "{'column':'TANK','entry':'setback.septic_tank','unit':'ft'},"
+            + "{'column':'LVL','entry':'water.static_level','unit':'ft'}";
+    String text = "NO;TANK;LVL\nA;1.250;12,5\nB;90;14,5\nC;1.250 ft;8\nD;1,049;9\n";
+    List<WellRecord> records = mapped(columns, text);
+    assertEquals("unknown AMBIGUOUS_COMMA", told(records.get(0), "setback.septic_tank"));
+    assertEquals(shown(90 * FOOT), told(records.get(1), "setback.septic_tank"));
+    assertEquals("unknown AMBIGUOUS_COMMA", told(records.get(2), "setback.septic_tank"));
+    assertEquals("unknown AMBIGUOUS_COMMA", told(records.get(3), "setback.septic_tank"));
+    // A comma before a unit says what commas are in its column.
+    String united = "NO;TANK;LVL\nA;1.250;12\nB;28,7 m;14\nC;1,049;8\n";
+    records = mapped(columns, united);
+    assertEquals("unknown AMBIGUOUS_COMMA", told(records.get(0), "setback.septic_tank"));
+    assertEquals(shown(1.049 * FOOT), told(records.get(2), "setback.septic_tank"));
+    // Where no comma is a decimal one, or the map says what the point is, it is read.
+    records = mapped(columns, text.replace("12,5", "12.5").replace("14,5", "14"));
+    assertEquals(shown(1.25 * FOOT), told(records.get(0), "setback.septic_tank"));
+    records = mapped(columns.replace("'ft'},{", "'ft','comma':'thousands'},{"), text);
+    assertEquals(shown(1.25 * FOOT), told(records.get(0), "setback.septic_tank"));
+  }
 }
