@@ -1,11 +1,14 @@
 package org.wellcurb.batch;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.wellcurb.intake.ChunkTally;
+import org.wellcurb.intake.CodeCounts;
 import org.wellcurb.intake.Column;
 import org.wellcurb.quantity.Note;
 import org.wellcurb.quantity.Unit;
@@ -13,6 +16,7 @@ import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.quantity.Units;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
+import org.wellcurb.report.CodeLine;
 import org.wellcurb.report.ColumnDoubt;
 import org.wellcurb.report.ColumnLine;
 
@@ -104,6 +108,7 @@ final class ColumnCounts {
                         0,
                         Map.of(),
                         Map.of(),
+                        List.of(),
                         List.of())));
     return lines;
   }
@@ -129,7 +134,23 @@ final class ColumnCounts {
         cells.cells(column, ChunkTally.UNREADABLE),
         units(column, cells),
         notes(column, cells),
-        doubts);
+        doubts,
+        codes(column, cells));
+  }
+
+  /** Codes, those met most often first, then as met. */
+  private static List<CodeLine> codes(int column, ChunkTally cells) {
+    @Nullable CodeCounts counts = cells.codes(column);
+    if (counts == null) {
+      return List.of();
+    }
+    List<CodeLine> codes = new ArrayList<>();
+    counts.met().forEach(met -> codes.add(new CodeLine(met.written(), met.read(), met.cells())));
+    codes.sort(Comparator.comparingLong(code -> -code.cells()));
+    if (counts.more() > 0) {
+      codes.add(new CodeLine("", "", counts.more()));
+    }
+    return codes;
   }
 
   /** Units in which values were written; nothing where all were in one. */

@@ -41,11 +41,14 @@ final class Doubts {
     if (seen.nines() > 1 && seen.nines() * ONE_IN_MANY >= given) {
       doubts.add(new ColumnDoubt("nines", seen.nines(), List.of(mostCommon(seen.ninesTexts()))));
     }
-    if (seen.zeros() >= FEW && seen.zeros() * ONE_IN >= given) {
+    boolean manyZeros = seen.zeros() >= FEW && seen.zeros() * ONE_IN >= given;
+    if (manyZeros || (seen.zeros() > 1 && seen.areZerosFar())) {
       doubts.add(new ColumnDoubt("zeros", seen.zeros(), List.of()));
     }
     if (seen.changesUnit()) {
       doubts.add(new ColumnDoubt("unit_changes", 0, List.of()));
+    } else if (seen.mixesUnits()) {
+      doubts.add(new ColumnDoubt("units_mixed", 0, List.of()));
     }
     if (seen.depths() >= ENOUGH && seen.roundedDepths() * 10 >= seen.depths() * 8) {
       doubts.add(
@@ -56,6 +59,9 @@ final class Doubts {
     }
     if (seen.yearDays() > 0) {
       doubts.add(new ColumnDoubt("year_days", seen.yearDays(), List.of(seen.yearDay())));
+    }
+    if (seen.dayNumbers() > 0) {
+      doubts.add(new ColumnDoubt("day_numbers", seen.dayNumbers(), List.of(seen.dayNumber())));
     }
     if (seen.dayFirst() > 0 && seen.monthFirst() > 0) {
       long fewer = Math.min(seen.dayFirst(), seen.monthFirst());

@@ -23,6 +23,10 @@ final class InputCounts {
   private final List<String> notes = new ArrayList<>();
   private final List<Column> columns = new ArrayList<>();
   private final boolean isJson;
+
+  /** True if it was set aside whole. */
+  private final boolean isWhole;
+
   private @Nullable ChunkTally cells;
   private long screened;
   private long setAside;
@@ -32,6 +36,7 @@ final class InputCounts {
     this.file = source.file();
     isJson = source instanceof JsonSource;
     SetAside unusable = source.unusable();
+    isWhole = unusable != null;
     if (unusable != null) {
       format = "not read";
       notes.add("Set aside whole: " + unusable.reason() + ".");
@@ -91,7 +96,17 @@ final class InputCounts {
               + " the header map name it.");
     }
     return new InputLine(
-        file, format, sha256, screened + setAside, screened, setAside, notes, lines());
+        file,
+        format,
+        sha256,
+        screened + setAside,
+        screened,
+        setAside,
+        cells == null ? 0 : cells.rowsJoined(),
+        cells == null ? 0 : cells.records() + cells.rowsJoined(),
+        isWhole || (cells != null && cells.isBrokenOff()),
+        notes,
+        lines());
   }
 
   private List<ColumnLine> lines() {

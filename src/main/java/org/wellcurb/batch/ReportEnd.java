@@ -89,6 +89,7 @@ final class ReportEnd {
     List<InputLine> lines = merged.inputs.lines(inputs, hashes);
     int columns = lines.stream().mapToInt(line -> line.columns().size()).sum();
     findCuts(sheets, lines.size(), columns);
+    cuts.note(Cap.TROUBLES_ON_PAGE, BatchView.columnsInTrouble(lines));
     SinceCounts since = since();
     CrossView cross = crosscheck(tallies);
     BatchView view = view(tallies, sheets, notices, lines, cross, since);

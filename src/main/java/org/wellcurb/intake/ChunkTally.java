@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Note;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.Units;
+import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.WellRecord;
 
 /**
@@ -30,6 +31,7 @@ public final class ChunkTally {
   private static final int STATES = 5;
   private static final int NOTES = Note.values().length;
   private static final int UNITS = Units.all().size();
+  private static final boolean[] WORDS = words();
 
   private final int columns;
   private final long[] states;
@@ -39,6 +41,7 @@ public final class ChunkTally {
   private final long[] ofMap;
   private final long[] differing;
   private final @Nullable ColumnDoubts[] doubts;
+  private final @Nullable CodeCounts[] codes;
   private final Map<String, Long> unknown = new TreeMap<>(Inputs.CODE_POINTS);
   private long moreUnknown;
   private long records;
@@ -59,6 +62,14 @@ public final class ChunkTally {
     this.ofMap = new long[columns];
     this.differing = new long[columns];
     this.doubts = new @Nullable ColumnDoubts[columns];
+    this.codes = new @Nullable CodeCounts[columns];
+  }
+
+  private static boolean[] words() {
+    Catalogue catalogue = Catalogue.standard();
+    boolean[] words = new boolean[catalogue.size()];
+    catalogue.entries().forEach(entry -> words[entry.index()] = CodeCounts.isWord(entry));
+    return words;
   }
 
   /** Rows that became records. */
@@ -144,6 +155,11 @@ public final class ChunkTally {
     return doubts[column];
   }
 
+  /** The codes of a column; null if none was counted. */
+  public @Nullable CodeCounts codes(int column) {
+    return codes[column];
+  }
+
   /** How often each name of a JSON record was met that no entry has. */
   public Map<String, Long> unknownNames() {
     return Collections.unmodifiableMap(unknown);
@@ -182,6 +198,10 @@ public final class ChunkTally {
       ColumnDoubts later = other.doubts[i];
       if (later != null) {
         doubtsOf(i).add(later);
+      }
+      CodeCounts more = other.codes[i];
+      if (more != null) {
+        codesOf(i).add(more);
       }
     }
   }
@@ -223,6 +243,9 @@ public final class ChunkTally {
   void cell(int column, WellRecord record, int entry) {
     counted(column, record, entry);
     doubtsOf(column).see(record, entry);
+    if (CodeCounts.counts(record, entry, WORDS[entry])) {
+      codesOf(column).see(record, entry);
+    }
   }
 
   /** The same of a cell that fills no entry of its own, whose plausible range nobody knows. */
@@ -270,6 +293,15 @@ public final class ChunkTally {
     if (of == null) {
       of = new ColumnDoubts();
       doubts[column] = of;
+    }
+    return of;
+  }
+
+  private CodeCounts codesOf(int column) {
+    CodeCounts of = codes[column];
+    if (of == null) {
+      of = new CodeCounts();
+      codes[column] = of;
     }
     return of;
   }

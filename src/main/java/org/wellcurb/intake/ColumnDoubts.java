@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.wellcurb.quantity.Unit;
+import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.quantity.Units;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
@@ -41,7 +42,15 @@ public final class ColumnDoubts {
   /** Depths and levels, which people round: each in feet or metres. */
   private static final boolean[] DEPTHS = new boolean[KINDS.length];
 
+  /** Lengths that are given in feet or metres: what may be in the other of the two. */
+  private static final boolean[] LONG = new boolean[KINDS.length];
+
   private static final double ROUND = 5;
+
+  /** So many figures show where they lie, and these may differ by this factor. */
+  private static final long ENOUGH = 20;
+
+  private static final double NEAR = 8;
 
   /** For each unit the rounded step in SI; 0 for one that no depth is in. */
   private static final double[] STEPS = new double[Units.all().size()];
@@ -57,11 +66,16 @@ public final class ColumnDoubts {
       LEAST[i] = entry.plausible().lo();
       MOST[i] = entry.plausible().hi();
       DEPTHS[i] = entry.datum().isMovable();
+      LONG[i] = Units.FOOT.equals(entry.unit(UnitSystem.US));
     }
   }
 
   private final Map<String, Long> beyond = new TreeMap<>(Inputs.CODE_POINTS);
   private final Sizes sizes = new Sizes();
+  private final Heaps heaps = new Heaps();
+  private long figures;
+  private double least = Double.POSITIVE_INFINITY;
+  private double most;
   private final Map<String, Long> ninesTexts = new TreeMap<>(Inputs.CODE_POINTS);
   private long nines;
   private long depths;
@@ -71,6 +85,8 @@ public final class ColumnDoubts {
   private long emptyDays;
   private long yearDays;
   private String yearDay = "";
+  private long dayNumbers;
+  private String dayNumber = "";
   private long dayFirst;
   private long monthFirst;
 
@@ -93,13 +109,26 @@ public final class ColumnDoubts {
     } else if (lo == 0 && hi == 0) {
       zeros += USUAL_ZEROS[entry] ? 0 : 1;
     } else if (lo == hi) {
-      sizes.add(lo);
+      size(lo, entry);
       if (DEPTHS[entry]) {
         depth(lo, record.unitId(entry));
       }
       if (record.isNines(entry)) {
         nines++;
         count(ninesTexts, record.written(entry), 1);
+      }
+    }
+  }
+
+  private void size(double si, int entry) {
+    double size = Math.abs(si);
+    figures++;
+    least = Math.min(least, size);
+    most = Math.max(most, size);
+    if (si > 0) {
+      sizes.add(si);
+      if (LONG[entry]) {
+        heaps.add(si);
       }
     }
   }
@@ -120,6 +149,9 @@ public final class ColumnDoubts {
   }
 
   private void date(WellRecord record, int entry) {
+    if (record.state(entry) == WellRecord.UNREADABLE) {
+      dayNumber(record.written(entry));
+    }
     if (record.isPoint(entry)) {
       day(record, entry, record.lo(entry));
     }
@@ -128,6 +160,14 @@ public final class ColumnDoubts {
       int second = record.writtenFigures(entry, 1);
       dayFirst += first > 12 && second >= 1 && second <= 12 ? 1 : 0;
       monthFirst += first <= 12 && second > 12 && second <= 31 ? 1 : 0;
+    }
+  }
+
+  /** Numbers that a spreadsheet has for days of 1927 to 2064. */
+  private void dayNumber(String text) {
+    boolean five = text.length() == 5 && text.chars().allMatch(c -> c >= '0' && c <= '9');
+    if (five && text.compareTo("10000") >= 0 && text.compareTo("60000") < 0) {
+      dayNumber = dayNumbers++ == 0 ? text : dayNumber;
     }
   }
 
@@ -145,6 +185,8 @@ public final class ColumnDoubts {
   void add(ColumnDoubts later) {
     yearDay = yearDays == 0 ? later.yearDay : yearDay;
     yearDays += later.yearDays;
+    dayNumber = dayNumbers == 0 ? later.dayNumber : dayNumber;
+    dayNumbers += later.dayNumbers;
     beyondCount += later.beyondCount;
     later.beyond.forEach((text, times) -> count(beyond, text, times));
     nines += later.nines;
@@ -156,6 +198,10 @@ public final class ColumnDoubts {
     dayFirst += later.dayFirst;
     monthFirst += later.monthFirst;
     sizes.add(later.sizes);
+    heaps.add(later.heaps);
+    figures += later.figures;
+    least = Math.min(least, later.least);
+    most = Math.max(most, later.most);
   }
 
   /** Amounts beyond the plausible range of the entry. */
@@ -193,6 +239,11 @@ public final class ColumnDoubts {
     return zeros;
   }
 
+  /** True if all other figures lie far from zero and near one another. */
+  public boolean areZerosFar() {
+    return figures >= ENOUGH && least * NEAR > most;
+  }
+
   /** Days that are the first of some program's calendar. */
   public long emptyDays() {
     return emptyDays;
@@ -208,6 +259,16 @@ public final class ColumnDoubts {
     return yearDay;
   }
 
+  /** Cells that are no dates, and numbers by which a spreadsheet counts days. */
+  public long dayNumbers() {
+    return dayNumbers;
+  }
+
+  /** The first such number. */
+  public String dayNumber() {
+    return dayNumber;
+  }
+
   /** Dates of figures that can only have the day first. */
   public long dayFirst() {
     return dayFirst;
@@ -221,5 +282,10 @@ public final class ColumnDoubts {
   /** True if the figures are about 3.28 times as large, or as small, from some row on. */
   public boolean changesUnit() {
     return sizes.changeByFeet();
+  }
+
+  /** True if some figures are about 3.28 times as large as the others, whatever their rows. */
+  public boolean mixesUnits() {
+    return heaps.areFeetAndMetres();
   }
 }

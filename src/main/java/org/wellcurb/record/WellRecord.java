@@ -178,6 +178,33 @@ public final class WellRecord {
         : "";
   }
 
+  /** A hash of what stands in the source, the same wherever it lies: see {@link #hash}. */
+  public int writtenHash(int entry) {
+    String kept = written[entry];
+    if (kept != null) {
+      byte[] bytes = kept.getBytes(java.nio.charset.StandardCharsets.UTF_8);
+      return hash(bytes, 0, bytes.length);
+    }
+    return hash(source, from[entry], to[entry]);
+  }
+
+  /** A hash of UTF-8 bytes. */
+  public static int hash(byte[] bytes, int from, int to) {
+    int hash = 1;
+    for (int i = from; i < to; i++) {
+      hash = 31 * hash + bytes[i];
+    }
+    return hash ^ (hash >>> 15);
+  }
+
+  /** True if what stands in the source is this text, as UTF-8. */
+  public boolean isWrittenAs(int entry, byte[] text) {
+    String kept = written[entry];
+    return kept == null
+        ? Arrays.equals(source, from[entry], to[entry], text, 0, text.length)
+        : Arrays.equals(kept.getBytes(java.nio.charset.StandardCharsets.UTF_8), text);
+  }
+
   /**
    * One of the first two numbers of a date of figures that begins with the day or the month, such
    * as {@code 03/25/2001}; -1 where something else is written.

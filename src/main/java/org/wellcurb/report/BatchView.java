@@ -78,4 +78,9 @@ public record BatchView(
     cuts = List.copyOf(cuts);
     files = List.copyOf(files);
   }
+
+  /** How many columns were not read, or perhaps not as they were meant. */
+  public static int columnsInTrouble(List<InputLine> inputs) {
+    return ReadingTrouble.of(inputs).size();
+  }
 }

@@ -23,6 +23,8 @@ public enum Cap {
   INPUTS_ON_PAGE(200, "run.json"),
   /** Columns of inputs that the batch page describes. */
   COLUMNS_ON_PAGE(2000, "run.json"),
+  /** Columns that the batch page names as not read as they were meant. */
+  TROUBLES_ON_PAGE(30, "run.json"),
   /** Findings in one correction notice. */
   FINDINGS_IN_NOTICE(500, "findings.csv"),
   /** Outcomes that change, listed in a rehearsal. */

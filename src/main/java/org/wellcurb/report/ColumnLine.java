@@ -7,7 +7,7 @@ import java.util.Map;
 
 /**
  * How one column of an input was read: what was understood of it, and what became of each of its
- * cells. The five counts add up to the records made of the input.
+ * cells. The five counts add up to {@link InputLine#rowsCounted}.
  *
  * @param name its header as written; for JSON the name
  * @param entry key of the entry that it fills; empty if it fills none
@@ -21,6 +21,7 @@ import java.util.Map;
  * @param units values by the unit they were written in, where there is more than one
  * @param notes cells of which this was said, by key of the bundle
  * @param doubts what makes one doubt that it was read as it was meant
+ * @param codes its codes, or the texts among its figures that are none, those met most often first
  */
 public record ColumnLine(
     String name,
@@ -34,11 +35,13 @@ public record ColumnLine(
     long unreadable,
     Map<String, Long> units,
     Map<String, Long> notes,
-    List<ColumnDoubt> doubts) {
+    List<ColumnDoubt> doubts,
+    List<CodeLine> codes) {
 
   public ColumnLine {
     units = Collections.unmodifiableMap(new LinkedHashMap<>(units));
     doubts = List.copyOf(doubts);
+    codes = List.copyOf(codes);
     notes = Collections.unmodifiableMap(new LinkedHashMap<>(notes));
   }
 }

@@ -25,17 +25,21 @@ final class IndexMaker {
 
   /** Records that cannot wait which the first step names; the others stand first in the list. */
   private static final int NOW_NAMED = 12;
+  /** Files and columns that a step names. */
+  private static final int NAMED = 3;
 
   private final BatchView batch;
   private final PageStyle style;
   private final Words words;
   private final RuleWords ruleWords;
+  private final List<ReadingTrouble> troubles;
 
   IndexMaker(BatchView batch, PageStyle style) {
     this.batch = batch;
     this.style = style;
     words = Words.in(style.language());
     ruleWords = new RuleWords(words);
+    troubles = ReadingTrouble.of(batch.inputs());
   }
 
   IndexView index() {
@@ -56,6 +60,10 @@ final class IndexMaker {
         cuts(),
         outcomes(),
         kinds(),
+        troubles.stream()
+            .limit(Cap.TROUBLES_ON_PAGE.most())
+            .map(trouble -> trouble.fully(words, areOfOneInput()))
+            .toList(),
         ReadingPart.of(batch.inputs(), words),
         maps(),
         cross(),
@@ -157,6 +165,7 @@ final class IndexMaker {
         steps.add(Step.to(RECORDS, words.count("batch.first.now.more", now.size() - named.size())));
       }
     }
+    steps.addAll(reading());
     if (batch.withDeficiency() > 0) {
       steps.add(
           Step.to(
@@ -191,6 +200,35 @@ final class IndexMaker {
       steps.add(Step.of(words.say("batch.first.nothing")));
     }
     return steps;
+  }
+
+  /** True if all such columns are of one file, which then need not be named. */
+  private boolean areOfOneInput() {
+    return troubles.stream().map(trouble -> trouble.input().file()).distinct().count() == 1;
+  }
+
+  /** What was not read, or not as it was meant: of it findings say nothing, or what is not so. */
+  private List<Step> reading() {
+    List<Step> steps = new ArrayList<>();
+    List<String> cut =
+        batch.inputs().stream().filter(InputLine::isCut).map(InputLine::file).toList();
+    if (!cut.isEmpty()) {
+      steps.add(Step.to("#reading", words.count("batch.first.cut", cut.size(), some(cut))));
+    }
+    if (!troubles.isEmpty()) {
+      List<String> columns =
+          troubles.stream().map(trouble -> trouble.briefly(words, areOfOneInput())).toList();
+      steps.add(
+          Step.to(
+              "#troubles", words.count("batch.first.reading", columns.size(), some(columns))));
+    }
+    return steps;
+  }
+
+  private String some(List<String> all) {
+    String named = String.join(", ", all.subList(0, Math.min(NAMED, all.size())));
+    int more = all.size() - NAMED;
+    return more > 0 ? words.count("and.more", more, named) : named;
   }
 
   private List<SourceLine> sources() {

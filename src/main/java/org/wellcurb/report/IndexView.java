@@ -21,6 +21,7 @@ import org.wellcurb.report.drawing.Drawing;
  * @param cuts what each cap cut, as a sentence, by its name
  * @param outcomes outcomes of all rules on all records, by key of the bundle
  * @param kinds findings by key of the bundle
+ * @param troubles columns that were not read as they were meant, as sentences
  * @param reading how the columns of each input were read
  * @param maps where records stand; empty where none gives a position
  * @param cross what only the whole batch shows; null where it was not asked for
@@ -40,6 +41,7 @@ public record IndexView(
     Map<String, String> cuts,
     Map<String, Long> outcomes,
     Map<String, Long> kinds,
+    List<String> troubles,
     List<ReadingPart> reading,
     List<Drawing> maps,
     @Nullable CrossPage cross,

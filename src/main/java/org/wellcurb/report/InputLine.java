@@ -11,6 +11,10 @@ import java.util.List;
  * @param rowsRead rows met, those set aside included
  * @param screened rows screened
  * @param setAside rows set aside
+ * @param joined rows that went into the record of another row
+ * @param rowsCounted rows whose cells the counts of each column add up to: those that were screened
+ *     or joined, and those that no pack judges
+ * @param isCut true if it could not be read to its end, or not at all
  * @param notes whole sentences: columns that no entry names with the nearest key, two headers for
  *     one entry, what was decided about encoding
  * @param columns what was understood of each column, and what became of its cells
@@ -22,6 +26,9 @@ public record InputLine(
     long rowsRead,
     long screened,
     long setAside,
+    long joined,
+    long rowsCounted,
+    boolean isCut,
     List<String> notes,
     List<ColumnLine> columns) {
 

@@ -13,6 +13,9 @@ import org.wellcurb.report.words.Words;
  * @param rows its columns
  */
 public record ReadingPart(String file, String summary, List<Row> rows) {
+  /** Codes of each sort that are shown; run.json holds more. */
+  private static final int CODES = 8;
+
   /**
    * One column.
    *
@@ -36,7 +39,14 @@ public record ReadingPart(String file, String summary, List<Row> rows) {
         }
       }
       if (!rows.isEmpty()) {
-        String summary = words.say("reading.columns", input.file(), input.columns().size(), known);
+        String summary =
+            words.say(
+                "reading.columns",
+                input.file(),
+                input.columns().size(),
+                known,
+                input.rowsCounted(),
+                input.setAside());
         parts.add(new ReadingPart(input.file(), summary, rows));
       }
     }
@@ -44,6 +54,16 @@ public record ReadingPart(String file, String summary, List<Row> rows) {
   }
 
   private static Row row(ColumnLine column, Words words) {
+    List<String> notes = notes(column, words);
+    for (ColumnDoubt doubt : column.doubts()) {
+      notes.add(said(doubt, words));
+    }
+    String what = column.entry().isEmpty() ? "" : words.entry(column.entry());
+    return new Row(column, what, notes);
+  }
+
+  /** What is to be said of the cells of a column, beside doubts. */
+  static List<String> notes(ColumnLine column, Words words) {
     List<String> notes = new ArrayList<>();
     if (column.entry().isEmpty() && column.said().isEmpty()) {
       notes.add(words.say("reading.kept"));
@@ -56,13 +76,52 @@ public record ReadingPart(String file, String summary, List<Row> rows) {
     for (Map.Entry<String, Long> note : column.notes().entrySet()) {
       notes.add(words.say("reading.note", note.getValue(), words.say(note.getKey())));
     }
-    for (ColumnDoubt doubt : column.doubts()) {
-      List<Object> said = new ArrayList<>();
-      said.add(doubt.cells());
-      said.addAll(doubt.of());
-      notes.add(words.say("doubt." + doubt.kind(), said.toArray()));
+    codes("reading.codes", column.codes().stream().filter(CodeLine::isValue).toList(), words, notes);
+    codes(
+        "reading.no.value",
+        column.codes().stream()
+            .filter(code -> !code.isValue() && !code.isUnread() && !code.read().isEmpty())
+            .toList(),
+        words,
+        notes);
+    codes("reading.unread", column.codes().stream().filter(CodeLine::isUnread).toList(), words, notes);
+    column.codes().stream()
+        .filter(code -> code.read().isEmpty())
+        .forEach(code -> notes.add(words.say("reading.others", code.cells())));
+    return notes;
+  }
+
+  private static void codes(String key, List<CodeLine> codes, Words words, List<String> notes) {
+    if (codes.isEmpty()) {
+      return;
     }
-    String what = column.entry().isEmpty() ? "" : words.entry(column.entry());
-    return new Row(column, what, notes);
+    List<String> shown = new ArrayList<>();
+    for (CodeLine code : codes.subList(0, Math.min(CODES, codes.size()))) {
+      shown.add(said(code, words));
+    }
+    String all = String.join(", ", shown);
+    int more = codes.size() - shown.size();
+    notes.add(words.say(key, more > 0 ? words.count("and.more", more, all) : all));
+  }
+
+  private static String said(CodeLine code, Words words) {
+    String written = Cap.QUOTED_LETTERS.cut(code.written());
+    String read =
+        switch (code.read()) {
+          case "yes", "no" -> words.say(code.read());
+          default -> words.choice(code.read());
+        };
+    boolean same = written.equalsIgnoreCase(code.read()) || written.equalsIgnoreCase(read);
+    return code.isValue() && !same
+        ? words.say("reading.code", written, read, code.cells())
+        : words.say("reading.word", written, code.cells());
+  }
+
+  /** A doubt as a sentence. */
+  static String said(ColumnDoubt doubt, Words words) {
+    List<Object> said = new ArrayList<>();
+    said.add(doubt.cells());
+    said.addAll(doubt.of());
+    return words.say("doubt." + doubt.kind(), said.toArray());
   }
 }

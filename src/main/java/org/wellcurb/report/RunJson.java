@@ -94,6 +94,10 @@ public final class RunJson {
       json.writeNumberField("rowsRead", input.rowsRead());
       json.writeNumberField("screened", input.screened());
       json.writeNumberField("setAside", input.setAside());
+      if (input.joined() > 0) {
+        json.writeNumberField("joined", input.joined());
+      }
+      json.writeNumberField("rowsCounted", input.rowsCounted());
       json.writeArrayFieldStart("notes");
       for (String note : input.notes()) {
         json.writeString(note);
@@ -121,6 +125,22 @@ public final class RunJson {
       counts(json, "units", column.units());
       counts(json, "notes", column.notes());
       doubts(json, column.doubts());
+      codes(json, column.codes());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private static void codes(JsonGenerator json, List<CodeLine> codes) throws IOException {
+    if (codes.isEmpty()) {
+      return;
+    }
+    json.writeArrayFieldStart("codes");
+    for (CodeLine code : codes) {
+      json.writeStartObject();
+      text(json, "written", code.written());
+      text(json, "read", code.read());
+      json.writeNumberField("cells", code.cells());
       json.writeEndObject();
     }
     json.writeEndArray();

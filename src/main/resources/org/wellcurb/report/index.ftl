@@ -175,13 +175,14 @@
 <p>${t("reading.sum", b.rowsRead, b.screened, b.setAside)}</p>
 <@cut "INPUTS_ON_PAGE" />
 <#if b.inputs?has_content>
-<@l.table caption=t("reading.caption") id="list-inputs" list=true quiet=true columns=[t("col.file"), t("col.format"), t("batch.read"), t("batch.screened"), t("batch.aside"), t("col.note")]>
+<@l.table caption=t("reading.caption") id="list-inputs" list=true quiet=true columns=[t("col.file"), t("col.format"), t("batch.read"), t("batch.screened"), t("reading.joined"), t("batch.aside"), t("col.note")]>
 <#list b.inputs as i>
 <@l.row>
 <@l.head t("col.file")>${i.file}</@l.head>
 <@l.cell t("col.format")><@l.own i.format /></@l.cell>
 <@l.cell t("batch.read") "number">${i.rowsRead}</@l.cell>
 <@l.cell t("batch.screened") "number">${i.screened}</@l.cell>
+<@l.cell t("reading.joined") "number">${i.joined}</@l.cell>
 <@l.cell t("batch.aside") "number">${i.setAside}</@l.cell>
 <@l.cell t("col.note")><#list i.notes as note><@l.own note /><#sep><br></#list></@l.cell>
 </@l.row>

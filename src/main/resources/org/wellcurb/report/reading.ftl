@@ -1,4 +1,10 @@
 <#-- How each column was read, and what became of its cells. -->
+<#if v.troubles?has_content>
+<h3 id="troubles">${t("trouble.title")}</h3>
+<p>${t("trouble.lead")}</p>
+<@cut "TROUBLES_ON_PAGE" />
+<ul><#list v.troubles as trouble><li>${trouble}</li></#list></ul>
+</#if>
 <#if v.reading?has_content>
 <p>${t("reading.columns.lead")}</p>
 <@cut "COLUMNS_ON_PAGE" />

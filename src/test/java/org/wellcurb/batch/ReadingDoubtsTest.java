@@ -88,6 +88,99 @@ class ReadingDoubtsTest {
   }
 
   @Test
+  void elevationsInFeetAndMetresRowByRowAreSeen() throws Exception {
+    long seed = 1719;
+    Random random = new Random(seed);
+    IntFunction<String> mixed =
+        i -> Long.toString(Math.round((400 + random.nextInt(300)) * (i % 3 == 0 ? 0.3048 : 1)));
+    assertTrue(doubts("site.elevation [ft]", 300, mixed).containsKey("units mixed"), "" + seed);
+    assertTrue(page().contains("The figures lie in two heaps"));
+    IntFunction<String> even = i -> Integer.toString(400 + random.nextInt(300));
+    assertEquals(Map.of(), doubts("site.elevation [ft]", 300, even), "seed " + seed);
+    // Figures of two kinds of wells, and of two usual values, are no two units.
+    IntFunction<String> wide = i -> Integer.toString(i % 3 == 0 ? 20 + i % 40 : 90 + i % 300);
+    assertEquals(Map.of(), doubts("well.rock_depth [ft]", 300, wide));
+    IntFunction<String> usual = i -> i % 3 == 0 ? "30" : "100";
+    assertEquals(Map.of(), doubts("setback.property_line [ft]", 300, usual));
+    IntFunction<String> said = i -> i % 3 == 0 ? 150 + i % 60 + " m" : "" + (500 + i % 190);
+    assertEquals(Map.of(), doubts("site.elevation [ft]", 300, said));
+  }
+
+  @Test
+  void feetAboveAndMetresBelowAreSeenInElevationsToo() throws Exception {
+    IntFunction<String> cell =
+        i -> Long.toString(Math.round((600 + i * 7 % 190) * (i < 200 ? 1 : 0.3048)));
+    assertTrue(doubts("site.elevation [ft]", 400, cell).containsKey("unit changes"));
+  }
+
+  @Test
+  void fewZerosFarFromAllOtherFiguresAreSpokenOf() throws Exception {
+    assertEquals(
+        2,
+        doubts("site.elevation [ft]", 300, i -> i % 200 == 7 ? "0" : "" + (400 + i))
+            .get("zeros")
+            .path("cells")
+            .asInt());
+    assertEquals(
+        Map.of(), doubts("site.elevation [ft]", 300, i -> i % 200 == 7 ? "0" : "" + (3 + i)));
+  }
+
+  @Test
+  void levelsAboveTheGroundDoNotHideAChangeOfUnits() throws Exception {
+    IntFunction<String> cell =
+        i ->
+            i % 40 == 3
+                ? "-2"
+                : Long.toString(Math.round((120 + i * 7 % 60) * (i < 300 ? 1 : 0.3048)));
+    assertTrue(doubts("water.static_level [ft]", 600, cell).containsKey("unit changes"));
+    assertEquals(
+        Map.of(),
+        doubts("water.static_level [ft]", 600, i -> i % 40 == 3 ? "-2" : "" + (121 + i * 7 % 59)));
+  }
+
+  @Test
+  void daysThatASpreadsheetCountedAreNamed() throws Exception {
+    Map<String, JsonNode> found =
+        doubts("dates.completed", 20, i -> i < 3 ? "2011-04-" + (10 + i) : "4071" + i % 10);
+    assertEquals(17, found.get("day numbers").path("cells").asInt());
+    assertTrue(page().contains("(40713): let the header map set dayNumbers"));
+  }
+
+  @Test
+  void whatWasHardlyReadStandsBeforeAllFindings() throws Exception {
+    doubts("dates.completed", 20, i -> i < 3 ? "13/04/2011" : "05/04/201" + i % 10);
+    String first = page().substring(page().indexOf("id=\"first\""));
+    assertTrue(
+        first.replaceAll("<[^>]*>", "").contains("dates.completed (17 of 20 cells not read)"));
+    assertTrue(first.indexOf("#troubles") < first.indexOf("#records"), "before the records");
+    assertTrue(page().contains("Not read: 05/04/2013 (2), 05/04/2014 (2)"));
+    doubts("dates.completed", 20, i -> "2011-05-1" + i % 10);
+    assertTrue(!page().contains("#troubles"));
+    doubts("water.static_level [ft]", 60, i -> i % 6 == 1 ? "-999" : "4" + i % 10);
+    assertTrue(page().contains("water.static_level [ft] (10 figures that no well has)"));
+  }
+
+  @Test
+  void codesAreNamedWithWhatTheyWereTakenFor() throws Exception {
+    doubts("sample.coliform", 20, i -> i < 12 ? "nd" : i < 16 ? "detected" : i < 18 ? "unknown" : "9");
+    assertTrue(page().contains("Met: nd = absent (12), detected = present (4)."));
+    assertTrue(page().contains("Taken for no value: unknown (2)."));
+    assertTrue(page().contains("Not read: 9 (2)."));
+    JsonNode codes =
+        new ObjectMapper()
+            .readTree(dir.resolve("out/run.json").toFile())
+            .at("/inputs/0/columns/1/codes");
+    assertEquals("{\"written\":\"nd\",\"read\":\"absent\",\"cells\":12}", codes.get(0).toString());
+    assertEquals(4, codes.size());
+  }
+
+  @Test
+  void codesBeyondTheFirstAreCountedTogether() throws Exception {
+    doubts("well.aquifer", 100, i -> "zone " + i);
+    assertTrue(page().contains("Others, not counted one by one: 60 cells."));
+  }
+
+  @Test
   void daysThatProgramsWriteForNoDateAreNamed() throws Exception {
     Map<String, JsonNode> found =
         doubts("dates.completed", 20, i -> i < 3 ? "1900-01-01" : "2011-04-" + (10 + i));

@@ -79,6 +79,9 @@ public final class Batches {
                 records + 1,
                 records,
                 1,
+                0,
+                40,
+                false,
                 List.of(
                     "The column “pump.intake_dept” is no entry; the nearest is pump.intake_depth."),
                 List.of(
@@ -98,7 +101,10 @@ public final class Batches {
                             new ColumnDoubt("beyond", 2, List.of("99999, " + text)),
                             new ColumnDoubt("zeros", 12, List.of()),
                             new ColumnDoubt("unit_changes", 0, List.of()),
-                            new ColumnDoubt("unit_unsaid", 30, List.of("ft")))),
+                            new ColumnDoubt("unit_unsaid", 30, List.of("ft"))),
+                        List.of(
+                            new CodeLine("see log " + text, "unreadable", 2),
+                            new CodeLine("UNK", "unknown", 2))),
                     new ColumnLine(
                         text,
                         "",
@@ -111,8 +117,9 @@ public final class Batches {
                         0,
                         java.util.Map.of(),
                         java.util.Map.of(),
+                        List.of(),
                         List.of()))),
-            new InputLine("old.csv", "CSV", "cd", 1, 0, 1, List.of(), List.of())),
+            new InputLine("old.csv", "CSV", "cd", 1, 0, 1, 3, 3, true, List.of(), List.of())),
         List.of("readme.md"),
         maps(),
         Crosses.view(),

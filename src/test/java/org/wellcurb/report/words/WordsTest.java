@@ -223,6 +223,7 @@ final class WordsTest {
             "basis.",
             "note.",
             "doubt.",
+            "trouble.",
             "caution.",
             "first.",
             "said.");
