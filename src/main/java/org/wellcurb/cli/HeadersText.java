@@ -6,6 +6,7 @@ import java.util.Locale;
 import org.wellcurb.intake.ColumnGuess;
 import org.wellcurb.intake.ColumnSurvey;
 import org.wellcurb.intake.HeaderSurvey;
+import org.wellcurb.quantity.Bounds;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.record.Entry;
 
@@ -31,6 +32,24 @@ final class HeadersText {
             + survey.known()
             + " of them guessed");
     survey.notes().forEach(note -> lines.add("  " + note));
+    List<ColumnSurvey> commas = survey.withDecimalCommas();
+    if (!commas.isEmpty()) {
+      ColumnSurvey first = commas.get(0);
+      lines.add(
+          "  decimal commas in "
+              + commas.size()
+              + (commas.size() == 1 ? " column, " : " columns, such as ")
+              + first.name()
+              + " ("
+              + first.decimalComma()
+              + ")");
+    }
+    if (survey.columns().size() > Bounds.COLUMNS) {
+      lines.add(
+          "  screen reads at most "
+              + Bounds.COLUMNS
+              + " columns: leave some out of the export, or split it");
+    }
     List<String> blank = new ArrayList<>();
     for (int i = 0; i < survey.columns().size(); i++) {
       ColumnGuess guess = survey.columns().get(i);

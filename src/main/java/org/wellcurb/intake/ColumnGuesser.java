@@ -52,7 +52,7 @@ final class ColumnGuesser {
   /** Guesses of all columns; no entry is guessed twice. */
   List<ColumnGuess> guess(List<ColumnSurvey> columns) {
     List<HeaderWords> headers =
-        columns.stream().map(column -> HeaderWords.of(column.name())).toList();
+        columns.stream().map(column -> words(column)).toList();
     List<Match> matches = new ArrayList<>();
     for (int i = 0; i < headers.size(); i++) {
       for (Entry entry : catalogue.entries()) {
@@ -100,6 +100,20 @@ final class ColumnGuesser {
             catalogue, UnitColumns.beside(columns, PartColumns.joined(catalogue, guesses))));
   }
 
+  /** The words of its header; ON above dates means their day: {@code SAMPLED_ON}. */
+  private static HeaderWords words(ColumnSurvey column) {
+    HeaderWords header = HeaderWords.of(column.name());
+    int last = header.words().size() - 1;
+    boolean isOn =
+        last > 0 && header.words().get(last).equals("on") && column.dated() >= OF_KIND;
+    if (!isOn) {
+      return header;
+    }
+    List<String> words = new ArrayList<>(header.words().subList(0, last));
+    words.add("date");
+    return new HeaderWords(words, header.unit());
+  }
+
   /** A little for the entry that is usually in the unit of the header: no depth is in inches. */
   private static double usual(Entry entry, HeaderWords header) {
     Unit stated = header.unit();
@@ -112,14 +126,20 @@ final class ColumnGuesser {
 
   /** Words that say nothing alone: FROM may be that of a casing, a screen, a layer. */
   private static final Set<String> GENERAL =
-      Set.of("from", "to", "top", "bottom", "upper", "lower", "start", "end", "base", "date");
+      Set.of(
+          "from", "to", "top", "bottom", "upper", "lower", "start", "end", "base", "date");
+
+  /** Words that say little alone, unless a unit stands beside them: TANK_GAL is a volume. */
+  private static final Set<String> VAGUE =
+      Set.of("pump", "screen", "tank", "relief", "water", "well", "test", "motor");
 
   private static boolean tellsRowsApart(ColumnSurvey column) {
     return column.isAllDifferent() && column.filled() == column.rows();
   }
 
   private static boolean isGeneral(HeaderWords header) {
-    return header.words().size() == 1 && GENERAL.contains(header.words().get(0));
+    String only = header.words().size() == 1 ? header.words().get(0) : "";
+    return GENERAL.contains(only) || (header.unit() == null && VAGUE.contains(only));
   }
 
   private static boolean isWide(Entry entry) {
@@ -237,15 +257,28 @@ final class ColumnGuesser {
       case TEXT ->
           !isYesNo(column) && (entry.index() != 0 || column.filled() >= OF_KIND * column.rows());
       case CHOICE ->
-          !isYesNo(column) && (column.numeric() < OF_KIND || isCodes(column, MOST_CODES));
-      case YES_NO -> column.numeric() < OF_KIND || isCodes(column, 1);
+          !isYesNo(column)
+              && column.dated() < OF_KIND
+              && (column.numeric() < OF_KIND || isCodes(column, MOST_CODES));
+      case YES_NO ->
+          column.dated() < OF_KIND && (column.numeric() < OF_KIND || isCodes(column, 1));
       case DATE ->
           column.dated() >= OF_KIND
               || column.numeric() >= OF_KIND
               || (!hasDigits(column) && !isYesNo(column))
               || haveYears(column);
-      default -> column.dated() < OF_KIND && (column.numeric() >= OF_KIND || isSome(column));
+      default ->
+          column.dated() < OF_KIND
+              && (column.numeric() >= OF_KIND || isSome(column))
+              && (!entry.key().equals("sample.ph") || isWater(column));
     };
+  }
+
+  /** True for what water may have: PH above 1 and 3 are the phases of a motor. */
+  private static boolean isWater(ColumnSurvey column) {
+    double[] numbers = column.numbers();
+    long water = Arrays.stream(numbers).filter(n -> n > 4 && n < 11).count();
+    return water >= OF_KIND * numbers.length;
   }
 
   /** True for a few whole numbers, none above the greatest that a code is likely to be. */
@@ -307,8 +340,21 @@ final class ColumnGuesser {
     String why =
         column.filled() == 0
             ? "it is blank throughout, and its header is like no entry"
-            : "its header is like no entry of its kind";
+            : "its header is like no entry of its kind" + seen(column);
     return new ColumnGuess(column, null, WrittenGuess.NONE, why, List.of());
+  }
+
+  /** What its header and its cells say of how it is written, whatever it is. */
+  private static String seen(ColumnSurvey column) {
+    Unit unit = HeaderWords.of(column.name()).unit();
+    if (column.areDayNumbers()) {
+      return "; its numbers may be days as a spreadsheet counts them";
+    }
+    if (column.dated() >= OF_KIND) {
+      String order = column.dateOrder();
+      return order.isEmpty() ? "; dates" : "; dates, " + order;
+    }
+    return unit == null || column.numeric() < OF_KIND ? "" : "; " + unit.symbol() + " by its header";
   }
 
   private ColumnGuess described(

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.wellcurb.quantity.Comma;
 import org.wellcurb.quantity.PlainNumber;
@@ -26,8 +27,12 @@ public final class ColumnSurvey {
       Set.of("n/a", "na", "unknown", "not known", "?", "-", "none", "nil", "null", "n.d.", "nd");
 
   private static final Pattern UNSURE = Pattern.compile("[-\u2212]?[1-9]\\d{0,2},\\d{3}");
+  private static final Pattern DECIMAL = Pattern.compile("[-\u2212]?\\d+,(\\d{1,2}|\\d{4,})");
   private static final Pattern THOUSANDS =
       Pattern.compile("[-\u2212]?\\d{1,3}(,\\d{3})+(\\.\\d+)?");
+
+  private static final Pattern FRACTION =
+      Pattern.compile("(?:(\\d{1,4})[ -])?(\\d{1,2})/(2|4|8|16|32|64)");
 
   /** Texts of a column that are counted one by one. */
   private static final int MOST_TEXTS = 2000;
@@ -85,7 +90,7 @@ public final class ColumnSurvey {
     if (isNumber(text)) {
       number(isNegative(text) ? -plain.value() : plain.value());
     } else if (!date(text)) {
-      amount(text);
+      mixed(text);
       years += NAMED_MONTH.matcher(text).find() ? 1 : 0;
     }
   }
@@ -95,7 +100,7 @@ public final class ColumnSurvey {
     if (text.indexOf(',') < 0) {
       return plain.read(text, from, text.length());
     }
-    if (UNSURE.matcher(text).matches() && comma == Comma.EITHER) {
+    if (UNSURE.matcher(text).matches() && (comma == Comma.EITHER || comma == Comma.NEITHER)) {
       unsureCommas++;
     }
     String point =
@@ -119,6 +124,18 @@ public final class ColumnSurvey {
       numbers = Arrays.copyOf(numbers, 2 * numberCount);
     }
     numbers[numberCount++] = value;
+  }
+
+  /** A mixed number or a fraction, {@code 10 1/8}; else perhaps an amount. */
+  private void mixed(String text) {
+    Matcher fraction = FRACTION.matcher(text);
+    if (fraction.matches()) {
+      String whole = fraction.group(1) == null ? "0" : fraction.group(1);
+      double below = Double.parseDouble(fraction.group(3));
+      number(Double.parseDouble(whole) + Double.parseDouble(fraction.group(2)) / below);
+    } else {
+      amount(text);
+    }
   }
 
   /** A number with a unit behind it. */
@@ -181,6 +198,14 @@ public final class ColumnSurvey {
       value = 10 * value + digit;
     }
     return value;
+  }
+
+  /** A number of it with a decimal comma; empty where it has none. */
+  public String decimalComma() {
+    return texts.keySet().stream()
+        .filter(text -> DECIMAL.matcher(text).matches())
+        .findFirst()
+        .orElse("");
   }
 
   /** What a comma means in its numbers. */
@@ -286,6 +311,14 @@ public final class ColumnSurvey {
       return "";
     }
     return dayFirst > 0 ? "day first" : "month first";
+  }
+
+  /** True for days of some year of the last hundred, as spreadsheets number them from 1900. */
+  boolean areDayNumbers() {
+    double[] days = numbers();
+    return days.length * 2L >= filled
+        && days.length > 0
+        && Arrays.stream(days).allMatch(n -> n == Math.rint(n) && n > 9000 && n < 60000);
   }
 
   boolean hasTwoDigitYears() {

@@ -73,7 +73,7 @@ final class GuessSettings {
     if (entry.kind() == Kind.DATE) {
       dates = column.dateOrder();
       pivot = column.hasTwoDigitYears() ? PIVOT : 0;
-      areDays = areDayNumbers();
+      areDays = column.areDayNumbers();
       if (areDays) {
         why.append("; its numbers are days as a spreadsheet counts them from 1900");
       }
@@ -85,8 +85,8 @@ final class GuessSettings {
       if (!column.thousandPoint().isEmpty()) {
         doubts.add(
             column.thousandPoint()
-                + " may be in thousands, as other columns have decimal commas: then export it without"
-                + " the point, or set comma to decimal, which leaves it unknown");
+                + " may be in thousands, as other columns have decimal commas, and is not read: set"
+                + " comma to thousands where the point is a decimal one, else export it without");
       }
       if (column.unsureCommas() > 0) {
         doubts.add(
@@ -99,14 +99,6 @@ final class GuessSettings {
     WrittenGuess written =
         new WrittenGuess(unit, isUnitUnsaid, "", dates, pivot, areDays, unknown, words);
     return new ColumnGuess(column, entry, written, why.toString(), doubts);
-  }
-
-  /** Days of some year of the last hundred, as spreadsheets number them from 1900. */
-  private boolean areDayNumbers() {
-    double[] numbers = column.numbers();
-    return numbers.length * 2L >= column.filled()
-        && numbers.length > 0
-        && Arrays.stream(numbers).allMatch(n -> n == Math.rint(n) && n > 9000 && n < 60000);
   }
 
   private void dateDoubts(String dates) {

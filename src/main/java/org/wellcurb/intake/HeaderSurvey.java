@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
+import org.wellcurb.quantity.Comma;
 import org.wellcurb.record.Catalogue;
 
 /**
@@ -48,6 +49,33 @@ public record HeaderSurvey(
     return columns.stream()
         .filter(column -> column.entry() != null || column.role() != ColumnGuess.Role.ENTRY)
         .count();
+  }
+
+  /** Columns whose numbers have decimal commas for sure. */
+  public List<ColumnSurvey> withDecimalCommas() {
+    return columns.stream()
+        .map(ColumnGuess::survey)
+        .filter(column -> column.comma().isDecimal() && column.numeric() >= 0.5)
+        .toList();
+  }
+
+  /** True where commas are decimal in several columns, and part thousands in none. */
+  boolean hasDecimalCommas() {
+    return withDecimalCommas().size() > 1
+        && columns.stream().noneMatch(column -> column.survey().comma() == Comma.THOUSANDS);
+  }
+
+  /** The order of the dates of all its columns, in words of a map; empty where they differ. */
+  String dateOrder() {
+    List<String> orders =
+        columns.stream()
+            .map(ColumnGuess::survey)
+            .filter(column -> column.dated() >= 0.5)
+            .map(ColumnSurvey::dateOrder)
+            .filter(order -> !order.isEmpty() && !order.equals("iso"))
+            .distinct()
+            .toList();
+    return orders.size() == 1 ? orders.get(0) : "";
   }
 
   /**

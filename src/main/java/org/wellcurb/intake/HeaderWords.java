@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.Units;
@@ -76,12 +77,32 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
           Map.entry("mtl", "material"),
           Map.entry("mthd", "method"),
           Map.entry("recd", "received"),
-          Map.entry("rcvd", "received"));
+          Map.entry("rcvd", "received"),
+          Map.entry("qty", "number"),
+          Map.entry("cnt", "number"),
+          Map.entry("sinker", "driller"),
+          Map.entry("fitter", "installer"),
+          Map.entry("trial", "test"),
+          Map.entry("seal", "grout"),
+          Map.entry("sealing", "grout"),
+          Map.entry("dp", "depth"),
+          Map.entry("wl", "level"),
+          Map.entry("prs", "pressure"),
+          Map.entry("pres", "pressure"),
+          Map.entry("vol", "volume"),
+          Map.entry("amps", "current"),
+          Map.entry("amp", "current"),
+          Map.entry("kind", "type"),
+          Map.entry("typ", "type"),
+          Map.entry("ty", "type"),
+          Map.entry("stuff", "material"),
+          Map.entry("how", "method"),
+          Map.entry("sz", "size"));
 
   /** Words that say nothing by themselves. */
   private static final Set<String> EMPTY =
       Set.of(
-          "of", "the", "in", "at", "is", "de", "du", "la", "below", "bgl", "bgs", "btoc", "toc",
+          "of", "the", "in", "is", "de", "du", "la", "below", "bgl", "bgs", "btoc", "toc",
           "bmp", "mp");
 
   /** What a depth is measured from stands behind its unit: {@code STATIC_M_BGL}. */
@@ -95,11 +116,15 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
   private static final Map<String, String> UNITS =
       Map.of("feet", "ft", "inches", "in", "inch", "in", "metres", "m", "meters", "m");
 
+  /** A pressure switch cuts in and out: no inches there. */
+  private static final Pattern CUT = Pattern.compile("(?i)\\bcut[ _.-]?(in|out)(?![A-Za-z])");
+
   static HeaderWords of(String header) {
     String plain =
         Normalizer.normalize(HeaderKey.strip(header), Normalizer.Form.NFD)
             .replaceAll("[\\p{M}'’.]", "")
             .replaceAll("(?<=[a-z]{2})(?=[A-Z])", " ");
+    plain = CUT.matcher(plain.replace('_', ' ')).replaceAll("cut$1");
     @Nullable Unit unit = bracketed(plain);
     List<String> parts = new ArrayList<>();
     for (String part : plain.split("[^A-Za-z0-9/]+", -1)) {
@@ -107,8 +132,9 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
         parts.add(part);
       }
     }
-    if (unit == null && parts.size() > 1) {
-      unit = unit(parts.get(parts.size() - 1));
+    String last = parts.isEmpty() ? "" : parts.get(parts.size() - 1);
+    if (unit == null && parts.size() > 1 && (!last.equalsIgnoreCase("a") || isAmperes(parts))) {
+      unit = unit(last);
     }
     int before = parts.size() - 2;
     if (unit == null
@@ -128,6 +154,14 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
       }
     }
     return new HeaderWords(words, unit);
+  }
+
+  /** Words beside which a lone A means amperes; elsewhere it may be a word: {@code CREPINE_A}. */
+  private static final Set<String> ELECTRIC =
+      Set.of("current", "courant", "amperage", "running", "motor", "moteur", "fl", "sf", "load");
+
+  private static boolean isAmperes(List<String> parts) {
+    return parts.stream().anyMatch(part -> ELECTRIC.contains(part.toLowerCase(Locale.ROOT)));
   }
 
   private static @Nullable Unit bracketed(String header) {

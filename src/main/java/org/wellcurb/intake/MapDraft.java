@@ -31,6 +31,12 @@ public final class MapDraft {
     if (!survey.sheet().isEmpty()) {
       map.putObject("table").put("sheet", survey.sheet());
     }
+    if (survey.hasDecimalCommas()) {
+      map.put("comma", "decimal");
+    }
+    if (!survey.dateOrder().isEmpty()) {
+      map.put("dates", survey.dateOrder());
+    }
     List<String> left = columns(survey, map);
     layers(survey, map);
     if (map.has("layers") && survey.layers().get(0).isOfRow()) {
@@ -44,7 +50,8 @@ public final class MapDraft {
       map.put(
           "$comment",
           map.path("$comment").asText()
-              + " No entry was found for these, which are kept with each record and reported: "
+              + " No entry was found for these, which are kept with each record and reported until"
+              + " you put one for \"?\" in their lines: "
               + String.join(", ", left)
               + ".");
     }
@@ -76,6 +83,7 @@ public final class MapDraft {
       if (entry == null) {
         if (guess.survey().filled() > 0 && guess.role() == ColumnGuess.Role.ENTRY) {
           left.add(guess.survey().name());
+          columns.add(OpenLine.of(guess.survey(), place(survey, i)));
         }
       } else {
         columns.add(column(survey, guess, entry, place(survey, i)));

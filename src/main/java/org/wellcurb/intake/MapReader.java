@@ -148,6 +148,9 @@ final class MapReader {
   }
 
   private @Nullable MappedColumns columns(JsonNode node, String at, CellStyle style) {
+    if (node.path("entry").asText().equals(OpenLine.OPEN)) {
+      return null;
+    }
     boolean several = node.has("columns");
     if (several == node.has("column")) {
       text.add(at, "a mapping has \"column\" or \"columns\"", "give one of them");

@@ -20,7 +20,13 @@ import org.wellcurb.record.Entry;
 final class UnitColumns {
   /** Words by which a header says that units stand below it. */
   private static final Set<String> SAYING =
-      Set.of("unit", "units", "uom", "unite", "unites", "unidad", "unidades", "einheit", "msr");
+      Set.of(
+          "unit", "units", "u", "uom", "unite", "unites", "unidad", "unidades", "einheit", "msr");
+
+  /** Words by which it says of what, where it means them all. */
+  private static final Set<String> OF_ALL =
+      Set.of("depth", "length", "level", "distance", "measure", "measurement", "all", "profondeur");
+
 
   private static final Set<String> SMALL = Set.of("in", "mm", "cm");
 
@@ -104,7 +110,13 @@ final class UnitColumns {
     if (free.contains(column + 1)) {
       return column + 1;
     }
-    return free.size() == 1 ? free.get(0) : -1;
+    return free.size() == 1 && isOfAll(columns.get(free.get(0))) ? free.get(0) : -1;
+  }
+
+  /** True if its name is that of no measure in particular: such may be of columns far away. */
+  private static boolean isOfAll(ColumnSurvey column) {
+    return HeaderWords.of(column.name()).words().stream()
+        .allMatch(word -> SAYING.contains(word) || OF_ALL.contains(word));
   }
 
   /** False for diameters and slots beside feet and metres only: nobody gives them so. */
@@ -118,11 +130,15 @@ final class UnitColumns {
             .anyMatch(SMALL::contains);
   }
 
-  /** True if both names begin with the same word: {@code DEPTH_VAL}, {@code DEPTH_UOM}. */
-  private static boolean isNamedAlike(ColumnSurvey one, ColumnSurvey other) {
-    List<String> a = HeaderWords.of(one.name()).words();
+  /**
+   * True if all words of the one, but for those for units, are words of the other, or both begin
+   * with the same word: {@code DEPTH_VAL}, {@code DEPTH_UOM}; {@code GROUND_Z}, {@code Z_U}.
+   */
+  private static boolean isNamedAlike(ColumnSurvey units, ColumnSurvey other) {
+    List<String> all = HeaderWords.of(units.name()).words();
+    List<String> a = all.stream().filter(word -> !SAYING.contains(word)).toList();
     List<String> b = HeaderWords.of(other.name()).words();
-    return !a.isEmpty() && !b.isEmpty() && a.get(0).equals(b.get(0));
+    return !a.isEmpty() && !b.isEmpty() && (b.containsAll(a) || a.get(0).equals(b.get(0)));
   }
 
   /** What the texts of a column of units stand for. */
