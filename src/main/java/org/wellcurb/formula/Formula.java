@@ -44,6 +44,11 @@ public final class Formula {
     return new Formula(entry.key() + " applies", new Expr.Applies(entry), scope);
   }
 
+  /** The same formula with another tree, for trying what a change of it would do. */
+  public Formula with(Expr.Condition changed) {
+    return new Formula(text, changed, scope);
+  }
+
   /** The truth, one of {@link Truth}, on the record in the frame. */
   public int evaluate(Frame frame) {
     return node.eval(frame, 0);

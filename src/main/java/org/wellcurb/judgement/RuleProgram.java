@@ -54,6 +54,11 @@ public final class RuleProgram {
     return judgedBy;
   }
 
+  /** The same rule with another day that decides. */
+  public RuleProgram by(JudgedBy day) {
+    return day.equals(judgedBy) ? this : new RuleProgram(when, texts, day, omission);
+  }
+
   /** True for a rule whose shortfall is an omission; a repair makes none. */
   public boolean omission() {
     return omission;

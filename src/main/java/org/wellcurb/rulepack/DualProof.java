@@ -63,7 +63,8 @@ final class DualProof {
     }
   }
 
-  private static double round3(double x) {
+  /** To three digits. */
+  static double round3(double x) {
     double step = Math.pow(10, Math.floor(Math.log10(Math.abs(x))) - 2);
     return x == 0 ? 0 : Math.rint(x / step) * step;
   }

@@ -1,63 +1,68 @@
 package org.wellcurb.rulepack;
 
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.wellcurb.formula.Evaluation;
-import org.wellcurb.formula.Expr;
 import org.wellcurb.formula.Formula;
-import org.wellcurb.formula.Parts;
 import org.wellcurb.formula.Sentence;
 import org.wellcurb.formula.Speech;
 import org.wellcurb.formula.Table;
-import org.wellcurb.formula.Truth;
-import org.wellcurb.judgement.DatedText;
-import org.wellcurb.judgement.Explainer;
 import org.wellcurb.judgement.Judge;
 import org.wellcurb.judgement.JudgedBy;
+import org.wellcurb.judgement.Outcome;
+import org.wellcurb.judgement.RuleProgram;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.rulepack.Statement.Weight;
 
 /**
- * Looks whether each limit has an example on both sides, near enough to show where it is: each
- * comparison that a rule requires, in each of its dated texts, and each row of the tables in it.
+ * Looks whether the examples show where each limit is. Every figure of a rule is tried a tenth less
+ * and a tenth more, and so is what each row of its tables gives: if no example comes out otherwise,
+ * none would notice a slip there. What is asked without a figure is left to {@link SideProof}.
  */
 final class LimitProof {
 
-  /** Which sides examples fall on. */
-  private static final class Sides {
-    boolean met;
-    boolean unmet;
+  /** One limit: what it is tried as, and which of these some example told from it. */
+  private static final class Limit {
+    final Object at;
+    final List<String> others = new ArrayList<>();
+    final List<Boolean> told = new ArrayList<>();
 
-    boolean nearMet;
-    boolean nearUnmet;
-
-    void add(int truth, boolean isNear) {
-      met |= truth == Truth.TRUE;
-      unmet |= truth == Truth.FALSE;
-      nearMet |= truth == Truth.TRUE && isNear;
-      nearUnmet |= truth == Truth.FALSE && isNear;
+    Limit(Object at) {
+      this.at = at;
     }
 
-    boolean bothNear() {
-      return nearMet && nearUnmet;
+    int tryAs(String other) {
+      others.add(other);
+      told.add(false);
+      return others.size() - 1;
     }
 
-    boolean both() {
-      return met && unmet;
+    boolean isProved() {
+      return !told.contains(false);
+    }
+
+    String untold() {
+      List<String> left = new ArrayList<>();
+      for (int i = 0; i < others.size(); i++) {
+        if (!told.get(i)) {
+          left.add(others.get(i));
+        }
+      }
+      return String.join(" or from ", left);
     }
   }
+
+  /** A rule with one limit changed. */
+  private record Change(Limit limit, int other, RuleProgram program) {}
 
   private final Pack pack;
   private final ProofNotes notes;
   private final Judge judge;
   private final ExampleForms forms = new ExampleForms();
-  private final Explainer explainer;
-  private final IdentityHashMap<Table, Sides[]> tables = new IdentityHashMap<>();
+  private final Speech speech = Speech.plain();
+  private final Map<String, List<Limit>> rows = new LinkedHashMap<>();
   private int limits;
   private int proved;
 
@@ -65,7 +70,6 @@ final class LimitProof {
     this.pack = pack;
     this.notes = notes;
     judge = new Judge(Catalogue.standard(), pack.edition(), pack.mustApply());
-    explainer = new Explainer(judge, new PackScope(pack.tables(), pack.figures()), Speech.plain());
   }
 
   /** How many limits there are. */
@@ -73,163 +77,153 @@ final class LimitProof {
     return limits;
   }
 
-  /** How many have an example on both sides. */
+  /** How many of them the examples show. */
   int proved() {
     return proved;
   }
 
   void run() {
+    SideProof sides = new SideProof(pack, notes);
+    List<String> tables = notes.own("table");
     for (Rule rule : notes.ownRules()) {
-      rule(rule);
-    }
-    Map<String, Table> byName = pack.tables();
-    for (String name : notes.own("table")) {
-      Table table = byName.get(name);
-      Sides[] rows = table == null ? null : tables.get(table);
-      if (table != null && rows != null) {
-        table(table, rows);
+      if (!ChangedRule.isAsked(rule.program())) {
+        rule(rule, tables);
+        sides.rule(rule);
       }
     }
+    limits += sides.limits();
+    proved += sides.proved();
+    rows.forEach(this::table);
   }
 
-  private void rule(Rule rule) {
-    List<DatedText> texts = rule.program().texts();
-    List<Map<Expr.Condition, Sides>> all = new ArrayList<>();
-    for (DatedText text : texts) {
-      Map<Expr.Condition, Sides> sides = new LinkedHashMap<>();
-      Formula require = text.require();
-      if (require != null) {
-        comparisons(require.tree()).forEach(c -> sides.put(c, new Sides()));
-      }
-      all.add(sides);
-    }
-    for (Example example : rule.examples()) {
-      judge.take(forms.record(example));
-      List<DatedText> inForce = judge.inForce(rule.program());
-      for (int i = 0; i < texts.size(); i++) {
-        if (inForce.contains(texts.get(i)) && inForce.size() == 1) {
-          look(rule, texts.get(i), all.get(i));
+  private void rule(Rule rule, List<String> tables) {
+    List<Change> changes = new ArrayList<>();
+    Map<Limit, String> own = new LinkedHashMap<>();
+    for (ChangedRule.Place place : ChangedRule.places(rule.program())) {
+      for (Figures.Figure figure : Figures.of(place.formula())) {
+        Limit limit = new Limit(figure);
+        own.put(limit, said(rule, place, figure));
+        for (var other : figure.others()) {
+          Formula changed = Figures.with(place.formula(), figure.place(), other);
+          int number = limit.tryAs(Neighbours.said(other));
+          changes.add(new Change(limit, number, place.with(changed)));
         }
       }
     }
-    for (int i = 0; i < texts.size(); i++) {
-      String which = texts.size() > 1 ? " (text " + (i + 1) + ")" : "";
-      all.get(i).forEach((comparison, sides) -> limit(rule, which, comparison, sides));
+    for (String name : tables) {
+      @Nullable Table table = pack.tables().get(name);
+      if (table != null && ChangedRule.reads(rule.program(), table)) {
+        changes.addAll(rows(rule.program(), table));
+      }
     }
+    tell(rule, changes);
+    own.forEach((limit, said) -> count(limit, rule, said));
   }
 
-  private void look(Rule rule, DatedText text, Map<Expr.Condition, Sides> sides) {
-    Evaluation at = explainer.parts();
-    if (!applies(at, rule.program().when()) || !applies(at, text.when())) {
-      return;
+  private String said(Rule rule, ChangedRule.Place place, Figures.Figure figure) {
+    String stated = Sentence.of(figure.stated(), speech);
+    String sentence = Sentence.of(figure.comparison(), speech);
+    int texts = rule.program().texts().size();
+    return "'"
+        + sentence
+        + "'"
+        + (texts > 1 && place.text() > 0 ? " (text " + place.text() + ")" : "")
+        + ": no example tells "
+        + stated
+        + " from ";
+  }
+
+  private List<Change> rows(RuleProgram program, Table table) {
+    int count = WrittenRows.count(table);
+    List<Limit> of =
+        rows.computeIfAbsent(
+            table.name(),
+            name -> {
+              List<Limit> fresh = new ArrayList<>();
+              for (int i = 0; i < count; i++) {
+                fresh.add(new Limit(i));
+              }
+              return fresh;
+            });
+    List<Change> changes = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      Limit limit = of.get(i);
+      List<Table> others = ChangedRule.rows(program, table, i);
+      while (limit.others.size() < others.size()) {
+        limit.tryAs("");
+      }
+      for (int j = 0; j < others.size(); j++) {
+        if (!limit.told.get(j)) {
+          changes.add(new Change(limit, j, ChangedRule.with(program, others.get(j))));
+        }
+      }
     }
-    sides.forEach(
-        (comparison, seen) -> {
-          int truth = at.truth(comparison);
-          // Of a limit that a milder one may stand in for, no shortfall need be near.
-          boolean isNear =
-              rule.program().judgedBy() instanceof JudgedBy.LessStrictOf
-                  || Nearness.isNear(at, comparison);
-          seen.add(truth, isNear);
-          for (Table table : tablesIn(comparison)) {
-            Sides[] rows = tables.computeIfAbsent(table, LimitProof::noRowSeen);
-            int row = at.row(table);
-            if (row >= 0) {
-              rows[WrittenRows.number(table, row)].add(truth, isNear);
-            }
+    return changes;
+  }
+
+  /** Marks the changes that some example of the rule comes out otherwise by. */
+  private void tell(Rule rule, List<Change> changes) {
+    List<JudgedBy> days = days(rule.program().judgedBy());
+    for (Example example : rule.examples()) {
+      if (example.expect() == Outcome.WAIVED) {
+        continue;
+      }
+      judge.take(forms.record(example));
+      for (JudgedBy day : days) {
+        int outcome = judge.outcome(rule.program().by(day));
+        for (Change change : changes) {
+          if (!change.limit.told.get(change.other)
+              && judge.outcome(change.program.by(day)) != outcome) {
+            change.limit.told.set(change.other, true);
           }
-        });
-  }
-
-  private static Sides[] noRowSeen(Table table) {
-    Sides[] rows = new Sides[WrittenRows.count(table)];
-    for (int i = 0; i < rows.length; i++) {
-      rows[i] = new Sides();
+        }
+      }
     }
-    return rows;
   }
 
-  private static boolean applies(Evaluation at, @Nullable Formula when) {
-    return when == null || at.truth(when.tree()) == Truth.TRUE;
+  /** Each of several days by itself: a milder text may always stand in for one of them. */
+  private static List<JudgedBy> days(JudgedBy day) {
+    return day instanceof JudgedBy.LessStrictOf several ? several.days() : List.of(day);
   }
 
-  private void limit(Rule rule, String which, Expr.Condition comparison, Sides sides) {
+  private void count(Limit limit, Rule rule, String said) {
     limits++;
-    if (sides.bothNear()) {
+    if (limit.isProved()) {
       proved++;
-      return;
+    } else {
+      String mend =
+          limit.told.contains(true)
+              ? "; add one between the two"
+              : "; add one between it and each of these";
+      notes.say(Weight.UNPROVED, "rule", rule.id(), said + limit.untold() + mend);
     }
-    String sentence = Sentence.of(comparison, Speech.plain());
-    String side =
-        sides.both()
-            ? "no example within a tenth of it"
-                + (sides.nearMet ? " breaks it" : sides.nearUnmet ? " meets it" : "")
-            : sides.met
-                ? "no example breaks it"
-                : sides.unmet ? "no example meets it" : "no example comes to it";
-    notes.say(Weight.UNPROVED, "rule", rule.id(), "'" + sentence + "'" + which + ": " + side);
   }
 
-  private void table(Table table, Sides[] rows) {
-    List<Integer> missing = new ArrayList<>();
-    for (int i = 0; i < rows.length; i++) {
+  private void table(String name, List<Limit> of) {
+    List<String> missing = new ArrayList<>();
+    for (int i = 0; i < of.size(); i++) {
       limits++;
-      // A row that gives a word settles the comparison by itself: it has one side only.
-      boolean isProved = table.gives() == null ? rows[i].met || rows[i].unmet : rows[i].bothNear();
-      if (isProved) {
+      if (of.get(i).isProved()) {
         proved++;
       } else {
-        missing.add(i + 1);
+        missing.add(String.valueOf(i + 1));
       }
     }
     if (!missing.isEmpty()) {
-      String numbers = missing.stream().map(String::valueOf).collect(Collectors.joining(", "));
+      @Nullable Table table = pack.tables().get(name);
       notes.say(
           Weight.UNPROVED,
           "table",
-          table.name(),
+          name,
           missing.size()
               + " of its "
-              + rows.length
+              + of.size()
               + " rows "
-              + (table.gives() == null
-                  ? "have no example"
+              + (table != null && table.gives() == null
+                  ? "have no example that meets the rule by what the row gives"
                   : "have no example within a tenth on both sides")
               + ": "
-              + numbers);
+              + String.join(", ", missing));
     }
-  }
-
-  /** The comparisons of a condition, each once. */
-  static List<Expr.Condition> comparisons(Expr.Condition condition) {
-    List<Expr.Condition> found = new ArrayList<>();
-    collect(condition, found);
-    return found;
-  }
-
-  private static void collect(Expr expr, List<Expr.Condition> into) {
-    boolean isJoint =
-        expr instanceof Expr.And
-            || expr instanceof Expr.Or
-            || expr instanceof Expr.Not
-            || expr instanceof Expr.ConditionIf;
-    if (isJoint) {
-      Parts.of(expr).forEach(part -> collect(part, into));
-    } else if (expr instanceof Expr.Condition comparison
-        && !(expr instanceof Expr.Constant)
-        && !into.contains(comparison)) {
-      into.add(comparison);
-    }
-  }
-
-  private static List<Table> tablesIn(Expr expr) {
-    List<Table> found = new ArrayList<>();
-    if (expr instanceof Expr.TableAmount amount) {
-      found.add(amount.table());
-    } else if (expr instanceof Expr.TableWord word) {
-      found.add(word.table());
-    }
-    Parts.of(expr).forEach(part -> found.addAll(tablesIn(part)));
-    return found;
   }
 }

@@ -37,6 +37,7 @@ class EveryPackErrorTest {
           "rulepack/FrenchTexts.java",
           "rulepack/InheritedProof.java",
           "rulepack/LimitProof.java",
+          "rulepack/SideProof.java",
           "rulepack/MustApply.java",
           "rulepack/PairProof.java",
           "rulepack/Proof.java",
