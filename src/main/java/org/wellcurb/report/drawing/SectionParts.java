@@ -218,7 +218,7 @@ final class SectionParts {
         .pattern("sand", sketch.say("section.sign.filter"))
         .pattern("water", sketch.say("section.sign.water"))
         .across("still", sketch.say("section.sign.static"))
-        .across("drawn-down", sketch.say(sketch.isLifted() ? "section.sign.lifted" : "section.sign.pumping"))
+        .across("drawn-down", sketch.say("section.sign.pumping"))
         .across("frost", sketch.say("section.sign.frost"))
         .sign("liner", sketch.say("section.sign.liner"), SectionParts::upright)
         .sign("valve", sketch.say("section.sign.valve"), svg -> svg.path("valve", VALVE_SIGN))

@@ -131,11 +131,6 @@ public final class Sketch {
     return choice.equals(record.choice(entry(key).index()));
   }
 
-  /** Air or a bailer lifts from the end of its pipe or rope: the level then is none of pumping. */
-  boolean isLifted() {
-    return is("water.test_method", "air lift") || is("water.test_method", "bailer");
-  }
-
   boolean isYes(String key) {
     int i = entry(key).index();
     return record.isGiven(i) && record.lo(i) == 1;

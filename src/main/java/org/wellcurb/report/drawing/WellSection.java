@@ -22,7 +22,6 @@ final class WellSection {
   private static final int LABELS = 196;
   private static final int LEADS = (int) SectionParts.RIGHT;
 
-  private static final String LIFTED = "section.lifted";
   private static final String DRILLED = "well.drilled_depth";
 
   /** Entries with a label, each with the key of its words. */
@@ -100,12 +99,11 @@ final class WellSection {
     tags.addAll(head.tags(Double.isNaN(top) ? 0 : -top));
     for (String[] each : LABELLED) {
       double depth = depths.of(each[0]);
-      String words = each[0].equals("water.pumping_level") && sketch.isLifted() ? LIFTED : each[1];
       if (!Double.isNaN(depth)) {
-        tag(each[0], depths.range(each[0]), words);
-        limit(each[0], words);
+        tag(each[0], depths.range(each[0]), each[1]);
+        limit(each[0], each[1]);
       } else if (depths.isOff(each[0])) {
-        left.add(sketch.say("section.off", sketch.say(words, "").trim()));
+        left.add(sketch.say("section.off", sketch.say(each[1], "").trim()));
       }
     }
     // The same depth said twice says nothing more, unless a finding stands there.
