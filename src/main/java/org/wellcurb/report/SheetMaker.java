@@ -7,13 +7,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.BinaryOperator;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.judgement.Deciding;
 import org.wellcurb.judgement.Outcome;
 import org.wellcurb.judgement.WorkingShown;
-import org.wellcurb.quantity.Unit;
 import org.wellcurb.record.Variance;
 import org.wellcurb.report.drawing.Mark;
 import org.wellcurb.report.drawing.Sketch;
@@ -95,50 +93,7 @@ final class SheetMaker {
         words,
         new Amounts(words, style.units()),
         marks,
-        limits());
-  }
-
-  /**
-   * The limit of each entry that a rule compares as it stands: the one that it falls short of; else
-   * the greatest of those that it must reach.
-   */
-  private Map<String, Double> limits() {
-    Map<String, Double> limits = new LinkedHashMap<>();
-    for (RuleResult each : result.results()) {
-      @Nullable Deciding deciding = each.explanation().deciding();
-      if (deciding != null && isToBeReached(deciding) && isFirm(each.rule())) {
-        limit(deciding, limits, Math::max);
-      }
-    }
-    for (Finding each : result.findings()) {
-      limits.remove(each.deciding().entry());
-    }
-    for (Finding each : result.findings()) {
-      // What contradicts another entry has no limit.
-      if (each.rule().kind() != FindingKind.DISCREPANCY && isFirm(each.rule())) {
-        limit(each.deciding(), limits, (first, next) -> first);
-      }
-    }
-    return limits;
-  }
-
-  /** False where a limit comes from an entry that may have been meant otherwise. */
-  private boolean isFirm(Rule rule) {
-    return result.readings().stream()
-        .noneMatch(reading -> rule.required().stream().anyMatch(reading::changes));
-  }
-
-  /** True where more is better. */
-  private static boolean isToBeReached(Deciding deciding) {
-    return (deciding.value() - deciding.limit()) * deciding.margin() >= 0;
-  }
-
-  private static void limit(
-      Deciding deciding, Map<String, Double> limits, BinaryOperator<Double> both) {
-    @Nullable Unit unit = deciding.unit();
-    if (unit != null && deciding.subject().isEmpty() && !Double.isNaN(deciding.limit())) {
-      limits.merge(deciding.entry(), unit.toSi(deciding.limit()), both);
-    }
+        new DrawnLimits(result, style.speech()).all());
   }
 
   /** Limits of the law and of good practice that stand unmet unless they do not apply. */

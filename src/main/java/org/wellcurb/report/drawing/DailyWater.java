@@ -147,7 +147,7 @@ final class DailyWater {
     // What has no upper end runs on to the edge, past all that is known.
     boolean isOpen = Double.isInfinite(need.hi()) || Double.isInfinite(supply.hi());
     double most = most(need, supply) * (isOpen ? 1.25 : 1);
-    heading(svg, sketch.say("water.day"));
+    heading(svg, sketch.say("water.day"), most);
     range(svg, "need", need, most);
     label(svg, sketch.say("water.need", print(need)));
     range(svg, "given", supply, most);
@@ -180,7 +180,7 @@ final class DailyWater {
     // not.
     boolean isMore = lacking.hi() <= 0 && stored.hi() <= 0 && peak.could().greatestKnown() > draw;
     double most = isMore ? peak.could().greatestKnown() : draw;
-    heading(svg, sketch.say("water.peak", sketch.number(length / 3600), Units.HOUR.symbol()));
+    heading(svg, sketch.say("water.peak", sketch.number(length / 3600), Units.HOUR.symbol()), most);
     bar(svg, "need", 0, draw / most);
     label(svg, sketch.say("water.draw", print(Interval.point(draw))));
     if (isMore) {
@@ -212,10 +212,14 @@ final class DailyWater {
     }
   }
 
-  private void heading(Svg svg, String text) {
+  /** What a pair of bars is about, and its scale: each pair has its own. */
+  private void heading(Svg svg, String text, double most) {
+    words.add(text);
     y += 12;
     svg.text("title", LEFT, y, text);
-    y += 8;
+    y += 4;
+    label(svg, sketch.say("water.scale", print(Interval.point(most))));
+    y -= 4;
   }
 
   private void bar(Svg svg, String kind, double from, double share) {

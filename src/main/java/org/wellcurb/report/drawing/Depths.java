@@ -92,9 +92,15 @@ final class Depths {
     if (!from.equals("casing top")) {
       return "";
     }
-    return Double.isNaN(sketch.value("well.stickup"))
-        ? sketch.say("section.datum.stickup")
-        : sketch.say("section.datum.moved", sketch.read("well.stickup"));
+    Interval up = sketch.interval("well.stickup");
+    if (Double.isNaN(Sketch.middle(up))) {
+      return sketch.say("section.datum.stickup");
+    }
+    return up.hi() < 0
+        ? sketch.say(
+            "section.datum.moved.down",
+            sketch.both("well.stickup", new Interval(-up.hi(), -up.lo())))
+        : sketch.say("section.datum.moved", sketch.both("well.stickup"));
   }
 
   private String choice(String key) {

@@ -5,19 +5,40 @@ import java.util.List;
 
 /**
  * Labels in a column beside a drawing, each led to its height, from the top down and none over
- * another. Letters of findings that find no room behind their label stand in a row of their own.
+ * another. Letters of findings stand before their label, and what does not fit goes on below it, so
+ * that no letter and no word is lost or read as its neighbour's.
  */
 final class Labels {
+  /** Between the last row of a label and the first of the next. */
   private static final int GAP = 19;
+
+  private static final int ROW = 16;
+  private static final int ROW_OF_LETTERS = 20;
+  private static final int INDENT = 8;
   private static final int LEAD = 12;
 
-  private record Row(double wanted, String text, List<Mark> marks, boolean hasLead) {
+  private record Row(List<Mark> marks, String text) {
     Row {
       marks = List.copyOf(marks);
     }
   }
 
-  private final List<Row> rows = new ArrayList<>();
+  private record Label(double wanted, List<Row> rows) {
+    Label {
+      rows = List.copyOf(rows);
+    }
+
+    /** From its first row to the first of the next label. */
+    double height() {
+      double height = GAP;
+      for (int i = 1; i < rows.size(); i++) {
+        height += step(rows.get(i));
+      }
+      return height;
+    }
+  }
+
+  private final List<Label> labels = new ArrayList<>();
   private final double from;
   private final double left;
   private final double room;
@@ -33,79 +54,52 @@ final class Labels {
     this.room = room;
   }
 
+  private static double step(Row row) {
+    return row.marks().isEmpty() ? ROW : ROW_OF_LETTERS;
+  }
+
   /** A label of something at this height, which is not above that of the one before it. */
   void add(double y, String text, List<Mark> marks) {
-    // The end of a label is its figure, which must not be lost: what does not fit goes on below.
-    int blank = Lettering.width(text) > room ? figure(text) : -1;
-    if (blank > 0) {
-      wrapped(y, text.substring(0, blank));
-      last(y, text.substring(blank + 1), marks, false);
-      return;
-    }
-    last(y, text, marks, true);
-  }
-
-  /** The row with the figure, and the letters behind it or in rows below. */
-  private void last(double y, String text, List<Mark> marks, boolean hasLead) {
-    if (marks.isEmpty() || Lettering.width(text) + Svg.width(marks) <= room) {
-      rows.add(new Row(y, text, marks, hasLead));
-      return;
-    }
-    rows.add(new Row(y, text, List.of(), hasLead));
-    for (int i = 0; i < marks.size(); ) {
-      int end = i + 1;
-      while (end < marks.size() && Svg.width(marks.subList(i, end + 1)) <= room) {
+    List<Row> rows = new ArrayList<>();
+    int next = 0;
+    while (next < marks.size() && Svg.width(marks.subList(next, marks.size())) > room) {
+      int end = next + 1;
+      while (end < marks.size() && Svg.width(marks.subList(next, end + 1)) <= room) {
         end++;
       }
-      rows.add(new Row(y, "", marks.subList(i, end), false));
-      i = end;
+      rows.add(new Row(marks.subList(next, end), ""));
+      next = end;
     }
+    List<Mark> last = marks.subList(next, marks.size());
+    double used = last.isEmpty() ? 0 : Svg.width(last);
+    List<String> texts = Lettering.wrap(text, room - used, room - INDENT);
+    rows.add(new Row(last, texts.get(0)));
+    texts.subList(1, texts.size()).forEach(line -> rows.add(new Row(List.of(), line)));
+    labels.add(new Label(y, rows));
   }
 
-  /** The blank before the last figure of a text; -1 where it has none. */
-  private static int figure(String text) {
-    for (int i = text.length() - 2; i > 0; i--) {
-      if (text.charAt(i) == ' ' && isFigure(text.charAt(i + 1))) {
-        return i;
-      }
-    }
-    return text.lastIndexOf(' ', text.length() - 6);
-  }
-
-  private static boolean isFigure(char c) {
-    return Character.isDigit(c) || c == '-';
-  }
-
-  /** Rows of whole words; a word that does not fit is cut when it is drawn. */
-  private void wrapped(double y, String text) {
-    String rest = text;
-    boolean isFirst = true;
-    while (!rest.isEmpty()) {
-      int end = rest.length();
-      while (Lettering.width(rest.substring(0, end)) > room && rest.lastIndexOf(' ', end - 1) > 0) {
-        end = rest.lastIndexOf(' ', end - 1);
-      }
-      rows.add(new Row(y, rest.substring(0, end), List.of(), isFirst));
-      rest = rest.substring(end).strip();
-      isFirst = false;
-    }
-  }
-
-  /** Draws them, none above {@code top}; gives the height of the last, or {@code top}. */
+  /** Draws them, none above {@code top}; gives the height of the last row, or {@code top}. */
   double draw(Svg svg, double top) {
-    List<Double> wanted = rows.stream().map(Row::wanted).toList();
-    double[] at = Spread.apart(wanted, GAP, top);
+    double[] at =
+        Spread.apart(
+            labels.stream().mapToDouble(Label::wanted).toArray(),
+            labels.stream().mapToDouble(Label::height).toArray(),
+            top);
+    double last = top;
     for (int i = 0; i < at.length; i++) {
-      Row row = rows.get(i);
-      if (row.hasLead()) {
-        String lead = "M" + Svg.number(from) + " " + Svg.number(row.wanted()) + "h" + LEAD + "L";
-        svg.path("lead", lead + Svg.number(left - 4) + " " + Svg.number(at[i]));
+      Label label = labels.get(i);
+      String lead = "M" + Svg.number(from) + " " + Svg.number(label.wanted()) + "h" + LEAD + "L";
+      svg.path("lead", lead + Svg.number(left - 4) + " " + Svg.number(at[i]));
+      double y = at[i];
+      for (int k = 0; k < label.rows().size(); k++) {
+        Row row = label.rows().get(k);
+        y += k == 0 ? 0 : step(row);
+        double x = svg.marks(left, y + 5, row.marks());
+        boolean isBelow = k > 0 && row.marks().isEmpty();
+        svg.text("label", isBelow ? left + INDENT : x, y + 5, row.text());
       }
-      String text = Lettering.cut(row.text(), room);
-      svg.text("label", left, at[i] + 5, text);
-      double x = text.isEmpty() ? left : left + 4 + Lettering.width(text);
-      svg.marks(x, at[i] + 5, row.marks());
+      last = y;
     }
-    return at.length == 0 ? top : at[at.length - 1];
+    return last;
   }
 }

@@ -1,5 +1,8 @@
 package org.wellcurb.report.drawing;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * How wide texts of a drawing come out, so that signs stand beside them and none runs past the
  * edge. Widths are those of the common sans-serif letters, in thousandths of the letters' size;
@@ -33,6 +36,65 @@ final class Lettering {
       sum += c >= ' ' && c <= '~' ? PLAIN[c - ' '] : c < 0x250 ? ACCENTED : BROAD;
     }
     return sum * SIZE / 1000;
+  }
+
+  /**
+   * A text in rows, the first no wider than {@code first}, the others than {@code next}. A figure
+   * and its unit stay together; a word that is wider than a row is broken.
+   */
+  static List<String> wrap(String text, double first, double next) {
+    List<String> rows = new ArrayList<>();
+    String rest = text.strip();
+    double most = first;
+    while (width(rest) > most) {
+      int end = lastBlank(rest, most);
+      if (end <= 0 && rows.isEmpty() && first < next) {
+        rows.add("");
+        most = next;
+        continue;
+      }
+      int cut = end > 0 ? end : fitting(rest, most);
+      rows.add(rest.substring(0, cut));
+      rest = rest.substring(cut).strip();
+      most = next;
+    }
+    rows.add(rest);
+    return rows;
+  }
+
+  /** The last blank before which a text fits, but for one between a figure and its unit. */
+  private static int lastBlank(String text, double most) {
+    int end = text.length();
+    while (end > 0) {
+      end = text.lastIndexOf(' ', end - 1);
+      if (end <= 0) {
+        return -1;
+      }
+      boolean isUnit = Character.isDigit(text.charAt(end - 1)) && isUnitAt(text, end + 1);
+      boolean isSign = end + 1 < text.length() && ":;?!»".indexOf(text.charAt(end + 1)) >= 0;
+      if (!isUnit && !isSign && width(text.substring(0, end)) <= most) {
+        return end;
+      }
+    }
+    return -1;
+  }
+
+  /** True where a word begins that may be a unit, and not one between two figures. */
+  private static boolean isUnitAt(String text, int at) {
+    return at < text.length()
+        && Character.isLetter(text.charAt(at))
+        && !text.startsWith("to ", at)
+        && !text.startsWith("à ", at);
+  }
+
+  /** How many characters of a word fit, at least one. */
+  private static int fitting(String text, double most) {
+    int end = 1;
+    while (end < text.length() && width(text.substring(0, end + 1)) <= most) {
+      end++;
+    }
+    boolean isSplit = Character.isHighSurrogate(text.charAt(end - 1)) && end < text.length();
+    return isSplit ? (end > 1 ? end - 1 : 2) : end;
   }
 
   /** The text, or as much of its beginning as fits, with a sign where it was cut. */

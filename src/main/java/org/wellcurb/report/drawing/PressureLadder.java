@@ -39,10 +39,7 @@ final class PressureLadder {
           new String[] {"drop_pipe.pressure_rating", "ladder.pipe", "rating"},
           new String[] {"pump.shutoff_pressure", "ladder.shutoff", "reading"});
 
-  /**
-   * @param said its label with the record's own amount beside it
-   */
-  private record Rung(Tag tag, String said, String shape) {}
+  private record Rung(Tag tag, String shape) {}
 
   private final Sketch sketch;
   private final List<Rung> rungs = new ArrayList<>();
@@ -56,9 +53,8 @@ final class PressureLadder {
     for (String[] each : RUNGS) {
       double value = sketch.value(each[0]);
       if (value >= 0 && value <= MOST) {
-        String text = sketch.say(each[1], sketch.shown(each[0]));
-        String said = sketch.say(each[1], sketch.beside(each[0]));
-        rungs.add(new Rung(new Tag(each[0], sketch.interval(each[0]), text), said, each[2]));
+        String text = sketch.say(each[1], sketch.both(each[0]));
+        rungs.add(new Rung(new Tag(each[0], sketch.interval(each[0]), text), each[2]));
         limit(each[0], each[1]);
       } else if (!Double.isNaN(value)) {
         left.add(sketch.say("ladder.off", sketch.say(each[1], "").trim()));
@@ -87,11 +83,11 @@ final class PressureLadder {
 
   /** The limit that a setting or a reading falls short of. */
   private void limit(String key, String words) {
-    double limit = sketch.limit(key);
+    double limit = sketch.limit(key).si();
     if (sketch.fallsShort(key) && limit >= 0 && limit <= MOST) {
-      String text = sketch.say("ladder.limit", sketch.say(words, sketch.print(limit, key)));
-      String said = sketch.say("ladder.limit", sketch.say(words, sketch.limitBeside(limit, key)));
-      rungs.add(new Rung(new Tag(Tag.LIMIT, Interval.point(limit), text), said, "limit"));
+      String one = sketch.limit(key).isOneWay() ? "ladder.limit.way" : "ladder.limit";
+      String text = sketch.say(one, sketch.say(words, sketch.limitBoth(limit, key)));
+      rungs.add(new Rung(new Tag(Tag.LIMIT, Interval.point(limit), text), "limit"));
     }
   }
 
@@ -164,7 +160,7 @@ final class PressureLadder {
         svg.line("reading", RAIL, y, OTHER_RAIL, y);
         svg.circle("reading-dot", (RAIL + OTHER_RAIL) / 2.0, y, 5);
       }
-      case "limit" -> svg.line("limit", OTHER_RAIL - 6, y, OTHER_RAIL + 9, y);
+      case "limit" -> svg.path("limit-at", WellSection.wedge(OTHER_RAIL - 5, y));
       default -> svg.line("setting", RAIL, y, OTHER_RAIL, y);
     }
   }
@@ -175,7 +171,7 @@ final class PressureLadder {
             .across("setting", sketch.say("ladder.sign.setting"))
             .sign("reading", sketch.say("ladder.sign.reading"), PressureLadder::reading)
             .sign("rating", sketch.say("ladder.sign.rating"), PressureLadder::rating)
-            .across("limit", sketch.say("section.sign.limit"))
+            .sign("limit-at", sketch.say("section.sign.limit"), WellSection::limit)
             .pattern("maybe", sketch.say("sign.between"));
     if (ruler.isBroken()) {
       legend.line(sketch.say("ladder.broken", sketch.about(ruler.breakAt(), "pressure.cut_in")));
@@ -203,7 +199,7 @@ final class PressureLadder {
     for (int i = 0; i < rungs.size(); i++) {
       Tag tag = rungs.get(i).tag();
       if (i == 0) {
-        lines.add(rungs.get(i).said());
+        lines.add(tag.text());
         continue;
       }
       Interval below = rungs.get(i - 1).tag().range();
@@ -212,8 +208,8 @@ final class PressureLadder {
       // Where one may lie over the other, neither is said to be the higher.
       lines.add(
           least >= 0 && (most > least || tag.range().isPoint())
-              ? sketch.say("ladder.step", rungs.get(i).said(), apart(new Interval(least, most)))
-              : rungs.get(i).said());
+              ? sketch.say("ladder.step", tag.text(), apart(new Interval(least, most)))
+              : tag.text());
     }
     return lines;
   }

@@ -63,16 +63,21 @@ final class Ruler {
 
   /** Round amounts for ticks, in a unit of this size: some in each part of the ruler. */
   List<Double> ticks(double unit) {
+    return ticks(unit, 45);
+  }
+
+  /** The same, no closer than about this height. */
+  List<Double> ticks(double unit, double gap) {
     List<Double> ticks = new ArrayList<>();
-    ticks(from, breakAt, unit, Math.abs(breakY - top), ticks);
+    ticks(from, breakAt, unit, Math.abs(breakY - top) / gap, ticks);
     if (isBroken()) {
-      ticks(breakAt, to, unit, Math.abs(bottom - breakY), ticks);
+      ticks(breakAt, to, unit, Math.abs(bottom - breakY) / gap, ticks);
     }
     return ticks;
   }
 
-  private static void ticks(double lo, double hi, double unit, double height, List<Double> ticks) {
-    double step = step((hi - lo) / unit / Math.max(1, height / 45)) * unit;
+  private static void ticks(double lo, double hi, double unit, double most, List<Double> ticks) {
+    double step = step((hi - lo) / unit / Math.max(1, most)) * unit;
     for (double k = Math.ceil(lo / step - 1e-9); k * step <= hi * (1 + 1e-12); k++) {
       double tick = k * step;
       if (ticks.isEmpty() || tick > ticks.get(ticks.size() - 1) + step / 2) {

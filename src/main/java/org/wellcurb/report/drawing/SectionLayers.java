@@ -1,5 +1,6 @@
 package org.wellcurb.report.drawing;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.wellcurb.record.Datum;
@@ -7,7 +8,7 @@ import org.wellcurb.record.Layer;
 
 /** The driller's log as a strip of numbered fields; the same material has the same hatching. */
 final class SectionLayers {
-  private static final int LEFT = 51;
+  static final int LEFT = 51;
   private static final int STRIP = 30;
   private static final int MOST = 40;
 
@@ -34,10 +35,21 @@ final class SectionLayers {
     for (int i = 0; i < HATCHES.size(); i++) {
       svg.pattern("layer" + i, 9, HATCHES.get(i));
     }
+    svg.pattern("bedrock", 12, "<path class=\"fine\" d=\"M2 9L6 3L10 9Z\"/>");
   }
 
-  void draw(Svg svg, Ruler ruler) {
+  /**
+   * @param deepest depth to which the well is drawn (m)
+   */
+  void draw(Svg svg, Ruler ruler, double deepest) {
     List<Layer> layers = layers();
+    double rock = depths.most("well.rock_depth");
+    if (sketch.record().layers().isEmpty() && rock < deepest) {
+      double from = ruler.y(Math.max(0, rock));
+      svg.filled("bedrock", LEFT, from, ruler.y(deepest), STRIP);
+      svg.box("outline", LEFT, from, ruler.y(deepest), STRIP);
+    }
+    double written = Double.NEGATIVE_INFINITY;
     List<String> materials = materials(layers);
     for (int i = 0; i < layers.size(); i++) {
       Layer layer = layers.get(i);
@@ -46,31 +58,56 @@ final class SectionLayers {
       svg.box("paper", LEFT, top, bottom, STRIP);
       svg.filled(hatch(materials, layer), LEFT, top, bottom, STRIP);
       svg.box("outline", LEFT, top, bottom, STRIP);
-      if (Math.abs(bottom - top) >= 14) {
-        double y = (top + bottom) / 2;
+      double y = (top + bottom) / 2;
+      if (bottom - top >= 1 && y - written >= 22) {
+        written = y;
         svg.circle("seal", LEFT + STRIP / 2.0, y, 9);
-        svg.text("seal-number", LEFT + STRIP / 2.0, y + 4, String.valueOf(i + 1));
+        svg.text("seal-number", LEFT + STRIP / 2.0, y + 5, String.valueOf(i + 1));
       }
     }
   }
 
-  void legend(Legend legend) {
+  /**
+   * @param deepest depth to which the well is drawn (m)
+   */
+  void legend(Legend legend, double deepest) {
     List<Layer> layers = layers();
     List<String> materials = materials(layers);
     for (int i = 0; i < layers.size(); i++) {
-      Layer layer = layers.get(i);
-      String text =
-          sketch.say(
-              "section.layer",
-              i + 1,
-              sketch.print(depth(layer.from().lo()), "well.depth"),
-              sketch.print(depth(layer.to().hi()), "well.depth"),
-              layer.material());
-      legend.pattern(hatch(materials, layer), text);
+      legend.pattern(hatch(materials, layers.get(i)), line(layers, i));
+    }
+    legend.pattern("bedrock", sketch.say("section.sign.bedrock"));
+    if (layers.stream().anyMatch(layer -> depth(layer.to().hi()) > deepest * 1.0001)) {
+      legend.line(sketch.say("section.layers.below"));
     }
     if (sketch.record().layers().size() > layers.size()) {
       legend.line(sketch.say("section.layers.left"));
     }
+  }
+
+  /** The same in words. */
+  List<String> words() {
+    List<Layer> layers = layers();
+    List<String> words = new ArrayList<>();
+    for (int i = 0; i < layers.size(); i++) {
+      words.add(sketch.say("section.layer.words", line(layers, i)));
+    }
+    return words;
+  }
+
+  private String line(List<Layer> layers, int i) {
+    Layer layer = layers.get(i);
+    return sketch.say(
+        "section.layer",
+        i + 1,
+        sketch.print(depth(layer.from().lo()), "well.depth"),
+        sketch.print(depth(layer.to().hi()), "well.depth"),
+        layer.material());
+  }
+
+  /** How deep they go (m); 0 where none can be drawn. */
+  double deepest() {
+    return layers().stream().mapToDouble(layer -> depth(layer.to().hi())).max().orElse(0);
   }
 
   private static List<String> materials(List<Layer> layers) {

@@ -1,5 +1,6 @@
 package org.wellcurb.report.drawing;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.wellcurb.quantity.Interval;
 
@@ -16,17 +17,16 @@ final class SectionParts {
   private static final double LEFT = 84;
 
   static final double RIGHT = 168;
-  private static final double PIPE = 4;
-  private static final int MOST_FITTINGS = 40;
-  private static final String VALVE_SIGN = "M7 4h16l-16 10h16z";
 
   private final Sketch sketch;
   private final Depths depths;
   private final Ruler ruler;
   private final double deepest;
   private final WellHead head;
+  private final DropPipe pipe;
 
-  SectionParts(Sketch sketch, Depths depths, Ruler ruler, double deepest) {
+  SectionParts(Sketch sketch, Depths depths, DropPipe pipe, Ruler ruler, double deepest) {
+    this.pipe = pipe;
     this.sketch = sketch;
     this.depths = depths;
     this.ruler = ruler;
@@ -38,23 +38,69 @@ final class SectionParts {
     double bottom = bottom();
     double foot = or(depths.least("well.casing_depth"), bottom);
     double ground = ruler.y(0);
-    svg.box("bore", CENTRE - BORE, ground, ruler.y(Math.max(0, Math.min(foot, bottom))), 2 * BORE);
-    if (foot < bottom) {
-      svg.box("bore", CENTRE - OPEN, ruler.y(Math.max(0, foot)), ruler.y(bottom), 2 * OPEN);
-    }
-    annulus(svg);
-    head.ground(svg, LEFT, RIGHT, CENTRE, ground);
+    bore(svg, foot, bottom);
+    annulus(svg, Math.min(bottom, or(wide(foot), foot)));
+    head.ground(svg, LEFT, RIGHT, CENTRE, isTight() ? CASING : BORE, ground, casingTopY());
+    rock(svg);
     frost(svg);
     water(svg, foot, bottom);
     walls(svg, "casing", "well.outer_casing_depth", OUTER, 0);
     casing(svg, foot);
     liner(svg, bottom);
     screen(svg);
-    pump(svg);
-    svg.line("floor", CENTRE - OPEN, ruler.y(bottom), CENTRE + OPEN, ruler.y(bottom));
+    pipe.draw(svg, ruler, LEFT, CENTRE);
+    floor(svg, bottom);
     double drilled = depths.least("well.drilled_depth");
     if (drilled > bottom) {
       svg.box("fallen", CENTRE - OPEN, ruler.y(bottom), ruler.y(drilled), 2 * OPEN);
+    }
+  }
+
+  /** The height at which the casing ends. */
+  private double casingTopY() {
+    return ruler.y(-or(depths.of("well.stickup"), 0));
+  }
+
+  /** A casing that was driven has no hole around it. */
+  private boolean isTight() {
+    boolean isDriven = sketch.is("well.method", "driven") || sketch.is("well.method", "jetted");
+    return isDriven && !sketch.isGiven("well.bore_diameter") && !sketch.isGiven("grout.bottom");
+  }
+
+  /** The foot of the casing, or of the screen below it, which stands in the same wide hole. */
+  private double wide(double foot) {
+    double screen = depths.least("well.screen_bottom");
+    return screen > foot ? screen : foot;
+  }
+
+  private void bore(Svg svg, double foot, double bottom) {
+    double half = isTight() ? CASING : BORE;
+    double wide = Math.max(0, Math.min(wide(foot), bottom));
+    svg.box("bore", CENTRE - half, ruler.y(0), ruler.y(wide), 2 * half);
+    if (wide < bottom) {
+      double open = Math.min(half, OPEN);
+      svg.box("bore", CENTRE - open, ruler.y(wide), ruler.y(bottom), 2 * open);
+    }
+  }
+
+  /** The bottom; of a driven well its point. */
+  private void floor(Svg svg, double bottom) {
+    double y = ruler.y(bottom);
+    if (sketch.is("well.method", "driven")) {
+      String at = "M" + Svg.number(CENTRE - CASING) + " " + Svg.number(y);
+      svg.path("point", at + "h" + Svg.number(2 * CASING) + "l" + Svg.number(-CASING) + " 16z");
+    } else {
+      svg.line("floor", CENTRE - OPEN, y, CENTRE + OPEN, y);
+    }
+  }
+
+  private void rock(Svg svg) {
+    Interval rock = depths.range("well.rock_depth");
+    for (double end : new double[] {rock.lo(), rock.hi()}) {
+      if (end > 0 && !Double.isInfinite(end)) {
+        double half = isTight() ? CASING : BORE;
+        svg.line("rock", SectionLayers.LEFT, ruler.y(end), CENTRE - half, ruler.y(end));
+      }
     }
   }
 
@@ -63,11 +109,30 @@ final class SectionParts {
     return bottom > 0 ? bottom : deepest;
   }
 
-  private void annulus(Svg svg) {
-    both(svg, "sand", depths.most("well.filter_pack_top"), depths.least("well.filter_pack_bottom"));
-    if (!sketch.is("grout.material", "none")) {
-      both(svg, "grout", depths.most("grout.top"), depths.least("grout.bottom"));
+  private void annulus(Svg svg, double foot) {
+    boolean isGrouted = !sketch.is("grout.material", "none");
+    double sandTop = depths.most("well.filter_pack_top");
+    double sandFoot = depths.least("well.filter_pack_bottom");
+    double groutTop = isGrouted ? depths.most("grout.top") : Double.NaN;
+    double groutFoot = isGrouted ? depths.least("grout.bottom") : Double.NaN;
+    if (!isTight() && !Double.isNaN(depths.of("well.casing_depth"))) {
+      // Whatever is left between what is filled, from the ground to the foot.
+      double at = 0;
+      boolean isGroutFirst = !(sandTop < groutTop);
+      double[] filled =
+          isGroutFirst
+              ? new double[] {groutTop, groutFoot, sandTop, sandFoot}
+              : new double[] {sandTop, sandFoot, groutTop, groutFoot};
+      for (int i = 0; i < 4; i += 2) {
+        if (filled[i] < filled[i + 1]) {
+          both(svg, "void", at, Math.min(foot, filled[i]));
+          at = Math.max(at, filled[i + 1]);
+        }
+      }
+      both(svg, "void", at, foot);
     }
+    both(svg, "sand", sandTop, sandFoot);
+    both(svg, "grout", groutTop, groutFoot);
   }
 
   private void both(Svg svg, String pattern, double top, double bottom) {
@@ -79,7 +144,12 @@ final class SectionParts {
 
   private void frost(Svg svg) {
     Interval frost = depths.range("site.frost_depth");
-    for (double end : new double[] {frost.lo(), frost.hi()}) {
+    List<Double> ends = new ArrayList<>(List.of(frost.lo(), frost.hi()));
+    for (String key : SectionTags.FROST_PROOF) {
+      Limit limit = sketch.limit(key);
+      ends.add(limit.isFrost() ? limit.si() : Double.NaN);
+    }
+    for (double end : ends) {
       if (end > 0 && !Double.isInfinite(end)) {
         svg.line("frost", LEFT, ruler.y(end), RIGHT, ruler.y(end));
       }
@@ -99,7 +169,8 @@ final class SectionParts {
       }
     }
     level(svg, "water.static_level", "still");
-    level(svg, "water.pumping_level", "drawn-down");
+    boolean isMeasured = SectionTags.testWithout(sketch).isEmpty();
+    level(svg, "water.pumping_level", isMeasured ? "drawn-down" : "told");
   }
 
   private void level(Svg svg, String key, String kind) {
@@ -159,75 +230,39 @@ final class SectionParts {
     }
   }
 
-  private void pump(Svg svg) {
-    double intake = depths.of("pump.intake_depth");
-    double pitless = depths.of("pitless.depth");
-    double start = or(pitless, 0);
-    if (pitless > 0) {
-      svg.line("line", LEFT, ruler.y(pitless), CENTRE - PIPE, ruler.y(pitless));
-    }
-    if (!(intake > start)) {
-      return;
-    }
-    double y = ruler.y(intake);
-    // Of a pump above the ground only the pipe hangs in the well.
-    boolean isBelow = !sketch.is("pump.type", "jet") && !sketch.is("pump.type", "hand");
-    double foot = isBelow ? Math.max(ruler.y(start), y - 16) : y;
-    svg.box("pipe", CENTRE - PIPE, ruler.y(start), foot, 2 * PIPE);
-    fittings(svg, "valve", "pump.check_valves", "pump.check_valve_spacing", start, intake);
-    fittings(
-        svg, "arrester", "pump.torque_arresters", "pump.torque_arrester_spacing", start, intake);
-    if (isBelow) {
-      svg.box("pump", CENTRE - 9, y - 18, y, 18);
-    }
-    svg.line("intake", CENTRE - 13, y, CENTRE + 13, y);
-    if (sketch.is("pump.type", "submersible")) {
-      svg.box("motor", CENTRE - 7, y, y + 16, 14);
-    }
-  }
-
-  /**
-   * Marks along the drop pipe, counted up from the pump, as the stated spacing and count have it.
-   */
-  private void fittings(
-      Svg svg, String kind, String count, String spacing, double start, double intake) {
-    double many = sketch.value(count);
-    double each = sketch.value(spacing);
-    double least = Math.max(0.3, (intake - start) / MOST_FITTINGS);
-    if (!(many >= 1) || !(each >= least)) {
-      return;
-    }
-    double at = kind.equals("valve") ? intake : intake - each;
-    for (int i = 0; i < Math.min(many, MOST_FITTINGS) && at > start; i++) {
-      double y = ruler.y(at) - (i == 0 && kind.equals("valve") ? 22 : 0);
-      List<Double> x = List.of(CENTRE - 8, CENTRE + 8);
-      if (kind.equals("valve")) {
-        String data = "M" + Svg.number(x.get(0)) + " " + Svg.number(y - 5) + "h16l-16 10h16z";
-        svg.path("valve", data);
-      } else {
-        svg.line("arrester", CENTRE - 20, y, CENTRE + 20, y);
-      }
-      at -= each;
-    }
-  }
-
   /** What the signs of the parts that were drawn mean. */
   static void legend(Legend legend, Sketch sketch) {
     legend
+        .sign("casing", sketch.say("section.sign.casing"), svg -> upright(svg, "casing"))
+        .sign("screen", sketch.say("section.sign.screen"), SectionParts::slots)
         .pattern("grout", sketch.say("section.sign.grout"))
         .pattern("sand", sketch.say("section.sign.filter"))
+        .pattern("void", sketch.say("section.sign.void"))
         .pattern("water", sketch.say("section.sign.water"))
         .across("still", sketch.say("section.sign.static"))
         .across("drawn-down", sketch.say("section.sign.pumping"))
+        .across("told", sketch.say("section.sign.told"))
+        .across("rock", sketch.say("section.sign.rock"))
         .across("frost", sketch.say("section.sign.frost"))
-        .sign("liner", sketch.say("section.sign.liner"), SectionParts::upright)
-        .sign("valve", sketch.say("section.sign.valve"), svg -> svg.path("valve", VALVE_SIGN))
-        .across("arrester", sketch.say("section.sign.arrester"))
+        .sign("liner", sketch.say("section.sign.liner"), svg -> upright(svg, "liner"))
+        .sign("point", sketch.say("section.sign.point"), SectionParts::point)
         .box("fallen", sketch.say("section.sign.fallen"));
   }
 
-  private static void upright(Svg svg) {
-    svg.line("liner", Legend.WIDTH / 2.0, 0, Legend.WIDTH / 2.0, Legend.HEIGHT);
+  private static void point(Svg svg) {
+    svg.path("point", "M3 3h24l-12 12z");
+  }
+
+  private static void slots(Svg svg) {
+    svg.box("screen", 4, 1, Legend.HEIGHT - 1, Legend.WIDTH - 8);
+    for (int y = 5; y < Legend.HEIGHT - 1; y += 4) {
+      svg.line("slot", 4, y, 11, y);
+      svg.line("slot", Legend.WIDTH - 11, y, Legend.WIDTH - 4, y);
+    }
+  }
+
+  private static void upright(Svg svg, String kind) {
+    svg.line(kind, Legend.WIDTH / 2.0, 0, Legend.WIDTH / 2.0, Legend.HEIGHT);
   }
 
   private static double or(double first, double second) {

@@ -25,12 +25,36 @@ final class SetbackPlan {
   private static final double SEALS = REACH + 16;
 
   /** More than this many times the middle distance is drawn at the edge. */
-  private static final double FAR = 4;
+  private static final double FAR = 6;
 
-  private record Spoke(String key, double distance, double limit) {}
+  /** Where a distance of nothing stands: at the edge of the well's sign. */
+  private static final double NEAR = 17;
+
+  /** The scale is broken where most of what is drawn would lie within this share of it. */
+  private static final double CROWDED = 0.4;
+
+  /** Further than anyone measures (m): beyond it nothing is drawn. */
+  private static final double MOST = 1e5;
+
+  private static final double NEAR_SHARE = 0.64;
+  private static final int LETTERS = 2;
+
+  private record Spoke(String key, double distance, Limit limit) {
+    /** All limits that can be drawn, in SI. */
+    List<Double> limits() {
+      List<Double> all = new ArrayList<>();
+      limit.ways().forEach(way -> all.add(way.si()));
+      if (all.isEmpty()) {
+        all.add(limit.si());
+      }
+      all.removeIf(each -> !(each > 0));
+      return all;
+    }
+  }
 
   private final Sketch sketch;
   private final List<Spoke> spokes = new ArrayList<>();
+  private final List<String> left = new ArrayList<>();
 
   SetbackPlan(Sketch sketch) {
     this.sketch = sketch;
@@ -39,43 +63,54 @@ final class SetbackPlan {
   @Nullable Drawing drawing() {
     for (Entry entry : sketch.record().catalogue().entries()) {
       double distance = sketch.value(entry.key());
-      if (entry.key().startsWith("setback.") && distance >= 0 && distance < 1e9) {
-        double limit = sketch.limit(entry.key());
-        spokes.add(new Spoke(entry.key(), distance, limit > 0 ? limit : Double.NaN));
+      if (!entry.key().startsWith("setback.") || Double.isNaN(distance)) {
+        continue;
+      }
+      if (distance >= 0 && distance <= MOST) {
+        spokes.add(new Spoke(entry.key(), distance, sketch.limit(entry.key())));
+      } else {
+        left.add(sketch.say("plan.off", place(entry.key())));
       }
     }
     if (spokes.isEmpty()) {
       return null;
     }
     double most = most();
+    Ruler ruler = ruler(most);
     Svg svg = new Svg(ID, WIDTH, sketch.say("plan.title"));
-    rings(svg, most, false);
+    rings(svg, ruler, false);
     Set<String> keys = new TreeSet<>();
     spokes.forEach(spoke -> keys.add(spoke.key()));
     Marks marks = new Marks(sketch.marks(), keys);
     for (int i = 0; i < spokes.size(); i++) {
-      spoke(svg, i, most, marks);
+      spoke(svg, i, most, ruler, marks.at(spokes.get(i).key()));
     }
-    rings(svg, most, true);
+    rings(svg, ruler, true);
     svg.circle("casing", X, Y, 7);
     svg.circle("hub", X, Y, 2.5);
     return new Drawing(
-        ID, sketch.say("plan.title"), svg.close(HEIGHT), legend(svg), inWords(), marks.drawn());
+        ID,
+        sketch.say("plan.title"),
+        svg.close(HEIGHT),
+        legend(svg, ruler, marks),
+        inWords(),
+        marks.drawn());
+  }
+
+  private List<Double> amounts() {
+    List<Double> all = new ArrayList<>();
+    for (Spoke spoke : spokes) {
+      all.add(spoke.distance());
+      all.addAll(spoke.limits());
+    }
+    all.sort(Comparator.naturalOrder());
+    return all;
   }
 
   /** The distance at the edge: all of it, unless a few are so far that the rest would vanish. */
   private double most() {
-    List<Double> all = new ArrayList<>();
-    spokes.forEach(
-        spoke -> {
-          all.add(spoke.distance());
-          if (!Double.isNaN(spoke.limit())) {
-            all.add(spoke.limit());
-          }
-        });
-    all.sort(Comparator.naturalOrder());
-    double middle = all.get(all.size() / 2);
-    double cap = Math.max(FAR * middle, 3);
+    List<Double> all = amounts();
+    double cap = Math.max(FAR * all.get(all.size() / 2), 3);
     double most = 1;
     for (double each : all) {
       most = each <= cap ? Math.max(most, each) : most;
@@ -83,66 +118,81 @@ final class SetbackPlan {
     return most;
   }
 
+  /** From the well to the edge, larger near the well where most stands there. */
+  private Ruler ruler(double most) {
+    List<Double> all = amounts();
+    double part = all.get((all.size() - 1) * 3 / 5) * 1.15;
+    boolean isCrowded = part < CROWDED * most;
+    return Ruler.of(0, most, isCrowded ? part : 0, NEAR_SHARE, NEAR, REACH);
+  }
+
   /** Rings of equal distance, or what they are; the words stand over the spokes. */
-  private void rings(Svg svg, double most, boolean isWords) {
-    Ruler ruler = Ruler.of(0, most, 0, 0, 0, REACH);
+  private void rings(Svg svg, Ruler ruler, boolean isWords) {
     double unit = sketch.unit("setback.septic_tank").factor();
-    for (double tick : ruler.ticks(unit)) {
-      if (tick > 0 && isWords) {
+    double last = NEAR;
+    for (double tick : ruler.ticks(unit, 24)) {
+      double r = ruler.y(tick);
+      if (tick > 0 && isWords && r - last >= 16) {
         String text =
             sketch.number(tick / unit) + " " + sketch.unit("setback.septic_tank").symbol();
-        svg.text("ring-text", X, Y - ruler.y(tick) + 5, text);
-      } else if (tick > 0) {
-        svg.circle("ring", X, Y, ruler.y(tick));
+        svg.text("ring-text", X, Y - r + 5, text);
+        last = r;
+      } else if (tick > 0 && !isWords) {
+        svg.circle("ring", X, Y, r);
       }
+    }
+    if (ruler.isBroken() && !isWords) {
+      svg.circle("break-ring", X, Y, ruler.breakY());
     }
   }
 
-  private void spoke(Svg svg, int i, double most, Marks marks) {
+  private void spoke(Svg svg, int i, double most, Ruler ruler, List<Mark> marks) {
     Spoke spoke = spokes.get(i);
     // The first stands half a step from the top, where the rings have their numbers.
     double angle = 2 * Math.PI * (i + 0.5) / spokes.size() - Math.PI / 2;
     double dx = Math.cos(angle);
     double dy = Math.sin(angle);
     boolean isFar = spoke.distance() > most;
-    double r = isFar ? REACH : spoke.distance() / most * REACH;
-    svg.line("spoke", X, Y, X + r * dx, Y + r * dy);
-    if (!Double.isNaN(spoke.limit()) && spoke.limit() <= most) {
-      double l = spoke.limit() / most * REACH;
-      svg.line(
-          "limit",
-          X + l * dx - 11 * dy,
-          Y + l * dy + 11 * dx,
-          X + l * dx + 11 * dy,
-          Y + l * dy - 11 * dx);
+    double r = ruler.y(spoke.distance());
+    svg.line("spoke", X + NEAR * dx, Y + NEAR * dy, X + r * dx, Y + r * dy);
+    for (double limit : spoke.limits()) {
+      if (limit <= most) {
+        across(svg, limit == spoke.limit().si() ? "limit" : "limit-if", ruler.y(limit), dx, dy);
+      }
     }
     if (isFar) {
-      double cut = REACH - 14;
-      svg.line(
-          "cut",
-          X + cut * dx - 6 * dy,
-          Y + cut * dy + 6 * dx,
-          X + cut * dx + 6 * dy,
-          Y + cut * dy - 6 * dx);
+      across(svg, "cut", REACH - 14, dx, dy);
     }
     if (sketch.interval(spoke.key()).isPoint()) {
       svg.circle("hub", X + r * dx, Y + r * dy, 3);
     }
-    between(svg, sketch.interval(spoke.key()), most, dx, dy);
+    between(svg, sketch.interval(spoke.key()), ruler, dx, dy);
     // Numbers stand in a ring of their own, where they never meet.
     svg.line("beyond", X + r * dx, Y + r * dy, X + (SEALS - 11) * dx, Y + (SEALS - 11) * dy);
     double x = X + SEALS * dx;
     double y = Y + SEALS * dy;
     svg.circle("seal", x, y, 11);
     svg.text("seal-number", x, y + 5, String.valueOf(i + 1));
-    letters(svg, x, y, dx, dy, marks.at(spoke.key()));
+    letters(svg, x, y, dx, dy, marks.subList(0, Math.min(LETTERS, marks.size())));
+  }
+
+  /** A bar across a spoke, so short that it does not come to the next one. */
+  private void across(Svg svg, String kind, double r, double dx, double dy) {
+    double room = r * Math.tan(Math.PI / Math.max(3, spokes.size())) - 2;
+    double half = Math.max(3, Math.min(kind.equals("cut") ? 6 : 11, room));
+    svg.line(
+        kind,
+        X + r * dx - half * dy,
+        Y + r * dy + half * dx,
+        X + r * dx + half * dy,
+        Y + r * dy - half * dx);
   }
 
   /** A thick line over all that a distance may be, to the edge where the form sets no end. */
-  private static void between(Svg svg, Interval range, double most, double dx, double dy) {
+  private static void between(Svg svg, Interval range, Ruler ruler, double dx, double dy) {
     if (!range.isPoint()) {
-      double lo = Math.min(REACH, Math.max(0, range.lo()) / most * REACH);
-      double hi = Math.min(REACH, range.hi() / most * REACH);
+      double lo = ruler.y(Math.max(0, range.lo()));
+      double hi = ruler.y(range.hi());
       svg.line("range", X + lo * dx, Y + lo * dy, X + hi * dx, Y + hi * dy);
     }
   }
@@ -158,17 +208,29 @@ final class SetbackPlan {
     }
   }
 
-  private List<Sign> legend(Svg svg) {
+  private List<Sign> legend(Svg svg, Ruler ruler, Marks marks) {
     Legend legend = new Legend(svg);
     for (int i = 0; i < spokes.size(); i++) {
       String number = String.valueOf(i + 1);
-      legend.sign("seal", line(spokes.get(i)), small -> numbered(small, number));
+      List<Mark> all = marks.at(spokes.get(i).key());
+      String line = line(spokes.get(i));
+      String letters = String.join(", ", all.stream().map(Mark::letter).toList());
+      legend.sign(
+          "seal",
+          all.size() > LETTERS ? sketch.say("plan.letters", line, letters) : line,
+          small -> numbered(small, number));
+    }
+    if (ruler.isBroken()) {
+      legend.line(
+          sketch.say("plan.broken", sketch.about(ruler.breakAt(), "setback.septic_tank")));
     }
     return legend
-        .sign("limit", sketch.say("plan.sign.limit"), SetbackPlan::limit)
+        .sign("limit", sketch.say("plan.sign.limit"), small -> limit(small, "limit"))
+        .sign("limit-if", sketch.say("plan.sign.limit.if"), small -> limit(small, "limit-if"))
         .sign("cut", sketch.say("plan.sign.far"), SetbackPlan::far)
         .across("range", sketch.say("sign.between"))
         .line(sketch.say("plan.signs"))
+        .lines(left)
         .all();
   }
 
@@ -177,9 +239,9 @@ final class SetbackPlan {
     svg.text("seal-number", Legend.WIDTH / 2.0, Legend.MIDDLE + 5, number);
   }
 
-  private static void limit(Svg svg) {
+  private static void limit(Svg svg, String kind) {
     svg.line("spoke", 0, Legend.MIDDLE, Legend.WIDTH, Legend.MIDDLE);
-    svg.line("limit", Legend.WIDTH / 2.0, 1, Legend.WIDTH / 2.0, Legend.HEIGHT - 1);
+    svg.line(kind, Legend.WIDTH / 2.0, 1, Legend.WIDTH / 2.0, Legend.HEIGHT - 1);
   }
 
   private static void far(Svg svg) {
@@ -188,12 +250,37 @@ final class SetbackPlan {
   }
 
   private String line(Spoke spoke) {
-    String place = sketch.say("place." + spoke.key().substring("setback.".length()));
-    String read = sketch.beside(spoke.key());
-    return Double.isNaN(spoke.limit())
-        ? sketch.say("plan.line", place, read)
-        : sketch.say(
-            "plan.line.limit", place, read, sketch.limitBeside(spoke.limit(), spoke.key()));
+    String place = place(spoke.key());
+    String read = sketch.both(spoke.key());
+    Limit limit = spoke.limit();
+    if (!limit.requirement().isEmpty()) {
+      return sketch.say("plan.line.said", place, read, limit.requirement());
+    }
+    if (!(limit.si() > 0)) {
+      return sketch.say("plan.line", place, read);
+    }
+    String limits = "";
+    for (Limit.Way way : limit.ways()) {
+      String said = way(spoke.key(), way);
+      limits = limits.isEmpty() ? said : sketch.say("plan.or", limits, said);
+    }
+    return sketch.say(
+        "plan.line.limit",
+        place,
+        read,
+        limits.isEmpty() ? sketch.limitBoth(limit.si(), spoke.key()) : limits);
+  }
+
+  private String place(String key) {
+    return sketch.say("place." + key.substring("setback.".length()));
+  }
+
+  private String way(String key, Limit.Way way) {
+    if (Double.isNaN(way.si())) {
+      return sketch.say("plan.way.none", way.where());
+    }
+    String shown = sketch.limitBoth(way.si(), key);
+    return way.where().isEmpty() ? shown : sketch.say("plan.way", shown, way.where());
   }
 
   private List<String> inWords() {

@@ -31,7 +31,7 @@ public final class Sketch {
   private final Words words;
   private final Amounts amounts;
   private final List<Mark> marks;
-  private final Map<String, Double> limits;
+  private final Map<String, Limit> limits;
   private final Scope scope;
   private @Nullable List<Drawing> made;
 
@@ -41,7 +41,7 @@ public final class Sketch {
    * @param words the language
    * @param amounts how amounts are printed
    * @param marks the findings, in the order of the page
-   * @param limits limits in SI by entry, where a rule has one
+   * @param limits limits by entry, where a rule has one
    */
   public Sketch(
       WellRecord record,
@@ -49,7 +49,7 @@ public final class Sketch {
       Words words,
       Amounts amounts,
       List<Mark> marks,
-      Map<String, Double> limits) {
+      Map<String, Limit> limits) {
     this.record = record;
     this.scope = scope;
     this.limits = limits;
@@ -176,22 +176,36 @@ public final class Sketch {
     return amounts.read(record, entry(key));
   }
 
-  /** The same with the record's own beside it, where that is in other units. */
-  String beside(String key) {
-    return amounts.beside(record, entry(key));
+  /** The limit that a rule sets to an entry as it stands. */
+  Limit limit(String key) {
+    return limits.getOrDefault(key, Limit.NONE);
   }
 
-  /** A limit of an entry, in SI, with the same in the record's unit beside it where it differs. */
-  String limitBeside(double si, String key) {
+  /**
+   * A rounded amount in the page's unit with the record's own beside it, where that is another. So
+   * that a label in metres can be found on a form in feet.
+   */
+  String both(String key) {
+    return both(key, interval(key));
+  }
+
+  /** The same of another amount of the entry's kind, such as a depth turned into a height. */
+  String both(String key, Interval si) {
     @Nullable Unit written = record.unit(entry(key).index());
-    return written != null && !amounts.shown(written).equals(written)
-        ? amounts.amount(written.fromSi(si), written)
-        : print(si, key);
+    return written == null || amounts.shown(written).equals(written)
+        ? shown(key, si)
+        : say("amount.beside", shown(key, si), amounts.own(si, entry(key), written));
   }
 
-  /** The limit in SI that a rule sets to an entry as it stands; NaN where none does. */
-  double limit(String key) {
-    return limits.getOrDefault(key, Double.NaN);
+  /** A limit rounded, with the same in the record's unit beside it, where that is another. */
+  String limitBoth(double si, String key) {
+    @Nullable Unit written = record.unit(entry(key).index());
+    return written == null || amounts.shown(written).equals(written)
+        ? print(si, key)
+        : say(
+            "amount.beside",
+            print(si, key),
+            amounts.own(Interval.point(si), entry(key), written));
   }
 
   /** True if a finding was decided by this entry. */

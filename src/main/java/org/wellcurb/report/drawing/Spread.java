@@ -1,7 +1,5 @@
 package org.wellcurb.report.drawing;
 
-import java.util.List;
-
 /** Moves labels apart so that none covers another, each as near its own place as can be. */
 final class Spread {
   private Spread() {}
@@ -10,42 +8,43 @@ final class Spread {
    * Heights for labels.
    *
    * @param wanted where each wants to stand, from least to greatest
-   * @param gap least distance between two
+   * @param heights how far below each the next may stand
    * @param top none stands above
    */
-  static double[] apart(List<Double> wanted, double gap, double top) {
-    int n = wanted.size();
+  static double[] apart(double[] wanted, double[] heights, double top) {
+    int n = wanted.length;
     double[] at = new double[n];
+    // Of each block: where its first label stands, how many it has, and how high it is.
     double[] start = new double[n];
     int[] count = new int[n];
-    int groups = 0;
+    double[] high = new double[n];
+    int blocks = 0;
     // Neighbours that touch become one block, which stands at the mean of what its labels want.
     for (int i = 0; i < n; i++) {
-      start[groups] = wanted.get(i);
-      count[groups] = 1;
-      groups++;
-      while (groups > 1 && start[groups - 1] < start[groups - 2] + gap * count[groups - 2]) {
-        merge(start, count, groups, gap);
-        groups--;
+      start[blocks] = wanted[i];
+      count[blocks] = 1;
+      high[blocks] = heights[i];
+      blocks++;
+      while (blocks > 1 && start[blocks - 1] < start[blocks - 2] + high[blocks - 2]) {
+        int a = blocks - 2;
+        int b = blocks - 1;
+        double sum = start[a] * count[a] + (start[b] - high[a]) * count[b];
+        count[a] += count[b];
+        start[a] = sum / count[a];
+        high[a] += high[b];
+        blocks--;
       }
     }
     int label = 0;
     double least = top;
-    for (int g = 0; g < groups; g++) {
-      double y = Math.max(least, start[g]);
-      for (int k = 0; k < count[g]; k++) {
-        at[label++] = y + k * gap;
+    for (int b = 0; b < blocks; b++) {
+      double y = Math.max(least, start[b]);
+      for (int k = 0; k < count[b]; k++) {
+        at[label] = y;
+        y += heights[label++];
       }
-      least = y + count[g] * gap;
+      least = y;
     }
     return at;
-  }
-
-  private static void merge(double[] start, int[] count, int groups, double gap) {
-    int a = groups - 2;
-    int b = groups - 1;
-    double sum = start[a] * count[a] + (start[b] - gap * count[a]) * count[b];
-    count[a] += count[b];
-    start[a] = sum / count[a];
   }
 }

@@ -11,8 +11,7 @@ final class WellHead {
   private static final String CAP = "well.cap";
   private static final String HEAD = "well.head";
   private static final double PIT = 26;
-  private static final double WALL = 42;
-  private static final double BORE = 36;
+  private static final double WALL = 40;
 
   private final Sketch sketch;
 
@@ -53,16 +52,26 @@ final class WellHead {
     }
   }
 
-  /** The ground on both sides, or a pit in it. */
-  void ground(Svg svg, double left, double right, double centre, double y) {
+  /**
+   * The ground on both sides, or a pit in it.
+   *
+   * @param half half the width of the hole
+   * @param y height of the ground
+   * @param casing height at which the casing ends, which a pit goes down to
+   */
+  void ground(
+      Svg svg, double left, double right, double centre, double half, double y, double casing) {
     if (isPit()) {
-      svg.line("pit", centre - WALL, y, centre - WALL, y + PIT);
-      svg.line("pit", centre - WALL, y + PIT, centre - BORE, y + PIT);
-      svg.line("pit", centre + BORE, y + PIT, centre + WALL, y + PIT);
-      svg.line("pit", centre + WALL, y, centre + WALL, y + PIT);
+      double floor = Math.max(y + PIT, casing + 10);
+      svg.line("pit", left, y, centre - WALL, y);
+      svg.line("pit", centre - WALL, y, centre - WALL, floor);
+      svg.line("pit", centre - WALL, floor, centre - half, floor);
+      svg.line("pit", centre + half, floor, centre + WALL, floor);
+      svg.line("pit", centre + WALL, y, centre + WALL, floor);
+      svg.line("pit", centre + WALL, y, right, y);
     } else {
-      svg.line("ground", left, y, centre - BORE, y);
-      svg.line("ground", centre + BORE, y, right, y);
+      svg.line("ground", left, y, centre - half, y);
+      svg.line("ground", centre + half, y, right, y);
     }
   }
 

@@ -1,13 +1,11 @@
 package org.wellcurb.report.drawing;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Interval;
-import org.wellcurb.record.Layer;
 
 /**
  * The well cut open: depths below the ground to scale (broken once where the shallow part would be
@@ -22,51 +20,23 @@ final class WellSection {
   private static final int LABELS = 196;
   private static final int LEADS = (int) SectionParts.RIGHT;
 
-  private static final String DRILLED = "well.drilled_depth";
-
-  /** Entries with a label, each with the key of its words. */
-  private static final List<String[]> LABELLED =
-      List.of(
-          new String[] {"site.frost_depth", "section.frost"},
-          new String[] {"pitless.depth", "section.pitless"},
-          new String[] {"service_line.burial_depth", "section.line"},
-          new String[] {"grout.top", "section.grout.top"},
-          new String[] {"grout.bottom", "section.grout.bottom"},
-          new String[] {"well.rock_depth", "section.rock"},
-          new String[] {"well.outer_casing_depth", "section.outer"},
-          new String[] {"well.casing_depth", "section.casing"},
-          new String[] {"water.static_level", "section.static"},
-          new String[] {"water.pumping_level", "section.pumping"},
-          new String[] {"pump.intake_depth", "section.intake"},
-          new String[] {"well.liner_top", "section.liner.top"},
-          new String[] {"well.liner_bottom", "section.liner.bottom"},
-          new String[] {"well.filter_pack_top", "section.filter"},
-          new String[] {"well.screen_top", "section.screen.top"},
-          new String[] {"well.screen_bottom", "section.screen.bottom"},
-          new String[] {"well.depth", "section.finished"},
-          new String[] {DRILLED, "section.drilled"});
-
-  /** What a rule may hold against a frost that the form does not give. */
-  private static final Set<String> FROST_PROOF =
-      Set.of("pitless.depth", "service_line.burial_depth");
-
-  /** No rule asks for more (m). */
-  private static final double MOST_LIMIT = 400;
-
   private final Sketch sketch;
   private final Depths depths;
   private final WellHead head;
-  private final List<Tag> tags = new ArrayList<>();
-  private final Set<String> left = new TreeSet<>();
+  private final DropPipe pipe;
+  private final SectionLayers layers;
+  private final SectionTags tags;
 
   WellSection(Sketch sketch) {
     this.sketch = sketch;
     depths = new Depths(sketch);
     head = new WellHead(sketch);
+    pipe = new DropPipe(sketch, depths);
+    layers = new SectionLayers(sketch, depths);
+    tags = new SectionTags(sketch, depths, head, pipe);
   }
 
   @Nullable Drawing drawing() {
-    collect();
     double deepest = deepest();
     if (!(deepest > 0)) {
       return null;
@@ -74,103 +44,26 @@ final class WellSection {
     Ruler ruler = ruler(deepest);
     Svg svg = new Svg(ID, WIDTH, sketch.say("section.title"));
     patterns(svg);
-    new SectionLayers(sketch, depths).draw(svg, ruler);
-    new SectionParts(sketch, depths, ruler, deepest).draw(svg);
+    layers.draw(svg, ruler, deepest);
+    new SectionParts(sketch, depths, pipe, ruler, deepest).draw(svg);
     axis(svg, ruler);
     Set<String> keys = new TreeSet<>();
-    tags.forEach(tag -> keys.add(tag.key()));
+    tags.all().forEach(tag -> keys.add(tag.key()));
     Marks marks = new Marks(sketch.marks(), keys);
     double height = labels(svg, ruler, marks);
     return new Drawing(
         ID,
         sketch.say("section.title"),
         svg.close(height),
-        legend(svg, ruler),
+        legend(svg, ruler, deepest),
         inWords(),
         marks.drawn());
   }
 
-  private void collect() {
-    double top = depths.of("well.stickup");
-    if (!Double.isNaN(top)) {
-      Interval up = sketch.interval("well.stickup");
-      tag("well.stickup", new Interval(-up.hi(), -up.lo()), "section.top");
-    }
-    tags.addAll(head.tags(Double.isNaN(top) ? 0 : -top));
-    for (String[] each : LABELLED) {
-      double depth = depths.of(each[0]);
-      if (!Double.isNaN(depth)) {
-        tag(each[0], depths.range(each[0]), each[1]);
-        limit(each[0], each[1]);
-      } else if (depths.isOff(each[0])) {
-        left.add(sketch.say("section.off", sketch.say(each[1], "").trim()));
-      }
-    }
-    // The same depth said twice says nothing more, unless a finding stands there.
-    if (depths.of(DRILLED) == depths.of("well.depth") && !isMarked(DRILLED)) {
-      tags.removeIf(tag -> tag.key().equals(DRILLED));
-    }
-    tags.sort(Comparator.comparingDouble(Tag::amount));
-  }
-
-  private boolean isMarked(String key) {
-    return sketch.marks().stream().anyMatch(mark -> mark.entries().contains(key));
-  }
-
-  private void tag(String key, Interval depth, String words) {
-    // A depth that was not moved stands as the form has it.
-    boolean isAsGiven = key.equals("well.stickup") || !isMoved(key);
-    boolean isUp = depth.lo() < 0 && depth.hi() <= 0 && !key.equals("well.stickup");
-    String shown =
-        isUp
-            ? sketch.say("section.up", above(key, depth, isAsGiven))
-            : isAsGiven ? sketch.shown(key) : sketch.span(depth, sketch.unit("well.depth"));
-    tags.add(new Tag(key, depth, sketch.say(words, shown)));
-  }
-
-  /** How far above the ground, without a sign. */
-  private String above(String key, Interval depth, boolean isAsGiven) {
-    Interval height = new Interval(-depth.hi(), -depth.lo());
-    return isAsGiven ? sketch.shown(key, height) : sketch.span(height, sketch.unit("well.depth"));
-  }
-
-  /** The limit where a depth falls short of it, and that of what must lie below the frost. */
-  private void limit(String key, String words) {
-    double limit = sketch.limit(key);
-    boolean isShown = FROST_PROOF.contains(key) || sketch.fallsShort(key);
-    if (!isShown || !(limit > 0 && limit <= MOST_LIMIT) || isMoved(key)) {
-      return;
-    }
-    // One frost stands against both.
-    boolean isBoth =
-        FROST_PROOF.contains(key)
-            && FROST_PROOF.stream().allMatch(each -> sketch.limit(each) == limit && !isMoved(each));
-    String shown = sketch.print(limit, key);
-    String text =
-        isBoth
-            ? sketch.say("section.limit.both", shown)
-            : sketch.say("section.limit", sketch.say(words, shown));
-    Tag tag = new Tag(Tag.LIMIT, Interval.point(limit), text);
-    if (!tags.contains(tag)) {
-      tags.add(tag);
-    }
-  }
-
-  /** True where a depth on the form is not from the ground. */
-  private boolean isMoved(String key) {
-    return depths.shift(sketch.entry(key).datum()) != 0;
-  }
-
+  /** The deepest of the well's parts, and of its layers unless they would press it together. */
   private double deepest() {
-    double deepest = 0;
-    for (Tag tag : tags) {
-      deepest = Math.max(deepest, tag.most());
-    }
-    for (Layer layer : sketch.record().layers()) {
-      double bottom = Sketch.middle(layer.to());
-      deepest = bottom > deepest && bottom < 4000 ? bottom : deepest;
-    }
-    return deepest;
+    double parts = tags.deepest();
+    return parts > 0 ? Math.max(parts, Math.min(layers.deepest(), parts * 1.25)) : layers.deepest();
   }
 
   private Ruler ruler(double deepest) {
@@ -189,6 +82,7 @@ final class WellSection {
   private static void patterns(Svg svg) {
     svg.pattern("grout", 6, "<path class=\"fine\" d=\"M0 6L6 0M0 0L6 6\"/>")
         .pattern("sand", 7, "<circle class=\"dot\" cx=\"2\" cy=\"2\" r=\"1.2\"/>")
+        .pattern("void", 9, "<path class=\"fine\" d=\"M2 4l2 -2l2 2l-2 2z\"/>")
         .pattern("water", 8, "<path class=\"fine-water\" d=\"M0 4H8\"/>");
     SectionLayers.patterns(svg);
   }
@@ -210,16 +104,21 @@ final class WellSection {
 
   private double labels(Svg svg, Ruler ruler, Marks marks) {
     Labels labels = new Labels(LEADS, LABELS, WIDTH - LABELS - 2);
-    for (Tag tag : tags) {
+    for (Tag tag : tags.all()) {
       double y = ruler.y(tag.amount());
       if (tag.isLimit()) {
-        svg.line("limit", LEADS - 8, y, LEADS + 4, y);
+        svg.path("limit-at", wedge(LEADS - 10, y));
       } else if (!tag.range().isPoint()) {
         between(svg, tag.range(), ruler);
       }
       labels.add(y, tag.text(), marks.at(tag.key()));
     }
     return Math.max(BOTTOM, labels.draw(svg, TOP - 10)) + 20;
+  }
+
+  /** A wedge that points to the left. */
+  static String wedge(double x, double y) {
+    return "M" + Svg.number(x) + " " + Svg.number(y) + "l14 -5v10z";
   }
 
   /** An upright over all that a depth may be; it has no foot where the form sets no end. */
@@ -235,18 +134,23 @@ final class WellSection {
     }
   }
 
-  private List<Sign> legend(Svg svg, Ruler ruler) {
+  private List<Sign> legend(Svg svg, Ruler ruler, double deepest) {
     Legend legend = new Legend(svg);
-    new SectionLayers(sketch, depths).legend(legend);
+    layers.legend(legend, deepest);
     SectionParts.legend(legend, sketch);
+    pipe.legend(legend);
     head.legend(legend, svg);
-    legend.across("limit", sketch.say("section.sign.limit"));
+    legend.sign("limit-at", sketch.say("section.sign.limit"), WellSection::limit);
     legend.sign("span", sketch.say("sign.between"), WellSection::upright);
     legend.line(sketch.say("section.scale"));
     if (ruler.isBroken()) {
       legend.line(sketch.say("section.broken", sketch.about(ruler.breakAt(), "well.depth")));
     }
-    return legend.line(depths.remark()).lines(List.copyOf(left)).all();
+    return legend.line(depths.remark()).lines(tags.left()).all();
+  }
+
+  static void limit(Svg svg) {
+    svg.path("limit-at", wedge(8, Legend.MIDDLE));
   }
 
   private static void upright(Svg svg) {
@@ -258,10 +162,16 @@ final class WellSection {
 
   private List<String> inWords() {
     List<String> lines = new ArrayList<>();
-    for (Tag tag : tags) {
-      lines.add(
-          tag.isLimit() ? tag.text() : sketch.say("section.words", tag.text(), written(tag.key())));
+    for (Tag tag : tags.all()) {
+      if (!pipe.tags().contains(tag)) {
+        lines.add(
+            tag.isOnForm()
+                ? sketch.say("section.words", tag.text(), written(tag.key()))
+                : tag.text());
+      }
     }
+    lines.addAll(pipe.words());
+    lines.addAll(layers.words());
     return lines;
   }
 

@@ -146,6 +146,11 @@ public final class Amounts {
     return own.isEmpty() ? read : read + " [" + own + "]";
   }
 
+  /** An amount of an entry in the unit in which it was written. */
+  public String own(Interval si, Entry entry, Unit written) {
+    return new Amounts(words, UnitsShown.AS_WRITTEN).range(si, entry, written);
+  }
+
   /** A range of an entry's values: {@code 10 to 15 gpm}, {@code 100 gpm or more}. */
   public String range(Interval si, Entry entry, @Nullable Unit written) {
     Unit unit = written == null ? entry.unit(UnitSystem.US) : written;

@@ -10,6 +10,7 @@ import static org.wellcurb.quantity.Units.ONE;
 import static org.wellcurb.quantity.Units.PSI_UNIT;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -66,6 +67,17 @@ final class DrawingsTest {
       UnitsShown units,
       List<Mark> marks,
       Map<String, Double> limits) {
+    Map<String, Limit> all = new HashMap<>();
+    limits.forEach((key, si) -> all.put(key, Limit.of(si)));
+    return limited(record, language, units, marks, all);
+  }
+
+  private static Sketch limited(
+      WellRecord record,
+      Language language,
+      UnitsShown units,
+      List<Mark> marks,
+      Map<String, Limit> limits) {
     Words words = Words.in(language);
     return new Sketch(
         record,
@@ -182,10 +194,11 @@ final class DrawingsTest {
             .amount("pressure.cut_out", 74.75, PSI_UNIT);
     WellRecord record = form.record();
     Sketch metric = sketch(record, Language.EN, UnitsShown.METRIC, List.of(), Map.of());
-    assertTrue(svg(metric, "section").contains(">Casing top 0.61 m up<"));
-    assertTrue(svg(metric, "section").contains(">Static level 9.4 m<"));
-    assertTrue(svg(metric, "section").contains(">Finished bottom 93 m<"));
-    assertTrue(svg(metric, "ladder").contains(">Cut-in 276 kPa<"));
+    String words = drawn(metric, "section").words().toString();
+    assertTrue(words.contains("Casing top 0.61 m [2 ft] up"), words);
+    assertTrue(words.contains("Static level 9.4 m [31 ft]"), words);
+    assertTrue(words.contains("Finished bottom 93 m [305.25 ft]"), words);
+    assertTrue(svg(metric, "ladder").contains(">Cut-in 276 kPa [40 psi]<"));
     assertTrue(svg(plain(record), "section").contains(">Finished bottom 305.25 ft<"));
     assertTrue(svg(plain(record), "ladder").contains(">Cut-out 74.75 psi<"));
   }
@@ -217,7 +230,7 @@ final class DrawingsTest {
     Labels labels = new Labels(100, 200, 150);
     labels.add(40, "A label that is far too long to stand in one row 1379 kPa", List.of());
     labels.draw(svg, 10);
-    assertTrue(svg.close(90).contains(">1379 kPa<"), svg.close(90));
+    assertTrue(svg.close(90).contains(">row 1379 kPa<"), svg.close(90));
   }
 
   @Test
@@ -232,7 +245,7 @@ final class DrawingsTest {
     String svg =
         svg(sketch(record, Language.EN, UnitsShown.AS_WRITTEN, List.of(), both), "section");
     assertTrue(svg.contains(">Limit: Pitless, line 1.8 m<"), svg);
-    assertTrue(svg.contains("class=\"limit\""), svg);
+    assertTrue(svg.contains("class=\"limit-at\""), svg);
     Map<String, Double> one = Map.of("pitless.depth", 1.8, "well.depth", 10.0);
     svg = svg(sketch(record, Language.EN, UnitsShown.AS_WRITTEN, List.of(), one), "section");
     assertTrue(svg.contains(">Limit: Pitless 1.8 m<"), svg);
@@ -378,7 +391,7 @@ final class DrawingsTest {
     assertTrue(svg.contains(">Static level 6.5 ft up<"), svg);
     Sketch french = sketch(record, Language.FR, UnitsShown.METRIC, List.of(), Map.of());
     String words = drawn(french, "section").words().get(0);
-    assertTrue(words.startsWith("Niveau statique 2 m au-dessus du sol"), words);
+    assertTrue(words.startsWith("Niveau statique 2 m [6,5 ft] au-dessus du sol"), words);
     record = form.range("water.static_level", -6, -2, FOOT, "-6 to -2").record();
     assertTrue(
         drawn(plain(record), "section").words().get(0).startsWith("Static level 2 ft to 6 ft up"));
@@ -399,11 +412,11 @@ final class DrawingsTest {
     Mark mark = new Mark("A", "finding-a", "Short", List.of("relief.setting"));
     Sketch french = sketch(record, Language.FR, UnitsShown.METRIC, List.of(mark), limits);
     String words = drawn(french, "plan").words().toString();
-    assertTrue(words.contains(" : 6,706 m [22 ft], limite 22,86 m [75 ft]"), words);
-    assertTrue(words.contains(" : 12,19 m à 18,29 m [40 ft à 60 ft]"), words);
+    assertTrue(words.contains(" : 6,7 m [22 ft], limite 22,9 m [75 ft]"), words);
+    assertTrue(words.contains(" : 12,2 à 18,3 m [40 ft à 60 ft]"), words);
     String ladder = drawn(french, "ladder").words().toString();
-    assertTrue(ladder.contains("448,2 kPa [65 psi]"), ladder);
-    assertTrue(ladder.contains("482,6 kPa [70 psi]"), ladder);
+    assertTrue(ladder.contains("448 kPa [65 psi]"), ladder);
+    assertTrue(ladder.contains("483 kPa [70 psi]"), ladder);
     String plain =
         drawn(sketch(record, Language.EN, UnitsShown.US, List.of(mark), limits), "plan")
             .words()
@@ -453,7 +466,7 @@ final class DrawingsTest {
       Sketch sketch = sketch(record, language, UnitsShown.AS_WRITTEN, marks, Map.of());
       Drawing section = drawn(sketch, "section");
       assertEquals(marks, section.marks());
-      assertEquals(4, section.svg().split("class=\"pit\"", -1).length - 1);
+      assertEquals(6, section.svg().split("class=\"pit\"", -1).length - 1);
       assertFalse(section.svg().contains("class=\"ground\""), "the ground would close the pit");
       String head = language == Language.EN ? ">Well head: pit<" : ">Tête du puits : fosse<";
       assertTrue(section.svg().contains(head), section.svg());

@@ -1,0 +1,175 @@
+package org.wellcurb.report.drawing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.wellcurb.quantity.Units.FOOT;
+import static org.wellcurb.quantity.Units.METRE;
+import static org.wellcurb.quantity.Units.ONE;
+import static org.wellcurb.report.drawing.Sketches.count;
+import static org.wellcurb.report.drawing.Sketches.drawn;
+import static org.wellcurb.report.drawing.Sketches.legend;
+import static org.wellcurb.report.drawing.Sketches.section;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.wellcurb.record.WellRecord;
+import org.wellcurb.report.Form;
+import org.wellcurb.report.words.Language;
+import org.wellcurb.report.words.UnitsShown;
+
+/** What a well in section shows of its parts, and that it says what it cannot show. */
+final class WellSectionTest {
+  private static Form well() {
+    return new Form("FW-1")
+        .amount("well.depth", 200, FOOT)
+        .amount("well.casing_depth", 60, FOOT)
+        .amount("well.stickup", 1.5, FOOT)
+        .amount("pitless.depth", 5, FOOT)
+        .amount("pump.intake_depth", 180, FOOT);
+  }
+
+  @Test
+  void fittingsStandWhereTheirSpacingPutsThemUpFromThePump() {
+    Form form = well().amount("pump.check_valves", 2, ONE);
+    form.amount("pump.check_valve_spacing", 100, FOOT);
+    form.amount("pump.torque_arresters", 4, ONE).amount("pump.torque_arrester_spacing", 50, FOOT);
+    Drawing section = section(form.record());
+    // One more of each is in the legend.
+    assertEquals(2, count(section, "valve"), section.svg());
+    assertEquals(4, count(section, "arrester"), section.svg());
+    String words = section.words().toString();
+    assertTrue(
+        words.contains("Check valves: at the pump, about 80 ft (reckoned from a spacing of 100 ft)"),
+        words);
+    assertTrue(
+        words.contains(
+            "Torque arresters: at the pump, about 130 ft, about 80 ft, about 30 ft (reckoned"),
+        words);
+    assertTrue(section.svg().contains(">Check valve about 80 ft<"), section.svg());
+    assertTrue(legend(section).contains("the form gives none"), legend(section));
+  }
+
+  @Test
+  void fittingsWithoutAPlaceAreSaidAndNotDrawn() {
+    Form counted = well().amount("pump.torque_arresters", 5, ONE);
+    Drawing section = section(counted.record());
+    assertEquals(1, count(section, "arrester"), "the one at the pump");
+    assertTrue(section.words().toString().contains("5 on the form, without an exact spacing"));
+    assertTrue(section.svg().contains("Torque arresters: 5,"), section.svg());
+
+    Form spaced = well().amount("pump.torque_arrester_spacing", 50, FOOT);
+    assertTrue(section(spaced.record()).words().toString().contains("and no number"));
+
+    Form many = well().amount("pump.check_valves", 9, ONE);
+    many.amount("pump.check_valve_spacing", 60, FOOT);
+    Drawing crowded = section(many.record());
+    assertEquals(3, count(crowded, "valve"), "180, 120 and 60 ft; 0 ft is over the pitless");
+    assertTrue(crowded.words().toString().contains("Check valves: 6 more do not fit"));
+
+    Form range = well().amount("pump.check_valves", 2, ONE);
+    range.range("pump.check_valve_spacing", 80, 120, FOOT, "80-120 ft");
+    assertEquals(1, count(section(range.record()), "valve"));
+
+    Form noPump = new Form("FW-1").amount("well.depth", 200, FOOT);
+    noPump.amount("pump.check_valves", 2, ONE);
+    Drawing bare = section(noPump.record());
+    assertEquals(0, count(bare, "valve"));
+    assertTrue(bare.words().toString().contains("Check valves: 2 on the form. None is drawn"));
+    Form none = well().amount("pump.check_valves", 0, ONE);
+    assertFalse(section(none.record()).words().toString().contains("heck valve"));
+  }
+
+  @Test
+  void theFrostOfTheRulesIsALineAcrossWhereTheFormGivesNone() {
+    Limit frost = Limit.of(FOOT.toSi(4)).ofFrost();
+    Map<String, Limit> limits = Map.of("pitless.depth", frost, "service_line.burial_depth", frost);
+    WellRecord record = well().amount("service_line.burial_depth", 5, FOOT).record();
+    Sketch sketch =
+        Sketches.of(record, Language.EN, UnitsShown.AS_WRITTEN, List.of(), limits);
+    Drawing section = drawn(sketch, "section");
+    assertTrue(count(section, "frost") > 0, section.svg());
+    assertEquals(
+        1, section.words().stream().filter("Frost line of the rules 4 ft"::equals).count());
+    assertFalse(section.svg().contains("Limit"), "it is said once");
+    WellRecord given = well().amount("site.frost_depth", 4, FOOT).record();
+    Drawing own =
+        drawn(
+            Sketches.of(given, Language.EN, UnitsShown.AS_WRITTEN, List.of(), limits), "section");
+    assertFalse(own.words().toString().contains("of the rules"), own.words().toString());
+    assertTrue(own.words().toString().contains("Frost line 4 ft"), own.words().toString());
+  }
+
+  @Test
+  void theAnnulusThatNothingFillsIsNotDrawnAsTheInsideOfTheCasing() {
+    Form grouted = well().amount("grout.top", 0, FOOT).amount("grout.bottom", 20, FOOT);
+    Drawing part = section(grouted.record());
+    assertTrue(part.svg().contains("url(#section-void)"), part.svg());
+    assertTrue(legend(part).contains("where the form places no grout"), legend(part));
+    Drawing whole = section(grouted.amount("grout.bottom", 60, FOOT).record());
+    assertFalse(whole.svg().contains("url(#section-void)"), whole.svg());
+    Drawing driven = section(well().text("well.method", "driven").record());
+    assertFalse(driven.svg().contains("url(#section-void)"), "there is no hole around it");
+    assertEquals(1, count(driven, "point"));
+  }
+
+  @Test
+  void aLevelOfATestThatMeasuresNoneIsNotCalledAPumpingLevel() {
+    Form form = well().amount("water.pumping_level", 90, FOOT);
+    assertTrue(section(form.record()).svg().contains(">Pumping level 90 ft<"));
+    Drawing lifted = section(form.text("water.test_method", "air lift").record());
+    assertTrue(lifted.svg().contains(">Level in air lift test 90 ft<"), lifted.svg());
+    assertFalse(lifted.svg().contains("Pumping level"), lifted.svg());
+    assertEquals(0, count(lifted, "drawn-down"));
+    assertTrue(legend(lifted).contains("no pumping level is measured"), legend(lifted));
+  }
+
+  @Test
+  void rockIsDrawnWithAndWithoutLayers() {
+    Form form = well().amount("well.rock_depth", 34, FOOT);
+    Drawing bare = section(form.record());
+    assertTrue(bare.svg().contains("url(#section-bedrock)"), bare.svg());
+    assertTrue(legend(bare).contains("it lists no layers"), legend(bare));
+    form.layer(0, 34, FOOT, "clay").layer(34, 200, FOOT, "granite");
+    Drawing logged = section(form.record());
+    assertFalse(logged.svg().contains("url(#section-bedrock)"), logged.svg());
+    assertTrue(count(logged, "rock") > 0, logged.svg());
+    assertTrue(logged.words().contains("Layer 2: 34 ft to 200 ft, granite"), "" + logged.words());
+  }
+
+  @Test
+  void layersFarBelowTheWellDoNotPressItTogether() {
+    Form form = new Form("FW-1").amount("well.depth", 20, FOOT).layer(0, 300, FOOT, "sand");
+    Drawing section = section(form.record());
+    assertTrue(legend(section).contains("The layers go on below"), legend(section));
+    assertFalse(section.svg().contains(">100<"), section.svg());
+  }
+
+  @Test
+  void aCasingThatEndsBelowTheGroundIsNotSoMuchUp() {
+    WellRecord record =
+        new Form("FW-1").amount("well.depth", 60, METRE).amount("well.stickup", -1.2, METRE).record();
+    String words = section(record).words().toString();
+    assertTrue(words.contains("Casing top 1.2 m below ground"), words);
+  }
+
+  @Test
+  void oneWayOfSeveralIsNotCalledTheLimit() {
+    Limit limit =
+        Limit.of(
+            List.of(
+                new Limit.Way(FOOT.toSi(80), "the field is at 20 m or more"),
+                new Limit.Way(Double.NaN, "the field is at 30 m or more")));
+    Mark mark = new Mark("A", "finding-a", "Short", List.of("well.casing_depth"));
+    Sketch sketch =
+        Sketches.of(
+            well().record(),
+            Language.EN,
+            UnitsShown.AS_WRITTEN,
+            List.of(mark),
+            Map.of("well.casing_depth", limit));
+    String words = drawn(sketch, "section").words().toString();
+    assertTrue(words.contains("Limit, or another way: Casing bottom 80 ft"), words);
+  }
+}
