@@ -22,13 +22,22 @@ record Inline(String text, String hash) {
   static Inline of(String name) {
     try (InputStream in =
         Objects.requireNonNull(Inline.class.getResourceAsStream("/org/wellcurb/report/" + name))) {
-      byte[] bytes = in.readAllBytes();
-      byte[] hash = MessageDigest.getInstance("SHA-256").digest(bytes);
-      return new Inline(
-          new String(bytes, StandardCharsets.UTF_8),
-          "'sha256-" + Base64.getEncoder().encodeToString(hash) + "'");
+      return new Inline(new String(in.readAllBytes(), StandardCharsets.UTF_8));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Text that is made for one page. */
+  Inline(String text) {
+    this(text, hash(text));
+  }
+
+  private static String hash(String text) {
+    try {
+      byte[] hash =
+          MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+      return "'sha256-" + Base64.getEncoder().encodeToString(hash) + "'";
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException("every Java has SHA-256", e);
     }

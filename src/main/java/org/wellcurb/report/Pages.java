@@ -127,11 +127,18 @@ public final class Pages implements NoticePages {
     values.put("deskCssHash", markup(DESK_STYLE.hash()));
     values.put("deskJs", markup(DESK_SCRIPT.text()));
     values.put("deskJsHash", markup(DESK_SCRIPT.hash()));
+    values.put(
+        "running", (TemplateMethodModelEx) arguments -> running(arguments.get(0).toString()));
     values.put("t", (TemplateMethodModelEx) this::say);
     values.put("n", (TemplateMethodModelEx) this::count);
     values.put("o", (TemplateMethodModelEx) arguments -> style.said(arguments.get(0).toString()));
     values.put("svg", (TemplateMethodModelEx) arguments -> markup(arguments.get(0).toString()));
     return Templates.fill(template, values);
+  }
+
+  private static Object running(String title) {
+    Inline foot = RunningFoot.of(title);
+    return Map.of("css", markup(foot.text()), "hash", markup(foot.hash()));
   }
 
   /** Text of our own making that is HTML already. */

@@ -1,13 +1,15 @@
 <#-- What all pages share. Everything printed is escaped, but our own style, script and drawings. -->
 <#macro page title over heading under="" isOwn=false>
+<#local foot = running(title)>
 <!DOCTYPE html>
 <html lang="${lang}">
 <head>
 <meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src ${cssHash}; script-src ${jsHash}; base-uri 'none'; form-action 'none'">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src ${cssHash} ${foot.hash}; script-src ${jsHash}; base-uri 'none'; form-action 'none'">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${title}</title>
 <style>${css}</style>
+<style>${foot.css}</style>
 </head>
 <body>
 <a class="skip" href="#main">${t("page.skip")}</a>

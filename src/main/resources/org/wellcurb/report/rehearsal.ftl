@@ -28,7 +28,7 @@
 <#if v.rules?has_content>
 <@l.table caption=t("rehearsal.rules.caption") id="list-rules" list=true quiet=true columns=[t("col.rule"), t("rehearsal.from"), t("rehearsal.to"), t("col.records")]>
 <#list v.rules as c>
-<@l.row><@l.head t("col.rule")><@l.own c.title /> <span class="soft">(${c.what})</span><#if c.asks?has_content><br><span class="soft">${t("rehearsal.from")}${t("colon")} ${c.asked}.</span><br><span class="soft">${t("rehearsal.to")}${t("colon")} ${c.asks}.</span><#else><br><span class="soft">${c.asked}. ${t("rehearsal.asks.same")}</span></#if></@l.head><@l.cell t("rehearsal.from")>${c.from}</@l.cell><@l.cell t("rehearsal.to")>${c.to}</@l.cell><@l.cell t("col.records") "number">${c.records}</@l.cell></@l.row>
+<@l.row><@l.head t("col.rule")><@l.own c.title /> <span class="soft">(${c.what})</span><#if c.asks?has_content><br><span class="soft">${t("rehearsal.from")}${t("colon")} ${c.asked}.</span><br><span class="soft">${t("rehearsal.to")}${t("colon")} ${c.asks}.</span><#else><br><span class="soft">${c.asked}. ${t("rehearsal.asks.same")}</span></#if></@l.head><@l.cell t("rehearsal.from") "word">${c.from}</@l.cell><@l.cell t("rehearsal.to") "word">${c.to}</@l.cell><@l.cell t("col.records") "number">${c.records}</@l.cell></@l.row>
 </#list>
 </@l.table>
 <#else><p>${t("rehearsal.none")}</p></#if>
@@ -46,7 +46,7 @@
 <#if v.cut?has_content><p class="cut">${v.cut}</p></#if>
 <@l.table caption=t("rehearsal.records.caption") id="list-records" list=true quiet=true columns=[t("col.record"), t("col.rule"), t("rehearsal.from"), t("rehearsal.to"), t("col.place")]>
 <#list v.changes as c>
-<@l.row><@l.head t("col.record")>${c.what}</@l.head><@l.cell t("col.rule")><@l.own c.title /></@l.cell><@l.cell t("rehearsal.from")>${c.from}</@l.cell><@l.cell t("rehearsal.to")>${c.to}</@l.cell><@l.cell t("col.place")>${c.place}</@l.cell></@l.row>
+<@l.row><@l.head t("col.record")>${c.what}</@l.head><@l.cell t("col.rule")><@l.own c.title /></@l.cell><@l.cell t("rehearsal.from") "word">${c.from}</@l.cell><@l.cell t("rehearsal.to") "word">${c.to}</@l.cell><@l.cell t("col.place")>${c.place}</@l.cell></@l.row>
 </#list>
 </@l.table>
 </@l.section>

@@ -34,7 +34,10 @@ final class PrintedPagesTest {
 
   /** What must not be cut, where it is no longer than a sheet of paper. */
   private static final String WHOLE =
-      "tr, .finding, figure, .first, .care, .counts div, .point, .fields li, article.rule";
+      "tr, .finding .kind, .finding h3, .finding dd, figure, .first, .care, .counts div, .point, .fields li, article.rule";
+
+  /** Half of a sheet of 11 in, in points. */
+  private static final double HALF = 11 * 72 / 2.0;
 
   private static final String MARK =
       """
@@ -138,6 +141,59 @@ final class PrintedPagesTest {
     int a4 = order(objects(browser.print(8.27, 11.69))).size();
     assertTrue(letter > 1, "there is something to print");
     assertTrue(a4 <= letter * 1.2 + 1, letter + " letter sheets are " + a4 + " of A4");
+  }
+
+  /** A card goes on over the end of a sheet of paper, rather than to leave half of it white. */
+  @ParameterizedTest
+  @ValueSource(strings = {"sheet", "notice"})
+  void noSheetOfPaperIsHalfWhite(String name) throws IOException {
+    Path file = FOLDER.resolve("white-" + name + ".html");
+    Files.writeString(file, page(name));
+    browser.open(file, 800);
+    browser.driver().executeScript(MARK, "p, dd, h3, td > span, .legend span");
+    Map<String, String> objects = objects(browser.print(8.5, 11));
+    List<String> order = order(objects);
+    List<String> white = new ArrayList<>();
+    for (int sheet = 0; sheet < order.size() - 1; sheet++) {
+      double lowest = lowest(objects, order.get(sheet));
+      if (lowest > HALF) {
+        white.add("sheet " + (sheet + 1) + " of " + order.size() + " ends " + lowest + " up");
+      }
+    }
+    assertTrue(order.size() > 1, "there is something to print");
+    assertEquals(List.of(), white);
+  }
+
+  /** How far up from the foot of a sheet its lowest link stands, in points. */
+  private static double lowest(Map<String, String> objects, String sheet) {
+    double lowest = Double.MAX_VALUE;
+    Matcher list =
+        Pattern.compile("(?s)/Annots \\[(.*?)]").matcher(objects.getOrDefault(sheet, ""));
+    if (list.find()) {
+      Matcher one = Pattern.compile("([0-9]+) 0 R").matcher(list.group(1));
+      while (one.find()) {
+        Matcher at =
+            Pattern.compile("/Rect \\[[-0-9.]+ ([-0-9.]+) [-0-9.]+ ([-0-9.]+)]")
+                .matcher(objects.getOrDefault(one.group(1), ""));
+        if (at.find()) {
+          double a = Double.parseDouble(at.group(1));
+          lowest = Math.min(lowest, Math.min(a, Double.parseDouble(at.group(2))));
+        }
+      }
+    }
+    return lowest;
+  }
+
+  /** A loose sheet of paper says whose it is and which of how many. */
+  @Test
+  void eachSheetOfPaperHasAFoot() {
+    String foot = RunningFoot.of("Record FW-1 <\"}").text();
+    assertTrue(foot.contains("content:\"Record\\20 FW-1\\20 \\3c \\22 \\7d \""), foot);
+    assertTrue(foot.contains("counter(page)") && foot.contains("counter(pages)"), foot);
+    String page = page("sheet");
+    Matcher style = Pattern.compile("<style>(@page.*?)</style>").matcher(page);
+    assertTrue(style.find());
+    assertTrue(page.contains(new Inline(style.group(1)).hash()), "the policy lets it act");
   }
 
   /** Entries given are printed; what a reader left closed is not, and the paper says so. */

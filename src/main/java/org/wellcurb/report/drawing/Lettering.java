@@ -96,17 +96,4 @@ final class Lettering {
     boolean isSplit = Character.isHighSurrogate(text.charAt(end - 1)) && end < text.length();
     return isSplit ? (end > 1 ? end - 1 : 2) : end;
   }
-
-  /** The text, or as much of its beginning as fits, with a sign where it was cut. */
-  static String cut(String text, double most) {
-    if (width(text) <= most) {
-      return text;
-    }
-    int end = text.length() - 1;
-    while (end > 0 && width(text.substring(0, end) + "…") > most) {
-      end--;
-    }
-    boolean isSplit = end > 0 && Character.isHighSurrogate(text.charAt(end - 1));
-    return text.substring(0, isSplit ? end - 1 : end) + "…";
-  }
 }

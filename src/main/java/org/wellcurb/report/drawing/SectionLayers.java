@@ -58,6 +58,10 @@ final class SectionLayers {
       svg.box("paper", LEFT, top, bottom, STRIP);
       svg.filled(hatch(materials, layer), LEFT, top, bottom, STRIP);
       svg.box("outline", LEFT, top, bottom, STRIP);
+    }
+    for (int i = 0; i < layers.size(); i++) {
+      double top = ruler.y(depth(layers.get(i).from().lo()));
+      double bottom = ruler.y(depth(layers.get(i).to().hi()));
       double y = (top + bottom) / 2;
       if (bottom - top >= 1 && y - written >= 22) {
         written = y;

@@ -555,11 +555,17 @@ final class DrawingsTest {
   }
 
   @Test
-  void aTextIsCutWhereItDoesNotFit() {
-    assertEquals("Rock 31 ft", Lettering.cut("Rock 31 ft", 100));
-    String cut = Lettering.cut("W".repeat(40), 100);
-    assertTrue(Lettering.width(cut) <= 100 && cut.endsWith("…"), cut);
-    assertTrue(Lettering.width(cut.replace("…", "WW…")) > 100, cut);
-    assertEquals("…", Lettering.cut("\uD83D\uDE80\uD83D\uDE80", 30));
+  void aTextThatDoesNotFitGoesOnInRowsAndLosesNothing() {
+    assertEquals(List.of("Rock 31 ft"), Lettering.wrap("Rock 31 ft", 100, 100));
+    assertEquals(List.of("Frost line", "31 ft"), Lettering.wrap("Frost line 31 ft", 86, 86));
+    assertEquals(List.of("", "Frost line"), Lettering.wrap("Frost line", 10, 90));
+    for (String word : List.of("W".repeat(40), "\uD83D\uDE80".repeat(9))) {
+      List<String> rows = Lettering.wrap(word, 100, 100);
+      assertEquals(word, String.join("", rows));
+      for (String row : rows) {
+        assertTrue(Lettering.width(row) <= 100, row);
+        assertFalse(Character.isHighSurrogate(row.charAt(row.length() - 1)), row);
+      }
+    }
   }
 }
