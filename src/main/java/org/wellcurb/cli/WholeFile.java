@@ -1,6 +1,7 @@
 package org.wellcurb.cli;
 
 import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -21,13 +22,25 @@ final class WholeFile {
     }
     @Nullable Path beside = null;
     try {
-      beside = Files.createTempFile(folder, ".wellcurb-", ".part");
+      beside = beside(folder);
       Files.write(beside, bytes);
       Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING);
     } catch (IOException e) {
       discard(beside);
       throw RunFailure.unusable(
           file + ": cannot be written (" + e.getMessage() + "); name another place", e);
+    }
+  }
+
+  /** A new file that whoever may read files made here may read: a temporary one is its maker's. */
+  private static Path beside(Path folder) throws IOException {
+    long number = ProcessHandle.current().pid();
+    while (true) {
+      try {
+        return Files.createFile(folder.resolve(".wellcurb-" + number + ".part"));
+      } catch (FileAlreadyExistsException e) {
+        number++;
+      }
     }
   }
 

@@ -31,6 +31,18 @@ public enum Relation {
     };
   }
 
+  /** The comparison that is true where this one is false. */
+  Relation opposite() {
+    return switch (this) {
+      case EQUAL -> NOT_EQUAL;
+      case NOT_EQUAL -> EQUAL;
+      case LESS -> AT_LEAST;
+      case AT_MOST -> MORE;
+      case MORE -> AT_MOST;
+      case AT_LEAST -> LESS;
+    };
+  }
+
   /** The truth of {@code [alo, ahi] this [blo, bhi]}. */
   public int holds(double alo, double ahi, double blo, double bhi) {
     return switch (this) {

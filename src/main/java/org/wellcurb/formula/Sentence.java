@@ -67,13 +67,10 @@ public final class Sentence {
 
   private String condition(Expr.Condition c) {
     if (c instanceof Expr.Compare e) {
-      enter(c, e.a(), e.b());
-      boolean isDate = e.a().dimension().equals(Dimension.DATE);
-      return speech.phrase(
-          (isDate ? "date." : "relation.") + e.relation().name(), side(e.a()), side(e.b()));
+      return compared(e, e.relation());
     } else if (c instanceof Expr.Between e) {
       enter(c, e.a(), e.least());
-      return speech.phrase("between", side(e.a()), side(e.least()), side(e.greatest()));
+      return speech.phrase("between", left(e.a()), left(e.least()), side(e.greatest()));
     } else if (c instanceof Expr.YesNo e) {
       return yesNo(e, e.expected());
     } else if (c instanceof Expr.Constant e) {
@@ -87,7 +84,7 @@ public final class Sentence {
     } else if (c instanceof Expr.IsOneOf e) {
       return isOneOf(e, e.isNegated());
     } else if (c instanceof Expr.SameWord e) {
-      return speech.phrase(e.isNegated() ? "is.not.one" : "is.one", word(e.a()), word(e.b()));
+      return sameWord(e, e.isNegated());
     } else if (c instanceof Expr.Not e) {
       return not(e.a());
     } else if (c instanceof Expr.And e) {
@@ -97,6 +94,18 @@ public final class Sentence {
     }
     Expr.ConditionIf e = (Expr.ConditionIf) c;
     return speech.phrase("if", unasked(e.test()), condition(e.then()), condition(e.otherwise()));
+  }
+
+  private String compared(Expr.Compare e, Relation relation) {
+    enter(e, e.a(), e.b());
+    boolean isDate = e.a().dimension().equals(Dimension.DATE);
+    boolean isZero = e.b() instanceof Expr.Literal literal && literal.value() == 0;
+    String key = (isDate ? "date." : isZero ? "zero." : "relation.") + relation.name();
+    return speech.phrase(key, left(e.a()), side(e.b()));
+  }
+
+  private String sameWord(Expr.SameWord e, boolean isNegated) {
+    return speech.phrase(isNegated ? "is.not.one" : "is.one", word(e.a()), word(e.b()));
   }
 
   private void enter(Expr.Condition comparison, Expr.Amount a, Expr.Amount b) {
@@ -125,10 +134,14 @@ public final class Sentence {
       return beside(e.entry(), speech.phrase(isWanted ? "asked.given" : "asked.nothing"));
     }
     String given = speech.phrase("known", word(e.entry()));
-    return isWanted ? given : speech.phrase("not", given);
+    return isWanted ? given : speech.phrase("known.not", word(e.entry()));
   }
 
   private String isOneOf(Expr.IsOneOf e, boolean isNegated) {
+    if (e.word() instanceof Expr.TableWord table) {
+      String name = table.table().name();
+      return speech.phrase(isNegated ? "table.gives.not" : "table.gives", name, list(e.shown()));
+    }
     return setsBeside() && e.word() instanceof Expr.EntryWord w
         ? isNegated
             ? speech.phrase("asked.not", speech.label(w.entry()), said(w.entry()), list(e.shown()))
@@ -140,13 +153,22 @@ public final class Sentence {
     return speech.phrase("asked", speech.label(entry), said(entry), asked);
   }
 
+  /** What is not so, said as plainly as what it is allows. */
   private String not(Expr.Condition c) {
-    if (setsBeside() && c instanceof Expr.YesNo e) {
+    if (c instanceof Expr.Compare e) {
+      return compared(e, e.relation().opposite());
+    } else if (c instanceof Expr.YesNo e) {
       return yesNo(e, !e.expected());
-    } else if (setsBeside() && c instanceof Expr.Known e) {
+    } else if (c instanceof Expr.Known e) {
       return known(e, false);
-    } else if (setsBeside() && c instanceof Expr.IsOneOf e) {
+    } else if (c instanceof Expr.IsApplicable e) {
+      return speech.phrase("applies.not", word(e.entry()));
+    } else if (c instanceof Expr.IsOneOf e) {
       return isOneOf(e, !e.isNegated());
+    } else if (c instanceof Expr.SameWord e) {
+      return sameWord(e, !e.isNegated());
+    } else if (c instanceof Expr.Not e) {
+      return condition(e.a());
     }
     boolean wasAsked = isAsked;
     isAsked = false;
@@ -173,10 +195,15 @@ public final class Sentence {
 
   private String grouped(Expr.Condition c) {
     boolean isJoined =
-        c instanceof Expr.And || c instanceof Expr.Or || c instanceof Expr.ConditionIf;
-    // "not: A or B" could be read as neither of both.
-    isJoined |= c instanceof Expr.Not;
+        isCompound(c)
+            || (c instanceof Expr.Not e && isCompound(e.a()))
+            || (c instanceof Expr.Compare e && e.b() instanceof Expr.AmountIf);
     return isJoined ? speech.phrase("grouped", condition(c)) : condition(c);
+  }
+
+  /** Said bare beside another, it could be read as the half of it: "not: A or B". */
+  private static boolean isCompound(Expr.Condition c) {
+    return c instanceof Expr.And || c instanceof Expr.Or || c instanceof Expr.ConditionIf;
   }
 
   private String list(List<String> words) {
@@ -196,7 +223,16 @@ public final class Sentence {
   private String word(Expr.Word w) {
     return w instanceof Expr.EntryWord e
         ? word(e.entry())
-        : speech.phrase("table", ((Expr.TableWord) w).table().name());
+        : tableWord(((Expr.TableWord) w).table());
+  }
+
+  /** What a table of words gives, with the word where one row is sure. */
+  private String tableWord(Table table) {
+    String text = speech.phrase("table.word", table.name());
+    int row = evaluation == null ? -1 : evaluation.row(table);
+    return row >= 0 && table.rows().get(row).value() instanceof Table.Word word
+        ? speech.phrase("with.value", text, choice(word.shown()))
+        : text;
   }
 
   /** The label of an entry, with what the form says of it. */
@@ -221,6 +257,11 @@ public final class Sentence {
     return said;
   }
 
+  /** A side with more of the sentence behind it. */
+  private String left(Expr.Amount a) {
+    return a instanceof Expr.AmountIf ? speech.phrase("grouped", side(a)) : side(a);
+  }
+
   /** One side of a comparison; a sum shows what it comes to. */
   private String side(Expr.Amount a) {
     String text = amount(a);
@@ -233,7 +274,8 @@ public final class Sentence {
     if (evaluation == null || !isSum) {
       return text;
     }
-    return speech.phrase("with.total", text, value(a));
+    return speech.phrase(
+        a instanceof Expr.AmountIf ? "with.case" : "with.total", text, value(a));
   }
 
   private String amount(Expr.Amount a) {
@@ -261,16 +303,32 @@ public final class Sentence {
       return speech.phrase("absolute", amount(e.a()));
     } else if (a instanceof Expr.Extreme e) {
       List<String> parts = new ArrayList<>();
-      e.of().forEach(part -> parts.add(amount(part)));
+      e.of().forEach(part -> parts.add(part(part)));
       return speech.phrase(e.isGreatest() ? "greatest" : "least", String.join(", ", parts));
     } else if (a instanceof Expr.Rounded e) {
       return speech.phrase("rounded", amount(e.a()), amount(e.step()));
     }
-    Expr.AmountIf e = (Expr.AmountIf) a;
+    return cases((Expr.AmountIf) a);
+  }
+
+  /** {@code 6 h where the yield is less than 5 gpm, otherwise 4 h}. */
+  private String cases(Expr.AmountIf e) {
     @Nullable UnitSystem outer = written;
-    String test = unasked(e.test());
+    boolean wasAsked = isAsked;
+    isAsked = false;
+    String test = grouped(e.test());
+    isAsked = wasAsked;
     written = outer;
-    return speech.phrase("if", test, amount(e.then()), amount(e.otherwise()));
+    String first = speech.phrase("if.case", part(e.then()), test);
+    return speech.phrase(
+        e.otherwise() instanceof Expr.AmountIf ? "if.next" : "if.last",
+        first,
+        amount(e.otherwise()));
+  }
+
+  /** An amount inside another, its cases in brackets. */
+  private String part(Expr.Amount a) {
+    return a instanceof Expr.AmountIf ? speech.phrase("grouped", amount(a)) : amount(a);
   }
 
   private String literal(Expr.Literal e) {
@@ -295,7 +353,7 @@ public final class Sentence {
   }
 
   private String operand(Expr.Amount a, boolean binds) {
-    return binds && a instanceof Expr.Arithmetic ? speech.phrase("grouped", amount(a)) : amount(a);
+    return binds && a instanceof Expr.Arithmetic ? speech.phrase("grouped", amount(a)) : part(a);
   }
 
   private String dual(double primary, Unit unit, double bracket, Unit other) {

@@ -151,6 +151,10 @@ public final class Speech {
     if (shown.equals(unit) || unit.equals(Units.DAY) || unit.equals(Units.DEGREE)) {
       return amount(si, unit);
     }
+    if (si == 0 && shown.fromSi(0) == 0) {
+      // Nothing is nothing in every unit.
+      return number(unit.fromSi(0)) + suffix(unit);
+    }
     BigDecimal beside = new BigDecimal(shown.fromSi(si)).round(BESIDE);
     return number(unit.fromSi(si)) + suffix(unit) + " [" + written(beside) + suffix(shown) + "]";
   }

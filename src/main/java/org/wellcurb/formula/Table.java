@@ -14,8 +14,21 @@ import org.wellcurb.record.Entry;
  * @param by the entries that choose the row
  * @param gives dimension of its values; null where it gives words
  * @param rows its rows, in order
+ * @param title what the pack calls it, for people; may be empty
+ * @param source name of the source that it stands in; empty where that is not said
  */
-public record Table(String name, List<Entry> by, @Nullable Dimension gives, List<Row> rows) {
+public record Table(
+    String name,
+    List<Entry> by,
+    @Nullable Dimension gives,
+    List<Row> rows,
+    String title,
+    String source) {
+
+  /** A table without title or source. */
+  public Table(String name, List<Entry> by, @Nullable Dimension gives, List<Row> rows) {
+    this(name, by, gives, rows, "", "");
+  }
 
   public Table {
     by = List.copyOf(by);

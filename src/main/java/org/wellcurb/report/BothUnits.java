@@ -12,6 +12,7 @@ import org.wellcurb.quantity.Interval;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.report.words.Language;
+import org.wellcurb.report.words.UnitsShown;
 import org.wellcurb.report.words.Words;
 
 /** Requirements and limits with their figures in both unit systems, as a rulebook prints them. */
@@ -21,11 +22,30 @@ final class BothUnits {
   private final Speech us;
   private final Speech metric;
 
+  private final List<Speech> beside;
+
+  /** Each limit with the other system's figure beside it. */
   BothUnits(Words words) {
+    this(words, UnitsShown.AS_WRITTEN);
+  }
+
+  /**
+   * Each limit as it is written, with the figure in another system beside it.
+   *
+   * @param shown the system that is printed beside; {@link UnitsShown#AS_WRITTEN} for whichever the
+   *     limit is not in
+   */
+  BothUnits(Words words, UnitsShown shown) {
     this.words = words;
     written = speech(UnitSystem.NEUTRAL);
     us = speech(UnitSystem.US);
     metric = speech(UnitSystem.METRIC);
+    beside =
+        switch (shown) {
+          case US -> List.of(us);
+          case METRIC -> List.of(metric);
+          case AS_WRITTEN -> List.of(metric, us);
+        };
   }
 
   private Speech speech(UnitSystem system) {
@@ -43,7 +63,7 @@ final class BothUnits {
     Expr.Condition tree = formula.tree();
     String plain = Sentence.of(tree, written);
     List<String> sentences = new ArrayList<>();
-    for (Speech speech : List.of(metric, us)) {
+    for (Speech speech : beside) {
       String sentence = Sentence.of(tree, speech);
       if (!sentence.equals(plain)) {
         sentences.add(sentence);
@@ -78,13 +98,22 @@ final class BothUnits {
     return words.say("table.any");
   }
 
+  /** A figure that a pack sets. */
+  String figure(Expr.FigureAmount figure) {
+    return Sentence.of(figure, written);
+  }
+
   private String ends(String lo, String hi, Table.Range range) {
+    if (!lo.isEmpty() && !hi.isEmpty() && range.loIncluded() && range.hiIncluded()) {
+      return range.range().isPoint() ? lo : words.say("end.both", lo, hi);
+    }
     String from = lo.isEmpty() ? "" : words.say(range.loIncluded() ? "end.from" : "end.over", lo);
     String to = hi.isEmpty() ? "" : words.say(range.hiIncluded() ? "end.upto" : "end.under", hi);
-    return from.isEmpty() || to.isEmpty() ? from + to : from + " " + to;
+    return from.isEmpty() || to.isEmpty() ? from + to : from + ", " + to;
   }
 
   private String amount(double si, Unit unit) {
-    return (unit.system() == UnitSystem.US ? metric : us).limit(si, unit);
+    Speech other = unit.system() == UnitSystem.US ? metric : us;
+    return (beside.contains(other) ? other : written).limit(si, unit);
   }
 }

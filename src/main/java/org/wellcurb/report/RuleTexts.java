@@ -24,13 +24,14 @@ final class RuleTexts {
   String of(Pack pack, String id) {
     for (Rule rule : pack.rules()) {
       if (rule.id().equals(id)) {
-        return line(rule);
+        return of(rule);
       }
     }
     return "";
   }
 
-  private String line(Rule rule) {
+  /** All that a rule asks, in one line. */
+  String of(Rule rule) {
     List<String> texts = new ArrayList<>();
     for (DatedText text : rule.program().texts()) {
       @Nullable Formula require = text.require();

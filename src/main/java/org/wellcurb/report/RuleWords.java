@@ -41,6 +41,11 @@ final class RuleWords {
         || text.equals(words.say("must.apply.remedy"));
   }
 
+  /** Whether a rule comes with the pack's list of entries that always apply. */
+  static boolean isOfMustApply(Rule rule) {
+    return mustApply(rule) != null;
+  }
+
   /** The entry that must apply, for a rule of ours; null for a pack's own, which has examples. */
   private static @Nullable String mustApply(Rule rule) {
     @Nullable Formula require = rule.program().texts().get(0).require();

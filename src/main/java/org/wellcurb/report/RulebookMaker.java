@@ -1,78 +1,162 @@
 package org.wellcurb.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
+import org.wellcurb.formula.Expr;
 import org.wellcurb.formula.Formula;
 import org.wellcurb.formula.Table;
 import org.wellcurb.judgement.DatedText;
-import org.wellcurb.judgement.JudgedBy;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.Units;
-import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
-import org.wellcurb.record.Kind;
+import org.wellcurb.report.RulebookPage.Chapter;
+import org.wellcurb.report.RulebookPage.Counts;
 import org.wellcurb.report.RulebookPage.DropPrint;
-import org.wellcurb.report.RulebookPage.ExamplePrint;
-import org.wellcurb.report.RulebookPage.RuleGroup;
+import org.wellcurb.report.RulebookPage.FileLine;
 import org.wellcurb.report.RulebookPage.RulePrint;
 import org.wellcurb.report.RulebookPage.SourcePrint;
 import org.wellcurb.report.RulebookPage.TablePrint;
-import org.wellcurb.report.RulebookPage.TextPrint;
+import org.wellcurb.report.RulebookPage.Taken;
+import org.wellcurb.report.RulebookPage.TakenRule;
 import org.wellcurb.report.words.Group;
-import org.wellcurb.report.words.Numerals;
 import org.wellcurb.report.words.Words;
-import org.wellcurb.rulepack.Example;
 import org.wellcurb.rulepack.Pack;
+import org.wellcurb.rulepack.PackFile;
+import org.wellcurb.rulepack.Proof;
 import org.wellcurb.rulepack.Rule;
 import org.wellcurb.rulepack.Source;
+import org.wellcurb.workings.Figure;
+import org.wellcurb.workings.WorkingCatalogue;
 
 /** Makes a rulebook of a pack. */
 final class RulebookMaker {
+  private static final Comparator<Rule> BY_SECTION =
+      Comparator.comparing(rule -> rule.source().section(), NaturalOrder.OF_SECTIONS);
+
   private final Pack pack;
   private final Words words;
   private final BothUnits units;
   private final RuleTexts texts;
   private final RuleWords ruleWords;
+  private final RulePrints prints;
+  private final String unitsShown;
 
   RulebookMaker(Pack pack, PageStyle style) {
     this.pack = pack;
     words = Words.in(style.language());
-    units = new BothUnits(words);
+    units = new BothUnits(words, style.units());
     texts = new RuleTexts(words);
     ruleWords = new RuleWords(words);
+    prints = new RulePrints(pack, words, units);
+    unitsShown = "rulebook.units." + style.units().code();
   }
 
   RulebookPage page() {
-    List<RulePrint> replaced = new ArrayList<>();
-    Map<Group, List<RulePrint>> groups = new EnumMap<>(Group.class);
-    for (Rule rule : pack.rules()) {
-      RulePrint print = rule(rule);
-      groups.computeIfAbsent(group(rule), key -> new ArrayList<>()).add(print);
-      if (!rule.replaces().isEmpty()) {
-        replaced.add(print);
-      }
+    List<Chapter> chapters = chapters();
+    List<RulePrint> replaced =
+        chapters.stream()
+            .flatMap(chapter -> chapter.rules().stream())
+            .filter(rule -> !rule.replaces().isEmpty())
+            .toList();
+    List<FileLine> files = new ArrayList<>();
+    for (PackFile file : pack.files()) {
+      files.add(0, new FileLine(file.pack(), file.sha256()));
     }
     return new RulebookPage(
         PackLine.of(pack),
         pack.jurisdictions(),
-        day(pack.judgedBy()),
+        prints.day(pack.judgedBy()),
         pack.mustApply().stream().map(words::entry).toList(),
-        groups.entrySet().stream()
-            .map(each -> new RuleGroup(each.getKey().heading(), each.getValue()))
-            .toList(),
+        counts(),
+        files,
+        unitsShown,
+        chapters,
+        taken(),
         pack.tables().values().stream().map(this::table).toList(),
+        figures(),
         sources(),
         pack.drops().stream()
-            .map(drop -> new DropPrint(drop.rule(), drop.because(), drop.pack()))
+            .map(drop -> new DropPrint(drop.rule(), drop.title(), drop.because(), drop.pack()))
             .toList(),
         replaced);
+  }
+
+  private Counts counts() {
+    Proof proof = Proof.of(pack);
+    return new Counts(
+        proof.rules(), proof.inherited(), proof.limits(), proof.proved(), proof.examples());
+  }
+
+  private boolean isOwn(Rule rule) {
+    return rule.pack().equals(pack.id());
+  }
+
+  /** Its own rules: those of a section under the text it is from; the others by the work. */
+  private List<Chapter> chapters() {
+    Map<String, List<Rule>> byText = new TreeMap<>(NaturalOrder.OF_SECTIONS);
+    Map<Group, List<Rule>> byWork = new EnumMap<>(Group.class);
+    List<Rule> always = new ArrayList<>();
+    for (Rule rule : pack.rules()) {
+      if (!isOwn(rule)) {
+        continue;
+      }
+      if (RuleWords.isOfMustApply(rule)) {
+        always.add(rule);
+      } else if (rule.source().section().isEmpty()) {
+        byWork.computeIfAbsent(group(rule), key -> new ArrayList<>()).add(rule);
+      } else {
+        byText.computeIfAbsent(rule.source().title(), key -> new ArrayList<>()).add(rule);
+      }
+    }
+    List<Chapter> chapters = new ArrayList<>();
+    byText.forEach(
+        (title, rules) -> {
+          rules.sort(BY_SECTION);
+          chapters.add(chapter("text-" + (chapters.size() + 1), title, true, rules));
+        });
+    byWork.forEach(
+        (group, rules) ->
+            chapters.add(
+                chapter(
+                    group.heading().replace('.', '-'),
+                    words.say(group.heading()),
+                    false,
+                    rules)));
+    if (!always.isEmpty()) {
+      chapters.add(chapter("always", words.say("rulebook.always"), false, always));
+    }
+    return chapters;
+  }
+
+  private Chapter chapter(String id, String title, boolean isOwn, List<Rule> rules) {
+    return new Chapter(id, title, isOwn, rules.stream().map(prints::rule).toList());
+  }
+
+  private List<Taken> taken() {
+    Map<String, Map<Group, List<TakenRule>>> packs = new LinkedHashMap<>();
+    for (Rule rule : pack.rules()) {
+      if (!isOwn(rule)) {
+        packs
+            .computeIfAbsent(rule.pack(), key -> new EnumMap<>(Group.class))
+            .computeIfAbsent(group(rule), key -> new ArrayList<>())
+            .add(
+                new TakenRule(
+                    rule.id(), ruleWords.title(rule), rule.kind().label(), texts.of(rule)));
+      }
+    }
+    List<Taken> taken = new ArrayList<>();
+    packs.forEach(
+        (from, groups) ->
+            groups.forEach((group, rules) -> taken.add(new Taken(from, group.heading(), rules))));
+    return taken;
   }
 
   /** The part of the work of the first entry that its last text reads. */
@@ -91,80 +175,6 @@ final class RulebookMaker {
     return Group.PAPER;
   }
 
-  private RulePrint rule(Rule rule) {
-    @Nullable Formula when = rule.program().when();
-    List<TextPrint> prints = new ArrayList<>();
-    for (int i = 0; i < rule.program().texts().size(); i++) {
-      prints.add(text(rule.program().texts().get(i), rule.source(i)));
-    }
-    boolean ownDay = !rule.program().judgedBy().equals(pack.judgedBy());
-    return new RulePrint(
-        rule.id(),
-        ruleWords.title(rule),
-        rule.kind().label(),
-        rule.pack().equals(pack.id()) ? "" : rule.pack(),
-        rule.replaces(),
-        rule.replacesBecause(),
-        rule.subject(),
-        when == null ? "" : units.plain(when),
-        ownDay ? day(rule.program().judgedBy()) : "",
-        prints,
-        rule.ask(),
-        ruleWords.because(rule),
-        ruleWords.remedy(rule),
-        rule.atOnce(),
-        rule.examples().stream().map(this::example).toList());
-  }
-
-  private TextPrint text(DatedText text, Source source) {
-    @Nullable Formula require = text.require();
-    @Nullable Formula when = text.when();
-    return new TextPrint(
-        texts.days(text),
-        when == null ? "" : units.plain(when),
-        require == null ? List.of() : units.sentences(require),
-        SourceLine.of(source, words));
-  }
-
-  private String day(JudgedBy by) {
-    if (by instanceof JudgedBy.Entry entry) {
-      return words.entry(entry.entry().key());
-    }
-    if (by instanceof JudgedBy.LaterOf several) {
-      return words.say("day.later", days(several.days()));
-    }
-    if (by instanceof JudgedBy.LessStrictOf several) {
-      return words.say("day.milder", days(several.days()));
-    }
-    return words.say("day.asof");
-  }
-
-  private String days(List<JudgedBy> days) {
-    return String.join(", ", days.stream().map(this::day).toList());
-  }
-
-  private ExamplePrint example(Example example) {
-    List<String> given = new ArrayList<>();
-    example
-        .given()
-        .forEach((key, text) -> given.add(words.say("given", words.entry(key), given(key, text))));
-    return new ExamplePrint(given, OutcomeGroups.key(example.expect()));
-  }
-
-  /** What a form says, in the language of the page: words of a choice, and the decimal sign. */
-  private String given(String key, String text) {
-    @Nullable Entry entry = Catalogue.standard().find(key);
-    if (entry == null || entry.kind() == Kind.TEXT || entry.kind() == Kind.LIST) {
-      return text;
-    }
-    if (text.equalsIgnoreCase("yes") || text.equalsIgnoreCase("no")) {
-      return words.say(text.toLowerCase(Locale.ROOT));
-    }
-    return entry.kind() == Kind.CHOICE
-        ? words.choice(text.toLowerCase(Locale.ROOT))
-        : Numerals.written(text, words.language());
-  }
-
   private TablePrint table(Table table) {
     List<List<String>> rows = new ArrayList<>();
     for (Table.Row row : table.rows()) {
@@ -176,8 +186,26 @@ final class RulebookMaker {
       cells.add(units.value(row.value()));
       rows.add(cells);
     }
+    @Nullable Source source = pack.sources().get(table.source());
     return new TablePrint(
-        table.name(), table.by().stream().map(entry -> words.entry(entry.key())).toList(), rows);
+        table.name(),
+        table.title(),
+        source == null ? new SourceLine("", "", "") : SourceLine.of(source, words),
+        table.by().stream().map(entry -> words.entry(entry.key())).toList(),
+        rows);
+  }
+
+  /** Figures that the pack sets, or takes over, each with its value. */
+  private List<String> figures() {
+    List<String> said = new ArrayList<>();
+    pack.figures()
+        .forEach(
+            (name, value) -> {
+              @Nullable Figure figure = WorkingCatalogue.standard().figure(name);
+              Unit unit = figure == null ? Units.ONE : figure.unit();
+              said.add(units.figure(new Expr.FigureAmount(name, value, unit)));
+            });
+    return said;
   }
 
   /** Each source with the number of rules that rest on it, be it by one of their dated texts. */
@@ -189,12 +217,26 @@ final class RulebookMaker {
       rule.textSources().forEach(source -> rests.add(source.id()));
       rests.forEach(id -> uses.merge(id, 1, Integer::sum));
     }
-    List<SourcePrint> prints = new ArrayList<>();
-    for (Source source : pack.sources().values()) {
-      prints.add(
+    List<SourcePrint> lines = new ArrayList<>();
+    for (Source source : ownFirst()) {
+      lines.add(
           new SourcePrint(
               source.id(), SourceLine.of(source, words), uses.getOrDefault(source.id(), 0)));
     }
-    return prints;
+    return lines;
+  }
+
+  /** The sources of its own rules, then those of rules taken over. */
+  private List<Source> ownFirst() {
+    Set<String> own = new LinkedHashSet<>();
+    for (Rule rule : pack.rules()) {
+      if (isOwn(rule)) {
+        own.add(rule.source().id());
+        rule.textSources().forEach(source -> own.add(source.id()));
+      }
+    }
+    return pack.sources().values().stream()
+        .sorted(Comparator.comparing(source -> !own.contains(source.id())))
+        .toList();
   }
 }

@@ -13,16 +13,12 @@ import org.wellcurb.rulepack.Source;
  * @param note anything else to be said; may be empty
  */
 public record SourceLine(String text, String address, String note) {
-
-  private static final Pattern ITSELF =
-      Pattern.compile("^(ss?|art|subps?|subd|par|Reg|Table|Appendix|Part|Section|Article)\\b");
-
   private static final Pattern YEAR = Pattern.compile("[0-9]{4} edition");
 
   static SourceLine of(Source source, Words words) {
     StringBuilder out = new StringBuilder(source.title());
     if (!source.section().isEmpty()) {
-      out.append(out.isEmpty() ? "" : ", ").append(section(source.section(), words));
+      out.append(out.isEmpty() ? "" : ", ").append(section(source, words));
     }
     if (!source.edition().isEmpty()) {
       out.append(out.isEmpty() ? "" : ", ").append(edition(source, words));
@@ -35,14 +31,15 @@ public record SourceLine(String text, String address, String note) {
     return new SourceLine(text, isWeb(source.address()) ? source.address() : "", note(source));
   }
 
-  /** A section that says itself what it is needs no word for that before it. */
-  private static String section(String section, Words words) {
-    return ITSELF.matcher(section).find() ? section : words.say("source.section", section);
-  }
-
   private static String edition(Source source, Words words) {
     String said = YEAR.matcher(source.edition()).matches() ? words.said(source.edition()) : "";
     return said.isEmpty() ? source.edition() : said;
+  }
+
+  /** A section that begins with its number is called one; others say themselves what they are. */
+  private static String section(Source source, Words words) {
+    String section = source.section();
+    return source.isNumbered() ? words.say("source.section", section) : section;
   }
 
   /** An address that is not of the web is shown, never made a link. */

@@ -92,9 +92,9 @@ final class OwnRules {
         pack.problems().at(ruleAt, "the rule " + rule + " is dropped twice", "keep one of them");
       }
       inherited.settle("rule", rule);
-      inherited.rules.remove(rule);
+      Rule before = inherited.rules.remove(rule);
       inherited.mustApply.removeIf(key -> MustApply.id(key).equals(rule));
-      inherited.drops.add(new Drop(rule, because, pack.id()));
+      inherited.drops.add(new Drop(rule, before == null ? "" : before.title(), because, pack.id()));
     }
   }
 

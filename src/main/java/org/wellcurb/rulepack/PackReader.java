@@ -174,7 +174,7 @@ final class PackReader {
 
   /** Reads the tables; gives the names of the pack's own. */
   private Set<String> tables(@Nullable Json json, Inheritance inherited) {
-    TableReader reader = new TableReader(problems, shapes, catalogue);
+    TableReader reader = new TableReader(problems, shapes, catalogue, inherited.sourceIds);
     Set<String> own = new LinkedHashSet<>();
     for (Json.Member member : members(json)) {
       shapes.word(member.key());

@@ -20,7 +20,7 @@ import org.wellcurb.judgement.RuleProgram;
  * @param because why it matters
  * @param remedy how to put it right
  * @param atOnce what people there must do before anything is put right; empty where that can wait
- * @param source where it is written (of the text in force last, where dated texts have their own)
+ * @param source where it is written (that of the latest text, where it has its own)
  * @param textSources source of each dated text, in order
  * @param ask what a person must judge, for a rule that only a person can judge; empty otherwise
  * @param examples its worked examples

@@ -63,7 +63,7 @@ final class RuleReader {
         || says == null) {
       return null;
     }
-    Source last = says.stream().map(TextsReader.Text::source).reduce(source, RuleReader::later);
+    Source last = later(source, says.get(says.size() - 1).source());
     Rule rule =
         new Rule(
             id,

@@ -44,11 +44,16 @@ public record Source(
     }
   }
 
+  /** Whether its section begins with a number, and so needs the word before it. */
+  public boolean isNumbered() {
+    return !section.isEmpty() && Character.isDigit(section.charAt(0));
+  }
+
   /** The source in one line, such as {@code Fenwick well by-law, section 4 (invented)}. */
   public String line() {
     StringBuilder out = new StringBuilder(title);
     if (!section.isEmpty()) {
-      out.append(out.isEmpty() ? "" : ", ").append("section ").append(section);
+      out.append(out.isEmpty() ? "" : ", ").append(isNumbered() ? "section " : "").append(section);
     }
     if (!edition.isEmpty()) {
       out.append(out.isEmpty() ? "" : ", ").append(edition);

@@ -2,6 +2,7 @@ package org.wellcurb.rulepack;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.FormulaException;
 import org.wellcurb.formula.Table;
@@ -15,8 +16,13 @@ final class TableReader {
   private final Problems problems;
   private final Shapes shapes;
   private final Catalogue catalogue;
+  private final Set<String> sourceIds;
 
-  TableReader(Problems problems, Shapes shapes, Catalogue catalogue) {
+  /**
+   * @param sourceIds names of the sources that a table may name
+   */
+  TableReader(Problems problems, Shapes shapes, Catalogue catalogue, Set<String> sourceIds) {
+    this.sourceIds = sourceIds;
     this.problems = problems;
     this.shapes = shapes;
     this.catalogue = catalogue;
@@ -45,6 +51,8 @@ final class TableReader {
       dimension = null;
     }
     List<Json> rowsAt = shapes.items(fields.must("rows"), 1);
+    String title = fields.line("title");
+    String source = source(fields.may("source"));
     fields.done();
     List<RowReach.Row> rows = new ArrayList<>();
     for (Json rowAt : rowsAt) {
@@ -61,7 +69,19 @@ final class TableReader {
     }
     List<Table.Row> flat = new ArrayList<>();
     rows.forEach(row -> flat.addAll(row.flat()));
-    return new Table(name, by, dimension, flat);
+    return new Table(name, by, dimension, flat, title, source);
+  }
+
+  /** The name of its source; empty where there is none. */
+  private String source(@Nullable Json json) {
+    String source = json == null ? null : shapes.name(json);
+    if (json != null && source != null && !sourceIds.contains(source)) {
+      problems.at(
+          json,
+          "there is no source " + source,
+          Mends.nearest(source, sourceIds.stream().sorted().toList(), "add it to sources"));
+    }
+    return source == null ? "" : source;
   }
 
   private @Nullable List<Entry> by(@Nullable Json json) {

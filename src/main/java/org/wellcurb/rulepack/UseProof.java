@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Expr;
 import org.wellcurb.formula.Formula;
 import org.wellcurb.formula.Parts;
+import org.wellcurb.formula.Table;
 import org.wellcurb.judgement.DatedText;
 import org.wellcurb.record.Entry;
 import org.wellcurb.record.Kind;
@@ -58,6 +59,13 @@ final class UseProof {
       refuseMemory(rule);
       sayUnseen(rule);
       sayUnreadable(rule);
+    }
+    for (String name : notes.own("table")) {
+      Table table = pack.tables().get(name);
+      Source source = table == null ? null : pack.sources().get(table.source());
+      if (source != null) {
+        sources.add(source);
+      }
     }
     for (String name : notes.own("source")) {
       if (!sources.contains(pack.sources().get(name))) {

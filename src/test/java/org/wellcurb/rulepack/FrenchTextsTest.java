@@ -16,6 +16,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.wellcurb.formula.Table;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -38,6 +39,10 @@ final class FrenchTextsTest {
 
   private static Set<String> texts(Pack pack) {
     Set<String> texts = new LinkedHashSet<>(List.of(pack.title(), pack.authority(), pack.notice()));
+    pack.tables().values().stream()
+        .map(Table::title)
+        .filter(title -> !title.isEmpty())
+        .forEach(texts::add);
     pack.drops().forEach(drop -> texts.add(drop.because()));
     for (Rule rule : pack.rules()) {
       if (rule.id().startsWith(APPLIES)) {

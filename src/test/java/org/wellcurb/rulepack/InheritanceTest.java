@@ -94,7 +94,7 @@ class InheritanceTest {
         "\"builtOn\": [\"base\"], \"drop\": [{\"rule\": \"frost\", \"because\": \"no frost\"}], ");
     Pack county = load("county");
     assertEquals(List.of("first", "last"), ids(county));
-    assertEquals(List.of(new Drop("frost", "no frost", "county")), county.drops());
+    assertEquals(List.of(new Drop("frost", "T", "no frost", "county")), county.drops());
     assertEquals(List.of("base"), county.builtOn());
     assertEquals(List.of("base", "county"), county.files().stream().map(PackFile::pack).toList());
   }
