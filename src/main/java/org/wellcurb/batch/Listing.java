@@ -82,7 +82,7 @@ final class Listing {
             && plan.bars().mayBeListed(counts, harm, file, row)
             && Bars.isBefore(counts, harm, file, row, result.lines.bar());
     boolean mayHaveSheet =
-        (seen.isFlagged() || seen.isUnfit() ? sheets != SheetsFor.NONE : sheets == SheetsFor.ALL)
+        ((seen.isFlagged() || seen.isUnfit()) ? sheets != SheetsFor.NONE : sheets == SheetsFor.ALL)
             && plan.bars().mayHaveSheet(counts, harm, file, row);
     if (!mayBeListed && !mayHaveSheet && result.first != null) {
       return;
@@ -114,9 +114,7 @@ final class Listing {
 
   private String first(Screened seen) {
     String first = firstFinding.of(speakers.said(seen.record(), seen.pack(), seen.open()));
-    return seen.isUnfit() && !isOfWater(seen.open())
-        ? firstFinding.ofWater(seen.record())
-        : first;
+    return seen.isUnfit() && !isOfWater(seen.open()) ? firstFinding.ofWater(seen.record()) : first;
   }
 
   private boolean isOfWater(List<Finding> findings) {

@@ -59,6 +59,7 @@ final class PartResult {
 
   /** Records without an open finding whose water cannot wait. */
   long unfitOnly;
+
   long withDeficiency;
   @Nullable Part part;
   @Nullable ChunkTally reading;

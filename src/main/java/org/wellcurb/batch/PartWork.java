@@ -332,7 +332,9 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     }
   }
 
-  /** Whether the sample says that the water cannot wait, and nobody settled what a rule said of it. */
+  /**
+   * Whether the sample says that the water cannot wait, and nobody settled what a rule said of it.
+   */
   private static boolean isUnfit(WellRecord record, List<Finding> findings, List<Finding> open) {
     return new UnfitWater(record).isUrgent()
         && findings.stream()

@@ -60,7 +60,12 @@ final class RecordPairs {
     List<Integer> left = new ArrayList<>(theirs);
     List<Integer> open = new ArrayList<>(ours);
     // What says the same at the same place comes first, so that equal rows are not swapped.
-    pair(open, left, i -> said(now, i) * 31 + now.spot(i), i -> said(before, i) * 31 + before.spot(i), Told.BY_WHAT_IT_SAYS);
+    pair(
+        open,
+        left,
+        i -> said(now, i) * 31 + now.spot(i),
+        i -> said(before, i) * 31 + before.spot(i),
+        Told.BY_WHAT_IT_SAYS);
     pair(open, left, i -> said(now, i), i -> said(before, i), Told.BY_WHAT_IT_SAYS);
     pair(open, left, now::spot, before::spot, Told.BY_ROW);
     if (open.size() == 1 && left.size() == 1) {

@@ -25,8 +25,8 @@ import org.wellcurb.report.SinceView.Told;
 
 /**
  * Lays the findings of this run beside those of an earlier one. A finding is told by record, pack
- * and rule. Where the number of a record is not unique in either run, {@link RecordPairs} tells which
- * of its records is which.
+ * and rule. Where the number of a record is not unique in either run, {@link RecordPairs} tells
+ * which of its records is which.
  *
  * <p>Where a record reads the same as before, entry by entry, whatever changed of its findings
  * changed because it was judged otherwise: by another text, another day or another version. So it

@@ -111,9 +111,7 @@ public final class Alike {
     longitude = catalogue.index("site.longitude");
     completed = catalogue.index("dates.completed");
     dates =
-        IntStream.range(0, entries)
-            .filter(i -> catalogue.entry(i).kind() == Kind.DATE)
-            .toArray();
+        IntStream.range(0, entries).filter(i -> catalogue.entry(i).kind() == Kind.DATE).toArray();
     tells = new Tells[entries + SurveyRow.BESIDE.size()];
     keys = new String[tells.length];
     sayings = new byte[tells.length];
@@ -273,9 +271,9 @@ public final class Alike {
   }
 
   /**
-   * The same for wells of one street, which are alike for honest reasons: each entry counts, but for
-   * dates, which are one thing here too. Where several dates differ, each in its own way, nothing
-   * else does: of forms on which little is measured, honest ones differ in no more.
+   * The same for wells of one street, which are alike for honest reasons: each entry counts, but
+   * for dates, which are one thing here too. Where several dates differ, each in its own way,
+   * nothing else does: of forms on which little is measured, honest ones differ in no more.
    */
   boolean isNearWithinStreet(int[] a, int[] b) {
     int different = 0;

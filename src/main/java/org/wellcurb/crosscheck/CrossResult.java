@@ -63,8 +63,9 @@ public record CrossResult(
   }
 
   /**
-   * How many tests have a p as small, its own among them: q is the least of p times tests over rank,
-   * over this test and all of a greater p; the greater of that over all tests and that over its kind.
+   * How many tests have a p as small, its own among them: q is the least of p times tests over
+   * rank, over this test and all of a greater p; the greater of that over all tests and that over
+   * its kind.
    *
    * @param ofAll among all tests
    * @param ofKind among those of its kind

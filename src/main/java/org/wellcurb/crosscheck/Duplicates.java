@@ -63,8 +63,8 @@ public final class Duplicates {
    * @param nearCopies groups of near copies, in input order, at most so many
    * @param nearCopyTotal how many groups there are
    * @param nearCopyRecords how many records are in them
-   * @param notCompared records that agree in a hash with more than they were laid beside: copies may
-   *     have been missed among them
+   * @param notCompared records that agree in a hash with more than they were laid beside: copies
+   *     may have been missed among them
    */
   public record Found(
       List<SameNumber> sameNumbers,

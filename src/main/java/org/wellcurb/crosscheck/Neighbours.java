@@ -118,8 +118,8 @@ final class Neighbours {
       double believed = Math.max(spread, isShare ? floor * Math.abs(median) : floor);
       double score = Math.abs(own.get(at) - median) / believed;
       if (score > FAR) {
-        unlike.add(new Unlike(
-                all.record(at), field, own.get(at), median, spread, believed, count, score));
+        unlike.add(
+            new Unlike(all.record(at), field, own.get(at), median, spread, believed, count, score));
       }
     }
     if (!isTold(compared, away, lookedAt)) {

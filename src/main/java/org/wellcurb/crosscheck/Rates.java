@@ -44,13 +44,7 @@ final class Rates {
    * @param spread by how much groups differ more than by chance, in variances
    */
   record Rate(
-      int group,
-      Share share,
-      double expected,
-      double low,
-      double high,
-      double p,
-      double spread) {}
+      int group, Share share, double expected, double low, double high, double p, double spread) {}
 
   /**
    * Rates by group, most records first.

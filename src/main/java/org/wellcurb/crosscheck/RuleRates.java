@@ -17,8 +17,8 @@ final class RuleRates {
   static final int MOST_GROUPS = 4000;
 
   /**
-   * The most that groups are taken to differ anyway, as a standard deviation of log odds: where they
-   * differ more, some of them are apart, and are said to be.
+   * The most that groups are taken to differ anyway, as a standard deviation of log odds: where
+   * they differ more, some of them are apart, and are said to be.
    */
   static final double MOST_BETWEEN = 0.7;
 

@@ -61,8 +61,7 @@ public final class Parts {
     } else if (expr instanceof Expr.Compare e) {
       return new Expr.Compare(e.relation(), amount(parts, 0), amount(parts, 1), e.underNot());
     } else if (expr instanceof Expr.Between e) {
-      return new Expr.Between(
-          amount(parts, 0), amount(parts, 1), amount(parts, 2), e.underNot());
+      return new Expr.Between(amount(parts, 0), amount(parts, 1), amount(parts, 2), e.underNot());
     } else if (expr instanceof Expr.IsOneOf e) {
       return new Expr.IsOneOf(word(parts, 0), e.words(), e.shown(), e.isNegated());
     } else if (expr instanceof Expr.SameWord e) {
@@ -74,8 +73,7 @@ public final class Parts {
     } else if (expr instanceof Expr.Or) {
       return new Expr.Or(conditions(parts));
     } else if (expr instanceof Expr.ConditionIf) {
-      return new Expr.ConditionIf(
-          condition(parts, 0), condition(parts, 1), condition(parts, 2));
+      return new Expr.ConditionIf(condition(parts, 0), condition(parts, 1), condition(parts, 2));
     }
     return expr;
   }

@@ -274,8 +274,7 @@ public final class Sentence {
     if (evaluation == null || !isSum) {
       return text;
     }
-    return speech.phrase(
-        a instanceof Expr.AmountIf ? "with.case" : "with.total", text, value(a));
+    return speech.phrase(a instanceof Expr.AmountIf ? "with.case" : "with.total", text, value(a));
   }
 
   private String amount(Expr.Amount a) {
@@ -335,9 +334,11 @@ public final class Sentence {
     if (isShare && e.unit().equals(Units.ONE)) {
       return speech.amount(e.value(), Units.PERCENT);
     }
+    @Nullable UnitSystem system = written;
     // Nothing is nothing in either system: said as the record is written.
-    boolean isNothing = e.value() == 0 && written != null && !e.unit().isReversed() && e.unit().fromSi(0) == 0;
-    return speech.limit(e.value(), isNothing ? Counterpart.of(e.unit(), written) : e.unit());
+    return system != null && e.value() == 0 && !e.unit().isReversed() && e.unit().fromSi(0) == 0
+        ? speech.limit(0, Counterpart.of(e.unit(), system))
+        : speech.limit(e.value(), e.unit());
   }
 
   private String arithmetic(Expr.Arithmetic e) {

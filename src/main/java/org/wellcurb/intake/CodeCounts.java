@@ -82,7 +82,8 @@ public final class CodeCounts {
   /** What a cell was taken for, in words of the catalogue and of a header map. */
   private static String meaning(WellRecord record, int entry) {
     return switch (record.state(entry)) {
-      case WellRecord.UNKNOWN -> record.note(entry) == Note.SENTINEL ? "unknown" : said(record, entry);
+      case WellRecord.UNKNOWN ->
+          record.note(entry) == Note.SENTINEL ? "unknown" : said(record, entry);
       case WellRecord.NOT_APPLICABLE -> "n/a";
       case WellRecord.UNREADABLE -> "unreadable";
       default -> {

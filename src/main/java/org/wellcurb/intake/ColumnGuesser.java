@@ -51,8 +51,7 @@ final class ColumnGuesser {
 
   /** Guesses of all columns; no entry is guessed twice. */
   List<ColumnGuess> guess(List<ColumnSurvey> columns) {
-    List<HeaderWords> headers =
-        columns.stream().map(column -> words(column)).toList();
+    List<HeaderWords> headers = columns.stream().map(column -> words(column)).toList();
     List<Match> matches = new ArrayList<>();
     for (int i = 0; i < headers.size(); i++) {
       for (Entry entry : catalogue.entries()) {
@@ -104,8 +103,7 @@ final class ColumnGuesser {
   private static HeaderWords words(ColumnSurvey column) {
     HeaderWords header = HeaderWords.of(column.name());
     int last = header.words().size() - 1;
-    boolean isOn =
-        last > 0 && header.words().get(last).equals("on") && column.dated() >= OF_KIND;
+    boolean isOn = last > 0 && header.words().get(last).equals("on") && column.dated() >= OF_KIND;
     if (!isOn) {
       return header;
     }
@@ -126,8 +124,7 @@ final class ColumnGuesser {
 
   /** Words that say nothing alone: FROM may be that of a casing, a screen, a layer. */
   private static final Set<String> GENERAL =
-      Set.of(
-          "from", "to", "top", "bottom", "upper", "lower", "start", "end", "base", "date");
+      Set.of("from", "to", "top", "bottom", "upper", "lower", "start", "end", "base", "date");
 
   /** Words that say little alone, unless a unit stands beside them: TANK_GAL is a volume. */
   private static final Set<String> VAGUE =
@@ -260,8 +257,7 @@ final class ColumnGuesser {
           !isYesNo(column)
               && column.dated() < OF_KIND
               && (column.numeric() < OF_KIND || isCodes(column, MOST_CODES));
-      case YES_NO ->
-          column.dated() < OF_KIND && (column.numeric() < OF_KIND || isCodes(column, 1));
+      case YES_NO -> column.dated() < OF_KIND && (column.numeric() < OF_KIND || isCodes(column, 1));
       case DATE ->
           column.dated() >= OF_KIND
               || column.numeric() >= OF_KIND
@@ -354,7 +350,9 @@ final class ColumnGuesser {
       String order = column.dateOrder();
       return order.isEmpty() ? "; dates" : "; dates, " + order;
     }
-    return unit == null || column.numeric() < OF_KIND ? "" : "; " + unit.symbol() + " by its header";
+    return unit == null || column.numeric() < OF_KIND
+        ? ""
+        : "; " + unit.symbol() + " by its header";
   }
 
   private ColumnGuess described(

@@ -14,11 +14,11 @@ import org.wellcurb.record.CellStyle;
  */
 final class Commas {
   /** A unit, or a mark for one, behind the number: {@code 28,7 m}, {@code 6,5"}. */
-  private static final String UNIT = "( ?[\\p{L}'\"\u00B0\u2032\u2033%][\\p{L}/%'.\u00B2\u00B3]{0,9})?";
+  private static final String UNIT =
+      "( ?[\\p{L}'\"\u00B0\u2032\u2033%][\\p{L}/%'.\u00B2\u00B3]{0,9})?";
 
   private static final Pattern DECIMAL =
-      Pattern.compile(
-          "[-+]?(\\d+,(\\d{1,2}|\\d{4,})|0,\\d+|\\d{1,3}(\\.\\d{3})+,\\d+)" + UNIT);
+      Pattern.compile("[-+]?(\\d+,(\\d{1,2}|\\d{4,})|0,\\d+|\\d{1,3}(\\.\\d{3})+,\\d+)" + UNIT);
   private static final Pattern THOUSANDS =
       Pattern.compile("[-+]?[1-9]\\d{0,2}((,\\d{3})+\\.\\d+|(,\\d{3}){2,})" + UNIT);
 
@@ -52,8 +52,8 @@ final class Commas {
 
   /**
    * A number of a column whose point may part thousands ({@code 1.250}), as all its points may, and
-   * as commas are decimal in other columns; empty if there is none. In a workbook a point is
-   * mostly that of a number as it is stored.
+   * as commas are decimal in other columns; empty if there is none. In a workbook a point is mostly
+   * that of a number as it is stored.
    */
   String thousandPoint(int column) {
     String found = "";

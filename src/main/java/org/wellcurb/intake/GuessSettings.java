@@ -1,7 +1,6 @@
 package org.wellcurb.intake;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

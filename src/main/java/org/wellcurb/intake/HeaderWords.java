@@ -102,8 +102,8 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
   /** Words that say nothing by themselves. */
   private static final Set<String> EMPTY =
       Set.of(
-          "of", "the", "in", "is", "de", "du", "la", "below", "bgl", "bgs", "btoc", "toc",
-          "bmp", "mp");
+          "of", "the", "in", "is", "de", "du", "la", "below", "bgl", "bgs", "btoc", "toc", "bmp",
+          "mp");
 
   /** What a depth is measured from stands behind its unit: {@code STATIC_M_BGL}. */
   private static final Set<String> DATUMS =

@@ -27,7 +27,6 @@ final class UnitColumns {
   private static final Set<String> OF_ALL =
       Set.of("depth", "length", "level", "distance", "measure", "measurement", "all", "profondeur");
 
-
   private static final Set<String> SMALL = Set.of("in", "mm", "cm");
 
   private UnitColumns() {}

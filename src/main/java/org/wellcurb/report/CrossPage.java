@@ -18,8 +18,7 @@ public record CrossPage(List<Part> parts, List<Table> tables) {
    * @param sentences what was found
    * @param cut what was cut, as a sentence; empty if nothing was
    */
-  public record Part(
-      String title, String lead, String more, List<String> sentences, String cut) {}
+  public record Part(String title, String lead, String more, List<String> sentences, String cut) {}
 
   /** Rates by one kind of group. */
   public record Table(String id, String title, String column, List<Row> rows) {}

@@ -114,7 +114,7 @@ final class DrawnLimits {
 
   private static Limit farther(Limit first, Limit next) {
     // What cannot be drawn is said all the same.
-    return next.si() > first.si() || Double.isNaN(next.si()) && !Double.isNaN(first.si())
+    return next.si() > first.si() || (Double.isNaN(next.si()) && !Double.isNaN(first.si()))
         ? next
         : first;
   }
@@ -147,8 +147,7 @@ final class DrawnLimits {
   }
 
   private static boolean hasOr(Expr expr) {
-    return expr instanceof Expr.Or
-        || Parts.of(expr).stream().anyMatch(DrawnLimits::hasOr);
+    return expr instanceof Expr.Or || Parts.of(expr).stream().anyMatch(DrawnLimits::hasOr);
   }
 
   private LimitWays ways(Entry entry) {

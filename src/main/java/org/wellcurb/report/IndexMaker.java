@@ -25,6 +25,7 @@ final class IndexMaker {
 
   /** Records that cannot wait which the first step names; the others stand first in the list. */
   private static final int NOW_NAMED = 12;
+
   /** Files and columns that a step names. */
   private static final int NAMED = 3;
 
@@ -219,8 +220,7 @@ final class IndexMaker {
       List<String> columns =
           troubles.stream().map(trouble -> trouble.briefly(words, areOfOneInput())).toList();
       steps.add(
-          Step.to(
-              "#troubles", words.count("batch.first.reading", columns.size(), some(columns))));
+          Step.to("#troubles", words.count("batch.first.reading", columns.size(), some(columns))));
     }
     return steps;
   }

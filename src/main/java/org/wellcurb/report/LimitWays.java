@@ -165,17 +165,19 @@ final class LimitWays {
 
   /** True where an expression asks for the amount of the entry. */
   private boolean reads(Expr expr) {
-    return expr instanceof Expr.EntryAmount a && a.entry().key().equals(entry)
+    return (expr instanceof Expr.EntryAmount a && a.entry().key().equals(entry))
         || Parts.of(expr).stream().anyMatch(this::reads);
   }
 
-  /** True where what is asked of the entry is to reach below the frost, as a table or form has it. */
+  /**
+   * True where what is asked of the entry is to reach below the frost, as a table or form has it.
+   */
   static boolean isFrost(Expr expr, String entry) {
     if (expr instanceof Expr.Compare c
         && c.a() instanceof Expr.EntryAmount a
         && a.entry().key().equals(entry)) {
-      return c.b() instanceof Expr.TableAmount t && t.table().name().contains("frost")
-          || c.b() instanceof Expr.EntryAmount b && b.entry().key().equals("site.frost_depth");
+      return (c.b() instanceof Expr.TableAmount t && t.table().name().contains("frost"))
+          || (c.b() instanceof Expr.EntryAmount b && b.entry().key().equals("site.frost_depth"));
     }
     return Parts.of(expr).stream().anyMatch(part -> isFrost(part, entry));
   }

@@ -14,7 +14,8 @@ import org.wellcurb.screening.Harm;
  * @param replyBy day by which an answer is asked for
  * @param packs packs that judged
  * @param findings findings that fall to the licence (see {@link Whose}), record by record, the
- *     record with the gravest first, of each the gravest first (see {@link Harm}), at most {@link Cap#FINDINGS_IN_NOTICE}
+ *     record with the gravest first, of each the gravest first (see {@link Harm}), at most {@link
+ *     Cap#FINDINGS_IN_NOTICE}
  * @param total how many there are
  * @param advisories points of common practice that fall to the licence and are not asked about
  * @param table name of the table to fill in and return, beside the notice; empty if there is none

@@ -76,7 +76,8 @@ public record ReadingPart(String file, String summary, List<Row> rows) {
     for (Map.Entry<String, Long> note : column.notes().entrySet()) {
       notes.add(words.say("reading.note", note.getValue(), words.say(note.getKey())));
     }
-    codes("reading.codes", column.codes().stream().filter(CodeLine::isValue).toList(), words, notes);
+    codes(
+        "reading.codes", column.codes().stream().filter(CodeLine::isValue).toList(), words, notes);
     codes(
         "reading.no.value",
         column.codes().stream()
@@ -84,7 +85,11 @@ public record ReadingPart(String file, String summary, List<Row> rows) {
             .toList(),
         words,
         notes);
-    codes("reading.unread", column.codes().stream().filter(CodeLine::isUnread).toList(), words, notes);
+    codes(
+        "reading.unread",
+        column.codes().stream().filter(CodeLine::isUnread).toList(),
+        words,
+        notes);
     column.codes().stream()
         .filter(code -> code.read().isEmpty())
         .forEach(code -> notes.add(words.say("reading.others", code.cells())));

@@ -17,11 +17,7 @@ import org.wellcurb.report.words.Words;
  * @param doubt what speaks against how it was read; null where its cells could not be read
  * @param cells how many cells; 0 where it is the column as a whole
  */
-record ReadingTrouble(
-    InputLine input,
-    ColumnLine column,
-    @Nullable ColumnDoubt doubt,
-    long cells) {
+record ReadingTrouble(InputLine input, ColumnLine column, @Nullable ColumnDoubt doubt, long cells) {
   /** Fewer cells are a matter of their records, not of the column. */
   private static final long FEW = 5;
 

@@ -66,9 +66,9 @@ public record RecordLine(
   }
 
   /**
-   * The order of the list: first what cannot wait; then by the gravest kind of finding, by the harm that those may do, then most
-   * deficiencies, discrepancies, omissions, advisories; among equals by file (code point) and row,
-   * so that the order does not hang on the workers.
+   * The order of the list: first what cannot wait; then by the gravest kind of finding, by the harm
+   * that those may do, then most deficiencies, discrepancies, omissions, advisories; among equals
+   * by file (code point) and row, so that the order does not hang on the workers.
    */
   public static final Comparator<RecordLine> WORST_FIRST =
       Comparator.<RecordLine>comparingInt(line -> rank(line.kinds, line.harm))

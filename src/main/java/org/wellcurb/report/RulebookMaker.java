@@ -126,10 +126,7 @@ final class RulebookMaker {
         (group, rules) ->
             chapters.add(
                 chapter(
-                    group.heading().replace('.', '-'),
-                    words.say(group.heading()),
-                    false,
-                    rules)));
+                    group.heading().replace('.', '-'), words.say(group.heading()), false, rules)));
     if (!always.isEmpty()) {
       chapters.add(chapter("always", words.say("rulebook.always"), false, always));
     }

@@ -29,7 +29,10 @@ final class RunningFoot {
         .forEach(
             c -> {
               boolean isPlain =
-                  c >= '0' && c <= '9' || c >= 'A' && c <= 'Z' || c >= 'a' && c <= 'z' || c == '-';
+                  (c >= '0' && c <= '9')
+                      || (c >= 'A' && c <= 'Z')
+                      || (c >= 'a' && c <= 'z')
+                      || c == '-';
               if (isPlain) {
                 escaped.appendCodePoint(c);
               } else {

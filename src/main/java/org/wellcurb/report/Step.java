@@ -13,7 +13,11 @@ import java.util.List;
  * @param records the records that it is about, each to be opened
  */
 public record Step(
-    String text, List<FindingView> findings, boolean isNow, List<String> quoted, String link,
+    String text,
+    List<FindingView> findings,
+    boolean isNow,
+    List<String> quoted,
+    String link,
     List<RecordLine> records) {
   public Step {
     findings = List.copyOf(findings);

@@ -85,7 +85,9 @@ final class Triage {
     }
   }
 
-  /** What may hurt someone any day, unless it may have been meant otherwise: in the pack's words. */
+  /**
+   * What may hurt someone any day, unless it may have been meant otherwise: in the pack's words.
+   */
   private void hazards() {
     Set<String> texts = new LinkedHashSet<>();
     left.forEach(view -> texts.add(view.atOnce()));

@@ -63,8 +63,7 @@ final class Figures {
     }
     boolean isCompared = part instanceof Expr.Compare || part instanceof Expr.Between;
     Expr.@Nullable Condition within = isCompared ? (Expr.Condition) part : comparison;
-    boolean isProduct =
-        part instanceof Expr.Arithmetic a && (a.sign() == '*' || a.sign() == '/');
+    boolean isProduct = part instanceof Expr.Arithmetic a && (a.sign() == '*' || a.sign() == '/');
     List<Expr> parts = Parts.of(part);
     for (int i = 0; i < parts.size(); i++) {
       // The step of a rounding says how finely to look, not where the limit is.

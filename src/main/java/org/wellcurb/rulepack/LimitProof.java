@@ -25,13 +25,8 @@ final class LimitProof {
 
   /** One limit: what it is tried as, and which of these some example told from it. */
   private static final class Limit {
-    final Object at;
     final List<String> others = new ArrayList<>();
     final List<Boolean> told = new ArrayList<>();
-
-    Limit(Object at) {
-      this.at = at;
-    }
 
     int tryAs(String other) {
       others.add(other);
@@ -101,7 +96,7 @@ final class LimitProof {
     Map<Limit, String> own = new LinkedHashMap<>();
     for (ChangedRule.Place place : ChangedRule.places(rule.program())) {
       for (Figures.Figure figure : Figures.of(place.formula())) {
-        Limit limit = new Limit(figure);
+        Limit limit = new Limit();
         own.put(limit, said(rule, place, figure));
         for (var other : figure.others()) {
           Formula changed = Figures.with(place.formula(), figure.place(), other);
@@ -141,7 +136,7 @@ final class LimitProof {
             name -> {
               List<Limit> fresh = new ArrayList<>();
               for (int i = 0; i < count; i++) {
-                fresh.add(new Limit(i));
+                fresh.add(new Limit());
               }
               return fresh;
             });

@@ -53,8 +53,7 @@ final class Neighbours {
     } else if (amount instanceof Expr.FigureAmount e && e.value() != 0) {
       double least = least(e.dimension(), compared, isFactor);
       return List.of(
-          new Expr.FigureAmount(
-              e.name(), other(e.value(), least, false, e.dimension()), e.unit()),
+          new Expr.FigureAmount(e.name(), other(e.value(), least, false, e.dimension()), e.unit()),
           new Expr.FigureAmount(e.name(), other(e.value(), least, true, e.dimension()), e.unit()));
     }
     return List.of();

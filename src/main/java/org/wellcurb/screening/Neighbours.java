@@ -70,8 +70,7 @@ final class Neighbours {
       }
     }
     String position = SETBACKS.get(entry.key());
-    boolean isPlaced =
-        position != null && position.equals(word(record, "site.septic_position_of"));
+    boolean isPlaced = position != null && position.equals(word(record, "site.septic_position_of"));
     if (isPlaced && isNear(value, septicDistance(record))) {
       voters.add("site.septic_position_of");
     }

@@ -132,8 +132,7 @@ final class PossibleReadings {
     return slips;
   }
 
-  private @Nullable Slip offered(
-      WellRecord record, List<Slip> fits, int broken, int outOfRange) {
+  private @Nullable Slip offered(WellRecord record, List<Slip> fits, int broken, int outOfRange) {
     if (fits.isEmpty()) {
       return null;
     }
@@ -142,8 +141,7 @@ final class PossibleReadings {
     List<Slip> ofThatKind = fits.stream().filter(slip -> slip.kind() == commonest).toList();
     boolean isOutOfRange = outOfRange > 0;
     // Two limits that a figure out of its range falls short of speak against it as well.
-    int faults =
-        isOutOfRange ? Math.max(broken, trial.rulesAtStake(ofThatKind.get(0))) : broken;
+    int faults = isOutOfRange ? Math.max(broken, trial.rulesAtStake(ofThatKind.get(0))) : broken;
     // Where another unit would do, but too little broke to say so, a rarer slip is no better guess.
     // Among so many changes of figures one nearly always does for a single relation.
     boolean takesTwo =

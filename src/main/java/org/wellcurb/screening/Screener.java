@@ -172,9 +172,7 @@ public final class Screener {
   /** The entries that would settle a rule which cannot be told of the record judged last. */
   public List<Entry> needs(int rule) {
     judged();
-    return hangsOnFarFigures(rule)
-        ? farFigures.readBy(rule)
-        : explainer.needs(programs[rule]);
+    return hangsOnFarFigures(rule) ? farFigures.readBy(rule) : explainer.needs(programs[rule]);
   }
 
   /** Whether a rule of the record at hand, which the judge has taken, is met by those alone. */

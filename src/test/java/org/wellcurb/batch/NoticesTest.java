@@ -123,7 +123,9 @@ class NoticesTest {
     assertFalse(before.contains("NEAR-1"), before);
     List<String> ids =
         Runs.rows(dir.resolve("out/notices/D-1.csv")).stream()
-            .filter(row -> !row.get("rule").endsWith("-stated") && !row.get("rule").equals("well-tagged"))
+            .filter(
+                row ->
+                    !row.get("rule").endsWith("-stated") && !row.get("rule").equals("well-tagged"))
             .map(row -> row.get("record_id"))
             .distinct()
             .toList();

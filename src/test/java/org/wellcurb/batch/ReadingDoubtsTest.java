@@ -162,7 +162,8 @@ class ReadingDoubtsTest {
 
   @Test
   void codesAreNamedWithWhatTheyWereTakenFor() throws Exception {
-    doubts("sample.coliform", 20, i -> i < 12 ? "nd" : i < 16 ? "detected" : i < 18 ? "unknown" : "9");
+    doubts(
+        "sample.coliform", 20, i -> i < 12 ? "nd" : i < 16 ? "detected" : i < 18 ? "unknown" : "9");
     assertTrue(page().contains("Met: nd = absent (12), detected = present (4)."));
     assertTrue(page().contains("Taken for no value: unknown (2)."));
     assertTrue(page().contains("Not read: 9 (2)."));

@@ -24,7 +24,8 @@ class BlankPageTest {
   void theOrderOfADateStandsBesideEachOne(Language language) {
     String date = Words.in(language).say("blank.date");
     int dates = 0;
-    for (BlankPage.FieldGroup group : BlankPage.of(Catalogue.standard(), style(language)).groups()) {
+    for (BlankPage.FieldGroup group :
+        BlankPage.of(Catalogue.standard(), style(language)).groups()) {
       for (BlankPage.Field field : group.fields()) {
         boolean isDate = Catalogue.standard().find(field.key()).kind() == Kind.DATE;
         assertEquals(isDate, field.units().equals(List.of(date)), field.key());

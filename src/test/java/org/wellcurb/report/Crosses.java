@@ -60,12 +60,23 @@ public final class Crosses {
             5,
             200,
             List.of(
-                new CrossResult.GroupRate("D-1", Share.of(5, 50), 0.11, 0, 0.3, false, 0.5, 0.7, 1.2, RANK),
+                new CrossResult.GroupRate(
+                    "D-1", Share.of(5, 50), 0.11, 0, 0.3, false, 0.5, 0.7, 1.2, RANK),
                 new CrossResult.GroupRate(
                     "D-2", Share.of(25, 50), 0.2, 0.1, 0.4, false, 1e-6, 1e-5, 1.2, RANK),
-                new CrossResult.GroupRate("D-3", Share.of(1, 50), 0.2, 0.1, 0.4, false, 1e-6, 1e-5, 1.2, RANK),
                 new CrossResult.GroupRate(
-                    "", Share.of(1, 5), 0.2, 0, 0.7, true, Double.NaN, Double.NaN, 1.2, CrossResult.Rank.NONE)),
+                    "D-3", Share.of(1, 50), 0.2, 0.1, 0.4, false, 1e-6, 1e-5, 1.2, RANK),
+                new CrossResult.GroupRate(
+                    "",
+                    Share.of(1, 5),
+                    0.2,
+                    0,
+                    0.7,
+                    true,
+                    Double.NaN,
+                    Double.NaN,
+                    1.2,
+                    CrossResult.Rank.NONE)),
             List.of(),
             List.of()),
         List.of(
@@ -78,7 +89,17 @@ public final class Crosses {
 
   private static CrossResult.RuleHint rule(CrossResult.By by, String group) {
     return new CrossResult.RuleHint(
-        by, group, "demo", "relief", "The relief valve opens", Share.of(20, 50), 0.1, 0.2, 1e-6, 1e-4, RANK);
+        by,
+        group,
+        "demo",
+        "relief",
+        "The relief valve opens",
+        Share.of(20, 50),
+        0.1,
+        0.2,
+        1e-6,
+        1e-4,
+        RANK);
   }
 
   private static CrossResult.FigureHint figure(Copying.Kind kind, double figure) {

@@ -65,7 +65,8 @@ class FirstStepsTest {
     assertEquals(WORDS.say("first.at_once", heater.findings().get(0).atOnce()), heater.text());
     assertTrue(heater.isNow());
     assertEquals(List.of("septic-tank-distance"), rules(sheet.steps().get(3)));
-    assertTrue(sheet.cautions().containsAll(List.of("shock", "heater")), sheet.cautions().toString());
+    assertTrue(
+        sheet.cautions().containsAll(List.of("shock", "heater")), sheet.cautions().toString());
   }
 
   /** A caution on every sheet is read on none. */
@@ -254,7 +255,8 @@ class FirstStepsTest {
   @Test
   void whatSettlesLimitsIsAskedForFirst() throws PackException {
     SheetView sheet = sheet("pump.type", "submersible", "record.covers", "well and pump");
-    List<String> first = sheet.asks().subList(0, 8).stream().flatMap(a -> a.labels().stream()).toList();
+    List<String> first =
+        sheet.asks().subList(0, 8).stream().flatMap(a -> a.labels().stream()).toList();
     assertTrue(first.stream().noneMatch(WORDS.entry("pump.power")::equals), first.toString());
     assertTrue(first.contains(WORDS.entry("relief.fitted")), first.toString());
   }

@@ -30,8 +30,7 @@ final class LimitWaysTest {
 
   private static @Nullable Limit of(String entry, UnitSystem system, String require) {
     try {
-      Formula formula =
-          Formula.condition(require, new PackScope(pack.tables(), pack.figures()));
+      Formula formula = Formula.condition(require, new PackScope(pack.tables(), pack.figures()));
       return new LimitWays(entry, system, PageStyle.PLAIN.speech()).of(formula.tree());
     } catch (Exception e) {
       throw new IllegalStateException(e);
@@ -98,7 +97,8 @@ final class LimitWaysTest {
 
   @Test
   void aWayWithoutALimitIsSaidToHaveNone() {
-    Limit limit = of(FIELD, UnitSystem.US, "setback.absorption_field >= 30 m or well.use is 'monitoring'");
+    Limit limit =
+        of(FIELD, UnitSystem.US, "setback.absorption_field >= 30 m or well.use is 'monitoring'");
     assertNotNull(limit);
     assertEquals(2, limit.ways().size());
     assertTrue(Double.isNaN(limit.ways().get(1).si()));

@@ -62,8 +62,7 @@ class RulebookMakerTest {
     RulebookPage page = page("montana");
     List<RulePrint> own = page.chapters().get(0).rules();
     assertEquals(
-        List.of(
-            "ARM 36.21.638(1)", "ARM 36.21.638(2)", "ARM 36.21.639", "ARM 36.21.647"),
+        List.of("ARM 36.21.638(1)", "ARM 36.21.638(2)", "ARM 36.21.639", "ARM 36.21.647"),
         own.stream().map(RulePrint::section).distinct().limit(4).toList());
     assertEquals(page.counts().rules(), rules(page).size());
     // Both texts of the seal were read; the rule stands under the section of the later one.
@@ -156,8 +155,7 @@ class RulebookMakerTest {
 
   private static Map<String, RulePrint> rules(RulebookPage page) {
     Map<String, RulePrint> rules = new LinkedHashMap<>();
-    page.chapters()
-        .forEach(chapter -> chapter.rules().forEach(rule -> rules.put(rule.id(), rule)));
+    page.chapters().forEach(chapter -> chapter.rules().forEach(rule -> rules.put(rule.id(), rule)));
     return rules;
   }
 

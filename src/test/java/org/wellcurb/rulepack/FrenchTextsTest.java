@@ -16,11 +16,11 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
-import org.wellcurb.formula.Table;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.wellcurb.formula.Table;
 
 /** The packs that ship with French have all of it, and a file of French that is none is refused. */
 final class FrenchTextsTest {

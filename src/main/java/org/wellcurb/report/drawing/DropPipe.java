@@ -44,7 +44,8 @@ final class DropPipe {
     for (PipeFittings each : fittings) {
       boolean isValve = each.kind().equals("valve");
       if (each.isAtPump()) {
-        fitting(svg, isValve, centre, Math.max(ruler.y(start) + 6, y - (isValve ? VALVE : ARRESTER)));
+        fitting(
+            svg, isValve, centre, Math.max(ruler.y(start) + 6, y - (isValve ? VALVE : ARRESTER)));
       }
       each.above().forEach(depth -> fitting(svg, isValve, centre, ruler.y(depth)));
     }
@@ -62,8 +63,7 @@ final class DropPipe {
       svg.path("valve", "M" + Svg.number(centre - 8) + " " + Svg.number(y - 5) + "h16l-16 10h16z");
     } else {
       svg.path(
-          "arrester",
-          "M" + Svg.number(centre - 20) + " " + Svg.number(y + 4) + "l8 -8h24l8 8");
+          "arrester", "M" + Svg.number(centre - 20) + " " + Svg.number(y + 4) + "l8 -8h24l8 8");
     }
   }
 

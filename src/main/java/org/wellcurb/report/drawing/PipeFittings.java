@@ -118,10 +118,7 @@ final class PipeFittings {
     if (!isAtPump()) {
       return tags;
     }
-    String atPump =
-        isUnspaced
-            ? unspaced()
-            : sketch.say("section.fitting.label.pump", one);
+    String atPump = isUnspaced ? unspaced() : sketch.say("section.fitting.label.pump", one);
     tags.add(new Tag(count, Interval.point(intake), atPump));
     boolean isEach = above.size() <= 2;
     for (int i = isEach ? 0 : above.size() - 1; i < above.size(); i++) {

@@ -107,9 +107,7 @@ final class SectionTags {
         new Tag(
             key,
             depth,
-            test.isEmpty()
-                ? sketch.say(words, shown)
-                : sketch.say("section.told", test, shown)));
+            test.isEmpty() ? sketch.say(words, shown) : sketch.say("section.told", test, shown)));
   }
 
   /** How the yield was tested, where such a test measures no pumping level; empty otherwise. */
@@ -142,8 +140,7 @@ final class SectionTags {
         isBoth
             ? sketch.say("section.limit.both", shown)
             : sketch.say(
-                limit.isOneWay() ? "section.limit.way" : "section.limit",
-                sketch.say(words, shown));
+                limit.isOneWay() ? "section.limit.way" : "section.limit", sketch.say(words, shown));
     Tag tag = new Tag(Tag.LIMIT, Interval.point(limit.si()), text);
     if (!tags.contains(tag)) {
       tags.add(tag);

@@ -221,8 +221,7 @@ final class SetbackPlan {
           small -> numbered(small, number));
     }
     if (ruler.isBroken()) {
-      legend.line(
-          sketch.say("plan.broken", sketch.about(ruler.breakAt(), "setback.septic_tank")));
+      legend.line(sketch.say("plan.broken", sketch.about(ruler.breakAt(), "setback.septic_tank")));
     }
     return legend
         .sign("limit", sketch.say("plan.sign.limit"), small -> limit(small, "limit"))

@@ -203,9 +203,7 @@ public final class Sketch {
     return written == null || amounts.shown(written).equals(written)
         ? print(si, key)
         : say(
-            "amount.beside",
-            print(si, key),
-            amounts.own(Interval.point(si), entry(key), written));
+            "amount.beside", print(si, key), amounts.own(Interval.point(si), entry(key), written));
   }
 
   /** True if a finding was decided by this entry. */

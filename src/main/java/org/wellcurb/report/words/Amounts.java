@@ -96,7 +96,8 @@ public final class Amounts {
             .abs();
     String text = plain(apart.doubleValue(), written, Numerals.FULL);
     return written.equals(Units.PERCENT)
-        ? words.say("amount.points", Numerals.of(apart.doubleValue(), Numerals.FULL, words.language()))
+        ? words.say(
+            "amount.points", Numerals.of(apart.doubleValue(), Numerals.FULL, words.language()))
         : text;
   }
 

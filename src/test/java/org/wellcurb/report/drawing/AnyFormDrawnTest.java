@@ -33,8 +33,7 @@ import org.wellcurb.report.words.UnitsShown;
 final class AnyFormDrawnTest {
   private static final int SEEDS = 150;
   private static final Pattern TEXT =
-      Pattern.compile(
-          "<text class=\"([a-z-]+)\" x=\"([-0-9.]+)\" y=\"([-0-9.]+)\">([^<]*)</text>");
+      Pattern.compile("<text class=\"([a-z-]+)\" x=\"([-0-9.]+)\" y=\"([-0-9.]+)\">([^<]*)</text>");
   private static final Pattern SHAPE = Pattern.compile("<(line|rect|circle|path) ([^>]*)/>");
   private static final Pattern NUMBER = Pattern.compile("([a-z0-9]+)=\"(-?[0-9.]+)\"");
   private static final Pattern BOX = Pattern.compile("viewBox=\"0 0 ([0-9.]+) ([0-9.]+)\"");
@@ -57,8 +56,7 @@ final class AnyFormDrawnTest {
       Map<String, Limit> limits = new HashMap<>();
       WellRecord record = form(random, marks, limits);
       Language language = seed % 2 == 0 ? Language.EN : Language.FR;
-      for (Drawing drawing :
-          Sketches.of(record, language, units, marks, limits).drawings()) {
+      for (Drawing drawing : Sketches.of(record, language, units, marks, limits).drawings()) {
         String where = "seed " + seed + ", " + drawing.id() + ": ";
         Matcher size = BOX.matcher(drawing.svg());
         assertTrue(size.find(), where);
@@ -133,7 +131,9 @@ final class AnyFormDrawnTest {
           if (Sketches.TOPMOST.contains(bare)) {
             continue;
           }
-          assertTrue(words.toLowerCase(Locale.ROOT).contains(bare.toLowerCase(Locale.ROOT)), where + word + ": " + words);
+          assertTrue(
+              words.toLowerCase(Locale.ROOT).contains(bare.toLowerCase(Locale.ROOT)),
+              where + word + ": " + words);
         }
       }
     }

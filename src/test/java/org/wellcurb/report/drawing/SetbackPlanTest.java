@@ -32,8 +32,7 @@ final class SetbackPlanTest {
   @Test
   void noWayOfSeveralStandsForTheWholeRule() {
     Limit limit =
-        Limit.of(
-            List.of(new Limit.Way(30, ""), new Limit.Way(20, "the casing is at least 12 m")));
+        Limit.of(List.of(new Limit.Way(30, ""), new Limit.Way(20, "the casing is at least 12 m")));
     WellRecord record = new Form("T").amount("setback.absorption_field", 25, METRE).record();
     Drawing plan = plan(record, Map.of("setback.absorption_field", limit));
     assertEquals(
@@ -69,8 +68,7 @@ final class SetbackPlanTest {
     assertEquals(8, dots.size());
     for (int i = 0; i < dots.size(); i++) {
       for (int k = 0; k < i; k++) {
-        double apart =
-            Math.hypot(dots.get(i)[0] - dots.get(k)[0], dots.get(i)[1] - dots.get(k)[1]);
+        double apart = Math.hypot(dots.get(i)[0] - dots.get(k)[0], dots.get(i)[1] - dots.get(k)[1]);
         assertTrue(apart > 8, "dots " + i + " and " + k + " are " + apart + " apart");
       }
     }

@@ -41,7 +41,8 @@ final class WellSectionTest {
     assertEquals(4, count(section, "arrester"), section.svg());
     String words = section.words().toString();
     assertTrue(
-        words.contains("Check valves: at the pump, about 80 ft (reckoned from a spacing of 100 ft)"),
+        words.contains(
+            "Check valves: at the pump, about 80 ft (reckoned from a spacing of 100 ft)"),
         words);
     assertTrue(
         words.contains(
@@ -86,8 +87,7 @@ final class WellSectionTest {
     Limit frost = Limit.of(FOOT.toSi(4)).ofFrost();
     Map<String, Limit> limits = Map.of("pitless.depth", frost, "service_line.burial_depth", frost);
     WellRecord record = well().amount("service_line.burial_depth", 5, FOOT).record();
-    Sketch sketch =
-        Sketches.of(record, Language.EN, UnitsShown.AS_WRITTEN, List.of(), limits);
+    Sketch sketch = Sketches.of(record, Language.EN, UnitsShown.AS_WRITTEN, List.of(), limits);
     Drawing section = drawn(sketch, "section");
     assertTrue(count(section, "frost") > 0, section.svg());
     assertEquals(
@@ -95,8 +95,7 @@ final class WellSectionTest {
     assertFalse(section.svg().contains("Limit"), "it is said once");
     WellRecord given = well().amount("site.frost_depth", 4, FOOT).record();
     Drawing own =
-        drawn(
-            Sketches.of(given, Language.EN, UnitsShown.AS_WRITTEN, List.of(), limits), "section");
+        drawn(Sketches.of(given, Language.EN, UnitsShown.AS_WRITTEN, List.of(), limits), "section");
     assertFalse(own.words().toString().contains("of the rules"), own.words().toString());
     assertTrue(own.words().toString().contains("Frost line 4 ft"), own.words().toString());
   }
@@ -149,7 +148,10 @@ final class WellSectionTest {
   @Test
   void aCasingThatEndsBelowTheGroundIsNotSoMuchUp() {
     WellRecord record =
-        new Form("FW-1").amount("well.depth", 60, METRE).amount("well.stickup", -1.2, METRE).record();
+        new Form("FW-1")
+            .amount("well.depth", 60, METRE)
+            .amount("well.stickup", -1.2, METRE)
+            .record();
     String words = section(record).words().toString();
     assertTrue(words.contains("Casing top 1.2 m below ground"), words);
   }
