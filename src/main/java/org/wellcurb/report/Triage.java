@@ -135,14 +135,14 @@ final class Triage {
         unit == null ? "" : amounts.tidy(unit.fromSi(beside), unit));
   }
 
-  /** Figures of the sample that nobody has judged: no rule of the pack reads them. */
+  /** Figures that may make ill and that nobody has judged: no rule of the pack reads them. */
   private void unjudged() {
     Set<Entry> read = new HashSet<>();
     result.pack().rules().forEach(rule -> read.addAll(rule.program().reads()));
     WellRecord record = result.record();
     List<String> figures = new ArrayList<>();
     for (Entry entry : record.catalogue().entries()) {
-      if (UnfitWater.isOfSample(entry) && record.isGiven(entry.index()) && !read.contains(entry)) {
+      if (UnfitWater.isOfHealth(entry) && record.isGiven(entry.index()) && !read.contains(entry)) {
         figures.add(figure("first.unjudged.figure", entry, Double.NaN));
       }
     }

@@ -123,9 +123,10 @@ public final class UnfitWater {
     return over;
   }
 
-  /** Whether an entry is a figure that a laboratory reports of the water itself. */
-  public static boolean isOfSample(Entry entry) {
-    return entry.key().startsWith("sample.") && entry.kind().dimension() != null;
+  /** Whether an entry is a figure of what makes ill: not of taste, or of what stains. */
+  public static boolean isOfHealth(Entry entry) {
+    String key = entry.key();
+    return key.equals(NITRATE) || key.equals(ARSENIC) || MOST.containsKey(key);
   }
 
   private boolean mayBeOver(int entry, double limit) {
