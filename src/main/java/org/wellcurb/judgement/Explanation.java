@@ -38,25 +38,20 @@ public record Explanation(
     remarks = List.copyOf(remarks);
   }
 
-  /**
-   * The same of a rule that what stands there would meet, but for figures that are doubted.
-   *
-   * @param figures keys of their entries
-   * @param remark why, as a whole sentence
-   */
-  public Explanation untold(List<String> figures, String remark) {
+  /** The same with one remark more, a whole sentence. */
+  public Explanation with(String remark) {
     List<String> said = new ArrayList<>(remarks);
     said.add(remark);
     return new Explanation(
-        Outcome.CANNOT_TELL,
+        outcome,
         requirement,
         condition,
         withNumbers,
-        null,
+        deciding,
         workings,
-        figures,
+        needs,
         said,
         text,
-        false);
+        isShortIfItApplies);
   }
 }

@@ -41,12 +41,6 @@ public final class WhatIf {
     trial.hi[entry] = Double.POSITIVE_INFINITY;
   }
 
-  /** Tries that the entry were given, but could be any figure. */
-  public void anything(int entry) {
-    trial.lo[entry] = Double.NEGATIVE_INFINITY;
-    trial.hi[entry] = Double.POSITIVE_INFINITY;
-  }
-
   /** Puts the entry back as it is in the record. */
   public void restore(int entry) {
     trial.state[entry] = original.state[entry];

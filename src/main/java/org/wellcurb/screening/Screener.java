@@ -1,8 +1,11 @@
 package org.wellcurb.screening;
 
+import static java.util.stream.Collectors.joining;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Speech;
 import org.wellcurb.judgement.Deciding;
@@ -36,7 +39,6 @@ public final class Screener {
   private final byte[] asJudged;
 
   private final PossibleReadings readings;
-  private final FarFigures farFigures;
   private final Speech speech;
   private @Nullable WellRecord record;
 
@@ -61,7 +63,6 @@ public final class Screener {
     outcomes = new byte[programs.length];
     asJudged = new byte[programs.length];
     readings = new PossibleReadings(pack, asOf, speech);
-    farFigures = new FarFigures(pack, asOf);
     this.speech = speech;
   }
 
@@ -106,7 +107,6 @@ public final class Screener {
   }
 
   private byte[] settled(WellRecord record) {
-    farFigures.apply(record, outcomes);
     // A variance is for the rule that it names: another rule of its subject stands where it does
     // not.
     if (!record.variances().isEmpty()) {
@@ -166,31 +166,28 @@ public final class Screener {
   /** The deciding comparison of a rule on the record judged last; null where there is none. */
   public @Nullable Deciding deciding(int rule) {
     judged();
-    return hangsOnFarFigures(rule) ? null : explainer.deciding(programs[rule]);
+    return explainer.deciding(programs[rule]);
   }
 
   /** The entries that would settle a rule which cannot be told of the record judged last. */
   public List<Entry> needs(int rule) {
     judged();
-    return hangsOnFarFigures(rule) ? farFigures.readBy(rule) : explainer.needs(programs[rule]);
+    return explainer.needs(programs[rule]);
   }
 
-  /** Whether a rule of the record at hand, which the judge has taken, is met by those alone. */
-  private boolean hangsOnFarFigures(int rule) {
-    return farFigures.any()
-        && asJudged[rule] == Outcome.CANNOT_TELL.ordinal()
-        && judge.outcome(programs[rule]) == Outcome.MEETS.ordinal();
-  }
-
-  private Explanation explained(int rule) {
+  /** What a figure that hardly any well has meets is met as it stands: the sheet says what by. */
+  private Explanation explained(WellRecord at, int rule) {
     Explanation explanation = explainer.explain(programs[rule]);
-    if (!hangsOnFarFigures(rule)) {
+    List<Entry> figures = at.farOff();
+    if (figures.isEmpty() || outcomes[rule] != Outcome.MEETS.ordinal()) {
       return explanation;
     }
-    List<Entry> figures = farFigures.readBy(rule);
-    String labels = String.join(", ", figures.stream().map(speech::label).toList());
-    return explanation.untold(
-        figures.stream().map(Entry::key).toList(), speech.phrase("remark.far", labels));
+    Set<Entry> reads = programs[rule].reads();
+    String labels =
+        figures.stream().filter(reads::contains).map(speech::label).collect(joining(", "));
+    return labels.isEmpty()
+        ? explanation
+        : explanation.with(speech.phrase("remark.far", labels));
   }
 
   private WellRecord judged() {
@@ -214,7 +211,7 @@ public final class Screener {
           new RuleResult(
               pack.rules().get(i),
               Outcome.at(outcomes[i]),
-              explained(i),
+              explained(at, i),
               subjects.standsFor(i),
               reference(at, pack.rules().get(i))));
     }
