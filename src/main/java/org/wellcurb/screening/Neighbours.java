@@ -74,10 +74,18 @@ final class Neighbours {
     if (isPlaced && isNear(value, septicDistance(record))) {
       voters.add("site.septic_position_of");
     }
-    if (entry.key().equals("tank.volume") && isTakenBy(value, value(record, "tank.acceptance"))) {
-      voters.add("tank.acceptance");
-    }
     return voters.size();
+  }
+
+  /**
+   * Whether a tank of this volume (SI) would take what the record says of it, and the one that is
+   * written would not: as near as telling a tenth or ten times, but no nearer.
+   */
+  static boolean wouldTake(WellRecord record, Entry entry, double value) {
+    double acceptance = value(record, "tank.acceptance");
+    return entry.key().equals("tank.volume")
+        && isTakenBy(value, acceptance)
+        && !isTakenBy(value(record, entry.key()), acceptance);
   }
 
   private static boolean isNear(double value, double beside) {

@@ -155,12 +155,18 @@ final class PossibleReadings {
     if (needsNeighbour && faults < TWO_FAULTS) {
       ofThatKind =
           ofThatKind.stream()
-              .filter(slip -> Neighbours.agree(record, catalogue.entry(slip.entry()), slip.value()))
+              .filter(slip -> hasNeighbour(record, slip))
               .toList();
       takesTwo = false;
     }
     boolean isSingle = ofThatKind.size() == 1 && !(takesTwo && faults < TWO_FAULTS);
     return isSingle && !isGainsaid(record, ofThatKind.get(0), fits) ? ofThatKind.get(0) : null;
+  }
+
+  private boolean hasNeighbour(WellRecord record, Slip slip) {
+    Entry entry = catalogue.entry(slip.entry());
+    return Neighbours.agree(record, entry, slip.value())
+        || (slip.kind() == Slip.Kind.DECIMAL && Neighbours.wouldTake(record, entry, slip.value()));
   }
 
   /**
