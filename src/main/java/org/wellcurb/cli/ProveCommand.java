@@ -55,7 +55,8 @@ final class ProveCommand implements Callable<Integer> {
     for (String pack : packs) {
       try {
         Proof proof = Proof.of(PackLoader.loadForAuthor(pack), PackLoader.folder(pack));
-        out.println(proof.summary());
+        boolean isNamed = packs.size() == 1 || pack.equals(proof.pack());
+        out.println((isNamed ? "" : pack + ": ") + proof.summary());
         proof.statements().forEach(statement -> out.println("  " + statement.sentence()));
         code = proof.isClean() ? code : ExitCode.GATE;
       } catch (PackException e) {

@@ -50,11 +50,20 @@ final class Lexer {
 
   private static final List<Spelling> SPELLINGS = spellings();
 
+  private static final Pattern MARKED_BLANK = Pattern.compile("[\\u00a0\\u2007\\u202f\\ufeff]");
+  private static final Pattern MU = Pattern.compile("[\\u00b5\\u03bc]");
+
   private final String text;
+
+  /** The same with a plain letter for the sign of a millionth, as units are spelled. */
+  private final String plain;
+
   private int at;
 
   private Lexer(String text) {
-    this.text = text;
+    // A blank that does not break the line looks like any other.
+    this.text = MARKED_BLANK.matcher(text).replaceAll(" ");
+    plain = MU.matcher(this.text).replaceAll("u");
   }
 
   static List<Token> cut(String text) throws FormulaException {
@@ -108,7 +117,12 @@ final class Lexer {
     if (sign != null) {
       return new Token(Kind.SIGN, sign, from, at, null);
     }
-    throw new FormulaException(at, at + 1, "'" + c + "' has no meaning here", mend(c));
+    boolean isAfterUnit = c == '.' && at > 0 && Character.isLetter(text.charAt(at - 1));
+    throw new FormulaException(
+        at,
+        at + 1,
+        "'" + c + "' has no meaning here",
+        isAfterUnit ? "take it away: a unit has no point after it" : mend(c));
   }
 
   private static String mend(char c) {
@@ -118,6 +132,7 @@ final class Lexer {
       case '&' -> "write and";
       case '|' -> "write or";
       case '.' -> "begin a number with a digit, such as 0.5";
+      case '[', ']' -> "write the figure of the other system in round brackets: 50 ft (15 m)";
       case '≥' -> "write >=";
       case '≤' -> "write <=";
       case '‘', '’', '‚', '“', '”', '„', '«', '»' -> "write ' in place of it, at both ends";
@@ -155,7 +170,7 @@ final class Lexer {
     int end = at;
     for (Spelling spelling : SPELLINGS) {
       int to = start + spelling.text.length();
-      if (to > end && text.startsWith(spelling.text, start) && !continues(spelling.text, to)) {
+      if (to > end && plain.startsWith(spelling.text, start) && !continues(spelling.text, to)) {
         best = spelling.unit;
         end = to;
       }
@@ -193,6 +208,11 @@ final class Lexer {
       }
     }
     return best;
+  }
+
+  /** True if this is how a unit is written. */
+  static boolean isUnit(String written) {
+    return SPELLINGS.stream().anyMatch(spelling -> spelling.text.equals(written));
   }
 
   private static String letters(String text) {

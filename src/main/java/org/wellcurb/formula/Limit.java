@@ -1,5 +1,6 @@
 package org.wellcurb.formula;
 
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Lexer.Kind;
 import org.wellcurb.formula.Lexer.Token;
@@ -12,6 +13,11 @@ import org.wellcurb.quantity.Units;
  * system. What is written in its place by mistake is refused with what would mend it.
  */
 final class Limit {
+  /** Of no one length. */
+  private static final Set<String> SPANS = Set.of("month", "months", "year", "years");
+
+  private static final Set<String> OF_WORK = Set.of("working", "business");
+
   private final Tokens tokens;
 
   private Limit(Tokens tokens) {
@@ -94,12 +100,16 @@ final class Limit {
     Token name = tokens.peek();
     if (number.unit() == null && name.kind() == Kind.NAME && !Tokens.isJoining(name)) {
       @Nullable String nearest = Lexer.nearestUnit(name.text());
-      throw Tokens.error(
-          name,
-          "'" + name.text() + "' is not a unit",
+      String mend =
           nearest == null
               ? "write one such as ft, m, psi or mg/L, or join conditions with and, or"
-              : "did you mean " + nearest + "?");
+              : "did you mean " + nearest + "?";
+      if (SPANS.contains(name.text())) {
+        mend = "a span is written in days, such as 60 days";
+      } else if (OF_WORK.contains(name.text())) {
+        mend = "write it in days of the calendar, such as 42 days";
+      }
+      throw Tokens.error(name, "'" + name.text() + "' is not a unit", mend);
     }
   }
 }

@@ -26,6 +26,17 @@ final class Names {
 
   private static final int MOST_ALIKE = 4;
 
+  /** Most names that stand in one message. */
+  private static final int MOST_LISTED = 40;
+
+  /** What is more likely meant for a year than for a number of days. */
+  private static final int FIRST_YEAR = 1800;
+
+  private static final int LAST_YEAR = 2199;
+
+  private static final String KEYS =
+      "entries.csv lists the keys; rules/README.md says where it stands";
+
   private final Scope scope;
 
   Names(Scope scope) {
@@ -35,7 +46,7 @@ final class Names {
   Entry entry(Token token) throws FormulaException {
     Entry entry = scope.catalogue().find(token.text());
     if (token.kind() != Kind.NAME || entry == null) {
-      throw unknown(token, "entry", scope.catalogue().nearest(token.text()));
+      throw unknown(token, "entry", scope.catalogue().nearest(token.text()), KEYS);
     }
     return entry;
   }
@@ -52,7 +63,7 @@ final class Names {
     Entry entry = scope.catalogue().find(text);
     if (entry == null) {
       @Nullable String nearest = nearestName(text);
-      throw nearest == null ? unknownEntry(token) : unknown(token, "entry", nearest);
+      throw nearest == null ? unknownEntry(token) : unknown(token, "entry", nearest, KEYS);
     }
     Dimension dimension = entry.kind().dimension();
     if (dimension != null) {
@@ -82,7 +93,8 @@ final class Names {
     if (working == null) {
       Set<String> all = new TreeSet<>();
       scope.workings().workings().forEach(w -> all.add("workings." + w.name()));
-      throw unknown(token, "working", Nearest.of(token.text(), all));
+      throw unknown(
+          token, "working", Nearest.of(token.text(), all), "rules/WORKINGS.md lists them");
     }
     return new Expr.WorkingAmount(working);
   }
@@ -92,7 +104,8 @@ final class Names {
     if (figure == null) {
       Set<String> all = new TreeSet<>();
       scope.workings().figures().forEach(f -> all.add("figures." + f.name()));
-      throw unknown(token, "figure", Nearest.of(token.text(), all));
+      throw unknown(
+          token, "figure", Nearest.of(token.text(), all), "rules/WORKINGS.md lists them");
     }
     return new Expr.FigureAmount(name, scope.figure(name), figure.unit());
   }
@@ -100,7 +113,14 @@ final class Names {
   Expr table(Token token) throws FormulaException {
     Table table = scope.table(token.text());
     if (table == null) {
-      throw unknown(token, "table", Nearest.of(token.text(), scope.tableNames()));
+      Set<String> all = new TreeSet<>(scope.tableNames());
+      throw unknown(
+          token,
+          "table",
+          Nearest.of(token.text(), all),
+          all.isEmpty() || all.size() > MOST_LISTED
+              ? "add it to the tables of the pack"
+              : "there are " + String.join(", ", all));
     }
     Dimension gives = table.gives();
     return gives == null ? new Expr.TableWord(table) : new Expr.TableAmount(table, gives);
@@ -198,6 +218,9 @@ final class Names {
     if (isBare && other.dimension().equals(Dimension.DATE)) {
       Expr.Amount bare = other.equals(a) ? b : a;
       double days = bare instanceof Expr.Literal l ? l.value() : 0;
+      if (days == Math.rint(days) && days >= FIRST_YEAR && days <= LAST_YEAR) {
+        return "write a day of that year: " + (long) days + "-01-01";
+      }
       return "say of what it is a number: "
           + (days == Math.rint(days) ? String.valueOf((long) days) : String.valueOf(days))
           + " days";
@@ -218,7 +241,8 @@ final class Names {
     return "compare amounts of one dimension";
   }
 
-  private static FormulaException unknown(Token token, String what, @Nullable String nearest) {
+  private static FormulaException unknown(
+      Token token, String what, @Nullable String nearest, String ifNone) {
     String article = what.equals("entry") ? "an " : "a ";
     return new FormulaException(
         token.from(),
@@ -226,14 +250,26 @@ final class Names {
         token.text().isEmpty()
             ? article + what + " must stand here"
             : token.text() + " is not " + article + what,
-        nearest == null ? "see the list in rules/README.md" : "did you mean " + nearest + "?");
+        nearest == null ? ifNone : "did you mean " + nearest + "?");
   }
 
   /** What would mend a name that stands for no entry and is near none. */
   private FormulaException unknownEntry(Token token) {
     String text = token.text();
-    String mend = "see the list in rules/README.md";
-    if (GREATEST.contains(text) || LEAST.contains(text)) {
+    String mend = KEYS;
+    String part = text.substring(0, text.indexOf('.') + 1);
+    List<String> beside =
+        scope.catalogue().entries().stream()
+            .map(Entry::key)
+            .filter(key -> !part.isEmpty() && key.startsWith(part))
+            .toList();
+    if (!beside.isEmpty() && beside.size() <= MOST_LISTED) {
+      mend = "there are " + String.join(", ", beside);
+    } else if (text.equals("the")) {
+      mend = "leave it out; the greater of two is written max(80 ft, 30 ft)";
+    } else if (Lexer.isUnit(text)) {
+      mend = "a unit follows its number after a blank or nothing: 25 " + text;
+    } else if (GREATEST.contains(text) || LEAST.contains(text)) {
       mend = "write " + (LEAST.contains(text) ? "min" : "max") + "(80 ft, 30 ft)";
     } else if (scope.catalogue().entries().stream().anyMatch(e -> e.choice(text) >= 0)) {
       mend = "if it is a word to compare with, put it in quotes: '" + text + "'";

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Lexer.Kind;
 import org.wellcurb.formula.Lexer.Token;
@@ -41,6 +42,12 @@ import org.wellcurb.record.Entry;
 final class Parser {
   private static final int DEEPEST = 20;
 
+  /** Words by which a text compares what the language compares by a sign. */
+  private static final Set<String> COMPARING =
+      Set.of(
+          "not", "no", "at", "more", "less", "greater", "over", "above", "below", "under", "exceeds",
+          "equals", "must", "shall", "to");
+
   private final Tokens tokens;
   private final Names names;
   private int negations;
@@ -57,8 +64,13 @@ final class Parser {
       throw new FormulaException(
           0, text.length(), "there is no condition", "write one, such as well.depth > 20 ft");
     }
-    Expr.Condition condition = parser.conditionOf(parser.expression());
+    Part whole = parser.expression();
     Token rest = parser.tokens.peek();
+    if (whole.expr instanceof Expr.Amount && COMPARING.contains(rest.text())) {
+      throw Tokens.error(
+          rest, "'" + rest.text() + "' has no meaning here", "write a sign, such as >= or <");
+    }
+    Expr.Condition condition = parser.conditionOf(whole);
     if (rest.kind() != Kind.END) {
       throw Tokens.error(
           rest, "'" + rest.text() + "' was not expected here", "join conditions with and, or");
@@ -186,8 +198,16 @@ final class Parser {
     }
     tokens.next();
     if (tokens.peek().is("=") || tokens.peek().is(">") || tokens.peek().is("<")) {
+      String both = sign.text() + tokens.peek().text();
       throw Tokens.error(
-          tokens.peek(), "two signs stand here", "write one, such as >= without a blank");
+          tokens.peek(),
+          "two signs stand here",
+          switch (both) {
+            case "==" -> "write = for an amount, is for a word";
+            case "=<" -> "write <=";
+            case "=>" -> "write >=";
+            default -> "write one, such as >= without a blank";
+          });
     }
     Part right = sum();
     if (left.expr instanceof Expr.YesNo
@@ -332,12 +352,15 @@ final class Parser {
         break;
       case TEXT:
         boolean isYesNo = token.text().equals("yes") || token.text().equals("no");
+        boolean isDay = token.text().matches("[0-9]{4}-[0-9]{2}-[0-9]{2}");
         throw Tokens.error(
             token,
-            "a word stands alone",
+            isDay ? "a day stands in quotes" : "a word stands alone",
             isYesNo
                 ? "write is " + token.text() + ", without quotes"
-                : "write entry is '" + token.text() + "'");
+                : isDay
+                    ? "take the quotes away: " + token.text()
+                    : "write entry is '" + token.text() + "'");
       case END:
         throw Tokens.error(token, "the formula ends too soon", "add what is to be compared");
     }

@@ -313,7 +313,10 @@ public final class Judge {
     return isGap || (covered <= last(day) && covered < Double.POSITIVE_INFINITY);
   }
 
-  /** Adds the entries that the judging day is taken from; n/a ones only where there is no other. */
+  /**
+   * Adds the entries that the judging day is taken from and whose day is not known; n/a ones only
+   * where there is no other.
+   */
   void days(RuleProgram rule, Collection<Entry> into) {
     JudgedBy day = deciding(rule);
     days(day, isOut(day), into);
@@ -321,7 +324,10 @@ public final class Judge {
 
   private void days(JudgedBy day, boolean withOut, Collection<Entry> into) {
     if (day instanceof JudgedBy.Entry of) {
-      if (withOut || !isOut(of)) {
+      boolean isDay =
+          isGiven(of)
+              && frame.record().lo(of.entry().index()) == frame.record().hi(of.entry().index());
+      if (!isDay && (withOut || !isOut(of))) {
         into.add(of.entry());
       }
     } else if (day instanceof JudgedBy.LaterOf of) {

@@ -1,9 +1,15 @@
 package org.wellcurb.rulepack;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.wellcurb.formula.Evaluation;
+import org.wellcurb.formula.Formula;
 import org.wellcurb.formula.Scope;
+import org.wellcurb.formula.Sentence;
 import org.wellcurb.formula.Speech;
+import org.wellcurb.formula.Truth;
+import org.wellcurb.judgement.DatedText;
 import org.wellcurb.judgement.Explainer;
 import org.wellcurb.judgement.Judge;
 import org.wellcurb.judgement.Outcome;
@@ -38,7 +44,7 @@ final class ExampleCheck {
                   + " comes out as '"
                   + outcome.label()
                   + "'"
-                  + check.why(at.rule(), outcome),
+                  + check.why(at.rule(), example.example(), outcome),
               "mend the example or the rule");
         }
       }
@@ -94,13 +100,59 @@ final class ExampleCheck {
   }
 
   /** Why the rule came out so on the example judged last. */
-  private String why(Rule rule, Outcome outcome) {
+  private String why(Rule rule, Example example, Outcome outcome) {
+    if (example.expect() == Outcome.WAIVED) {
+      return ": no variance in it names " + rule.id();
+    }
     Explainer explainer = new Explainer(judge, scope, Speech.plain());
     if (outcome == Outcome.CANNOT_TELL) {
       List<String> needs = explainer.needs(rule.program()).stream().map(Entry::key).toList();
       return needs.isEmpty() ? "" : ": it needs " + String.join(", ", needs);
     }
+    if (outcome == Outcome.NOT_APPLICABLE) {
+      return unasked(rule, explainer.parts());
+    }
     String numbers = explainer.explain(rule.program()).withNumbers();
-    return outcome == Outcome.NOT_APPLICABLE || numbers.isEmpty() ? "" : ": " + numbers;
+    return numbers.isEmpty()
+        ? ""
+        : (outcome == Outcome.FALLS_SHORT ? ": this does not hold: " : ": this holds: ") + numbers;
+  }
+
+  /** Why a rule asks nothing: no text is in force, its condition is false, or n/a takes it away. */
+  private String unasked(Rule rule, Evaluation at) {
+    List<DatedText> texts = judge.inForce(rule.program());
+    if (texts.isEmpty()) {
+      return ": no text of it is in force on the day that decides";
+    }
+    List<Formula> all = new ArrayList<>();
+    add(rule.program().when(), all);
+    for (DatedText text : texts) {
+      add(text.when(), all);
+    }
+    for (Formula when : all) {
+      if (at.truth(when.tree()) == Truth.FALSE) {
+        return ": its when does not hold: "
+            + Sentence.withNumbers(when.tree(), Speech.plain(), at);
+      }
+    }
+    texts.forEach(text -> add(text.require(), all));
+    for (Formula formula : all) {
+      for (Entry entry : formula.reads()) {
+        if (at.truth(formula.tree()) == Truth.VOID
+            && at.frame().state(entry.index()) == WellRecord.NOT_APPLICABLE) {
+          return ": n/a in "
+              + entry.key()
+              + " takes it away; to keep a comparison that does not need it, join the two with and"
+              + " or or";
+        }
+      }
+    }
+    return "";
+  }
+
+  private static void add(@Nullable Formula formula, List<Formula> into) {
+    if (formula != null) {
+      into.add(formula);
+    }
   }
 }

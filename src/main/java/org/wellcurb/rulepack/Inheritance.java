@@ -26,12 +26,16 @@ final class Inheritance {
   final List<PackFile> files = new ArrayList<>();
   final List<PackProblem> problems = new ArrayList<>();
 
+  /** True where a pack that it is built on cannot be found or read: what it has is not known. */
+  boolean isCutShort;
+
   /** Names that two packs define differently: {@code rule NAME}, {@code table NAME}, ... */
   private final Map<String, Json> disputed = new LinkedHashMap<>();
 
   /** Takes over what one pack has. */
   void add(Json at, Loaded base) {
     Pack pack = base.pack();
+    isCutShort |= pack.id().isEmpty();
     take(at, "source", pack.sources(), sources);
     take(at, "table", pack.tables(), tables);
     take(at, "figure", pack.figures(), figures);

@@ -1,5 +1,8 @@
 package org.wellcurb.rulepack;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
+
 /** Says in plain words why a text is not JSON. */
 final class NotJson {
   private NotJson() {}
@@ -22,7 +25,11 @@ final class NotJson {
     char c = text.charAt(here);
     int last = before(text, here);
     char previous = last >= 0 ? text.charAt(last) : ' ';
-    if ((c == '}' || c == ']') && previous == ',') {
+    char open = c == '}' || c == ']' ? open(text, here) : ' ';
+    if ((c == ']' && open == '{') || (c == '}' && open == '[')) {
+      String missing = open == '{' ? "}" : "]";
+      say(problems, here, "a " + missing + " is missing before this", "put a " + missing + " here");
+    } else if ((c == '}' || c == ']') && previous == ',') {
       say(problems, last, "a comma stands before a closing bracket", "take the comma away");
     } else if (c == '/' || c == '#') {
       say(problems, here, "JSON has no comments", "write the remark under the key \"$comment\"");
@@ -37,6 +44,26 @@ final class NotJson {
     } else {
       say(problems, here, "this is not JSON", "look at the quotes, commas and brackets around it");
     }
+  }
+
+  /** The bracket that stands open at a place; a blank if none does. */
+  private static char open(String text, int to) {
+    Deque<Character> open = new ArrayDeque<>();
+    boolean isText = false;
+    for (int i = 0; i < to; i++) {
+      char c = text.charAt(i);
+      if (isText && c == '\\') {
+        i++;
+      } else if (c == '"') {
+        isText = !isText;
+      } else if (!isText && (c == '{' || c == '[')) {
+        open.push(c);
+      } else if (!isText && (c == '}' || c == ']')) {
+        open.poll();
+      }
+    }
+    Character last = open.peek();
+    return last == null ? ' ' : last;
   }
 
   private static void say(Problems problems, int at, String what, String mend) {

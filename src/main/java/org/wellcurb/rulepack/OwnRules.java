@@ -81,7 +81,7 @@ final class OwnRules {
       if (rule == null || ruleAt == null) {
         continue;
       }
-      if (!inherited.ruleIds.contains(rule)) {
+      if (!inherited.ruleIds.contains(rule) && !inherited.isCutShort) {
         pack.problems()
             .at(
                 ruleAt,

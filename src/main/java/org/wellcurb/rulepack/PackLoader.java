@@ -94,6 +94,7 @@ public final class PackLoader {
     List<String> builtOn = new ArrayList<>();
     for (Map.Entry<Json, String> each : reader.builtOn(root).entrySet()) {
       Loaded base = base(found, each.getKey(), each.getValue(), problems, inherited);
+      inherited.isCutShort |= base == null;
       if (base != null) {
         builtOn.add(each.getValue());
         inherited.add(each.getKey(), base);

@@ -87,6 +87,8 @@ final class PackReader {
             inherited.brokenTables,
             problems,
             shapes);
+    // What is wrong by now every rule may hang on: its examples would only say so again.
+    boolean isSound = problems.isEmpty() && !inherited.isCutShort;
     OwnRules rules = new OwnRules(context, inherited);
     Json drops = fields.may("drop");
     rules.drop(drops);
@@ -119,6 +121,7 @@ final class PackReader {
             List.copyOf(inherited.rules.values()),
             inherited.files);
     if (runExamples
+        && isSound
         && inherited.brokenTables.isEmpty()
         && edition != null
         && problems.stumbles().isEmpty()) {

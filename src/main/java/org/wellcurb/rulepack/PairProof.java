@@ -185,18 +185,29 @@ final class PairProof {
       boolean lastInOther = isWithin(last, other);
       boolean otherInLast = isWithin(other, last);
       if (lastInOther || otherInLast) {
+        String known = isBoth ? other.name() : other.name() + " of " + other.rule.pack();
         notes.say(
             isBoth ? Weight.WRONG : Weight.DOUBTFUL,
             "rule",
             last.rule.id(),
             (lastInOther && otherInLast
-                    ? last.name() + " asks the same as " + other.name()
+                    ? last.name() + " asks the same as " + known
                     : lastInOther
-                        ? "whatever falls short of it falls short of " + other.name()
-                        : "whatever falls short of " + other.name() + " falls short of it")
-                + "; drop one, or give both one subject");
+                        ? "whatever falls short of it falls short of " + known
+                        : "whatever falls short of " + known + " falls short of it")
+                + mend(other, isBoth));
       }
     }
+  }
+
+  /** A rule that was taken over cannot be given a subject here, but dropped or joined. */
+  private static String mend(Text other, boolean isBoth) {
+    if (isBoth) {
+      return "; drop one, or give both one subject";
+    }
+    String subject = other.rule.subject();
+    return "; drop that one (drop: rule, because), or this"
+        + (subject.isEmpty() ? "" : ", or give this its subject, " + subject);
   }
 
   /** True if both apply to some record, for all that is asked of it is about single entries. */

@@ -49,6 +49,9 @@ public record Proof(
     PairProof.run(pack, notes);
     InheritedProof.run(pack, notes);
     StandingProof.run(pack, notes);
+    VoidProof.run(pack, notes);
+    SpanProof.run(pack, notes);
+    SpellingProof.run(notes);
     if (!folder.isEmpty() && !folder.equals(pack.id())) {
       notes.sayOfPack(
           Statement.Weight.DOUBTFUL,

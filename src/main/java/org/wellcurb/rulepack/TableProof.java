@@ -12,6 +12,9 @@ final class TableProof {
   static void run(Pack pack, ProofNotes notes) {
     for (String name : notes.own("table")) {
       Table table = pack.tables().get(name);
+      if (table != null) {
+        TableGaps.say(table, notes);
+      }
       if (table != null && !isComplete(table)) {
         List<String> keys = table.by().stream().map(Entry::key).toList();
         notes.say(

@@ -46,7 +46,7 @@ final class TextsReader {
     if (fields == null) {
       return null;
     }
-    int before = pack.problems().count();
+    int before = pack.problems().count() + pack.problems().stumbles().size();
     Json untilAt = fields.may("until");
     LocalDate from = pack.shapes().date(fields.may("from"));
     LocalDate until = pack.shapes().date(untilAt);
@@ -63,7 +63,7 @@ final class TextsReader {
         require != null
             && (when != null || whenAt == null)
             && (source != null || sourceAt == null)
-            && pack.problems().count() == before;
+            && pack.problems().count() + pack.problems().stumbles().size() == before;
     return isWhole ? new Text(json, new DatedText(from, until, when, require), source) : null;
   }
 
