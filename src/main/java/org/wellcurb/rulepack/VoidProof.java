@@ -1,11 +1,11 @@
 package org.wellcurb.rulepack;
 
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import org.wellcurb.formula.Expr;
-import org.wellcurb.formula.Formula;
 import org.wellcurb.formula.Parts;
 import org.wellcurb.formula.Relation;
 import org.wellcurb.formula.Sentence;
@@ -40,8 +40,8 @@ final class VoidProof {
     for (Example example : rule.examples()) {
       example.given().forEach((key, said) -> see(key, said, seen));
     }
-    for (Formula formula : UseProof.formulas(rule)) {
-      asked(formula.tree(), seen);
+    for (ChangedRule.Place place : ChangedRule.places(rule.program())) {
+      asked(place.formula().tree(), !place.isRequired(), seen);
     }
     Set<String> said = new TreeSet<>();
     Set<String> omitted = new TreeSet<>();
@@ -71,11 +71,13 @@ final class VoidProof {
     }
   }
 
-  private static void asked(Expr expr, Set<String> seen) {
+  private static void asked(Expr expr, boolean isWhen, Set<String> seen) {
     if (expr instanceof Expr.IsApplicable e) {
       seen.add(e.entry().key());
+    } else if (isWhen && expr instanceof Expr.Known e) {
+      seen.add(e.entry().key());
     }
-    Parts.of(expr).forEach(part -> asked(part, seen));
+    Parts.of(expr).forEach(part -> asked(part, isWhen, seen));
   }
 
   /** What a least or greatest reads, beside a term that reads nothing of the form. */
@@ -105,11 +107,18 @@ final class VoidProof {
     }
     if (expr instanceof Expr.Compare c) {
       boolean isUp = c.relation() == Relation.AT_LEAST || c.relation() == Relation.MORE;
-      extremes(c.a(), joins(c.a(), !isUp), rule, seen, said);
-      extremes(c.b(), joins(c.b(), isUp), rule, seen, said);
+      // What stands on the other side too is what is compared: without it there is nothing to ask.
+      extremes(c.a(), joins(c.a(), !isUp), rule, with(seen, c.b()), said);
+      extremes(c.b(), joins(c.b(), isUp), rule, with(seen, c.a()), said);
     } else {
       Parts.of(expr).forEach(part -> extremes(part, join, rule, seen, said));
     }
+  }
+
+  private static Set<String> with(Set<String> seen, Expr side) {
+    Set<String> all = new HashSet<>(seen);
+    entries(side).forEach(entry -> all.add(entry.key()));
+    return all;
   }
 
   /** What joins the comparisons that stand for one with a least or greatest. */
@@ -121,7 +130,7 @@ final class VoidProof {
   }
 
   private static Set<Entry> entries(Expr part) {
-    Set<Entry> entries = new java.util.LinkedHashSet<>();
+    Set<Entry> entries = new LinkedHashSet<>();
     collect(part, entries);
     return entries;
   }

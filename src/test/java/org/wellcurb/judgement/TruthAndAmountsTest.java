@@ -294,6 +294,25 @@ class TruthAndAmountsTest {
   }
 
   @Test
+  void s07_ofSeveralDaysOnlyThoseThatAreNotKnownAreAskedFor() {
+    OneRule rule =
+        OneRule.dated()
+            .text(null, "2009-12-31", "setback.septic_tank >= 50 ft")
+            .text("2010-01-01", null, "setback.septic_tank >= 75 ft")
+            .judgedBy(
+                new JudgedBy.LaterOf(
+                    List.of(entry("dates.completed"), entry("dates.source_installed"))));
+    String[] well = {TANK, "60 ft", "dates.completed", "2005-06-01"};
+    assertEquals(CANNOT_TELL, rule.on(well));
+    assertEquals(List.of("dates.source_installed"), rule.explained(well).needs());
+    String[] year = {TANK, "60 ft", "dates.completed", "2009", "dates.source_installed", "2010"};
+    assertEquals(FALLS_SHORT, rule.on(year));
+    String[] years = {TANK, "60 ft", "dates.completed", "2008", "dates.source_installed", "unknown"};
+    assertEquals(
+        List.of("dates.completed", "dates.source_installed"), rule.explained(years).needs());
+  }
+
+  @Test
   void s07_asOfJudgesByTheDayOfTheRun() {
     OneRule rule =
         OneRule.dated()
