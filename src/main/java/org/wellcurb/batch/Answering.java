@@ -34,7 +34,11 @@ final class Answering {
 
   /** The record with the corrections that came back for it; the same where there are none. */
   WellRecord amended(WellRecord record, Pack pack) {
-    List<Line> named = answers.isEmpty() ? List.of() : answers.of(record.id());
+    if (answers.isEmpty()) {
+      return record;
+    }
+    answers.meet(record.id(), licence -> isTheirs(record, licence));
+    List<Line> named = answers.of(record.id());
     if (named.isEmpty()) {
       return record;
     }

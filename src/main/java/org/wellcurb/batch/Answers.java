@@ -9,11 +9,13 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicIntegerArray;
 import java.util.concurrent.atomic.LongAdder;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
 import org.wellcurb.report.AnswersCsv;
 import org.wellcurb.report.Cap;
+import org.wellcurb.report.Explained;
 import org.wellcurb.report.Refused;
 import org.wellcurb.report.Refused.Why;
 
@@ -23,7 +25,7 @@ import org.wellcurb.report.Refused.Why;
  */
 final class Answers {
   /** No answers. */
-  static final Answers NONE = new Answers("", List.of());
+  static final Answers NONE = new Answers("", List.of(), List.of());
 
   private static final int UNMET = 0;
   private static final int APPLIED = Why.values().length + 1;
@@ -40,6 +42,12 @@ final class Answers {
   /** Of each line, records that it was applied to by their number. */
   private final AtomicIntegerArray uses;
 
+  /** Lines with an explanation, and whether each met its record. */
+  private final List<Explained> explained;
+
+  private final Map<String, List<Integer>> byExplained = new HashMap<>();
+  private final AtomicIntegerArray met;
+
   private final LongAdder records = new LongAdder();
   private final LongAdder corrections = new LongAdder();
 
@@ -55,8 +63,13 @@ final class Answers {
    */
   record Line(int place, long line, Spot spot, String licence, Entry entry, String text) {}
 
-  private Answers(String name, List<Line> lines) {
+  private Answers(String name, List<Line> lines, List<Explained> explained) {
     this.name = name;
+    this.explained = explained;
+    this.met = new AtomicIntegerArray(explained.size());
+    for (int i = 0; i < explained.size(); i++) {
+      byExplained.computeIfAbsent(explained.get(i).recordId(), id -> new ArrayList<>()).add(i);
+    }
     this.lines = lines;
     this.fates = new AtomicIntegerArray(lines.size());
     this.uses = new AtomicIntegerArray(lines.size());
@@ -76,9 +89,13 @@ final class Answers {
     }
     List<Line> lines = new ArrayList<>();
     Map<String, String> said = new HashMap<>();
+    List<Explained> explained = new ArrayList<>();
     List<String> required = List.of(AnswersCsv.RECORD, AnswersCsv.ENTRY, AnswersCsv.CORRECTED);
     for (SideTable.Row row : SideTable.read(file, "--answers", required)) {
       String corrected = EarlierReport.plain(row.get(AnswersCsv.CORRECTED));
+      if (!row.get(AnswersCsv.EXPLANATION).isEmpty()) {
+        explained.add(explained(row, corrected));
+      }
       if (corrected.isEmpty()) {
         continue;
       }
@@ -103,7 +120,40 @@ final class Answers {
                 + "'; leave one");
       }
     }
-    return new Answers(String.valueOf(file.getFileName()), lines);
+    return new Answers(String.valueOf(file.getFileName()), lines, explained);
+  }
+
+  private static Explained explained(SideTable.Row row, String corrected) {
+    Spot spot = Spot.of(row);
+    return new Explained(
+        row.line(),
+        spot.id(),
+        spot.file(),
+        spot.row(),
+        EarlierReport.plain(row.get(AnswersCsv.LICENCE)),
+        EarlierReport.plain(row.get(AnswersCsv.RULE)),
+        EarlierReport.plain(row.get(AnswersCsv.ENTRY)),
+        corrected,
+        EarlierReport.plain(row.get(AnswersCsv.EXPLANATION)),
+        false);
+  }
+
+  /** Notes the explanations that a record has, if they came from its licence. */
+  void meet(String recordId, Predicate<String> isTheirs) {
+    for (int i : byExplained.getOrDefault(recordId, List.of())) {
+      if (isTheirs.test(explained.get(i).licence())) {
+        met.set(i, 1);
+      }
+    }
+  }
+
+  /** What was said of findings, in the order given, once every record was met. */
+  List<Explained> explained() {
+    List<Explained> all = new ArrayList<>();
+    for (int i = 0; i < explained.size(); i++) {
+      all.add(explained.get(i).met(met.get(i) != 0));
+    }
+    return all;
   }
 
   private static Entry entry(String key, String where, Catalogue catalogue) throws RunFailure {
@@ -127,7 +177,7 @@ final class Answers {
   }
 
   boolean isEmpty() {
-    return lines.isEmpty();
+    return lines.isEmpty() && explained.isEmpty();
   }
 
   /** The numbers that are answered for. */

@@ -27,6 +27,7 @@ import org.wellcurb.report.Place;
 import org.wellcurb.report.RecordsCsv;
 import org.wellcurb.report.SetAsideCsv;
 import org.wellcurb.report.SetAsideLine;
+import org.wellcurb.report.Settlement;
 import org.wellcurb.report.Whose;
 import org.wellcurb.rulepack.FindingKind;
 import org.wellcurb.rulepack.Pack;
@@ -292,10 +293,13 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
 
   private void write(
       WellRecord record, String packId, List<Finding> findings, @Nullable Place where) {
+    long settled = 0;
     for (Finding finding : findings) {
-      FindingsCsv.put(result.findings, finding);
+      Settlement settlement = plan.settled().of(finding);
+      settled += settlement == null ? 0 : 1;
+      FindingsCsv.put(result.findings, finding, settlement);
     }
-    FindingsGeoJson.put(result.features, record, packId, findings, where);
+    FindingsGeoJson.put(result.features, record, packId, findings, settled, where);
   }
 
   /** Puts the record on the map, by the gravest of its open findings. */

@@ -20,6 +20,7 @@ import org.wellcurb.report.ByteText;
 import org.wellcurb.report.Cap;
 import org.wellcurb.report.ContractorLine;
 import org.wellcurb.report.CrossView;
+import org.wellcurb.report.Explained;
 import org.wellcurb.report.FindingSentence;
 import org.wellcurb.report.FollowUp;
 import org.wellcurb.report.GridView;
@@ -91,6 +92,7 @@ final class ReportEnd {
     findCuts(sheets, lines.size(), columns);
     cuts.note(Cap.TROUBLES_ON_PAGE, BatchView.columnsInTrouble(lines));
     SinceCounts since = since();
+    explained();
     CrossView cross = crosscheck(tallies);
     BatchView view = view(tallies, sheets, notices, lines, cross, since);
     Files.write(
@@ -197,6 +199,8 @@ final class ReportEnd {
     List<Settlement> settled = plan.settled().unmatched();
     List<String> answers = plan.answers().unmatched();
     List<Refused> refused = refused();
+    List<Explained> explained = plan.answers().explained();
+    cuts.note(Cap.SIDE_LINES_ON_PAGE, explained.size());
     cuts.note(Cap.SIDE_LINES_ON_PAGE, refused.size());
     cuts.note(Cap.SIDE_LINES_ON_PAGE, merged.idleVarianceCount);
     cuts.note(Cap.SIDE_LINES_ON_PAGE, settled.size());
@@ -209,6 +213,8 @@ final class ReportEnd {
         plan.answers().records(),
         first(answers, Cap.SIDE_LINES_ON_PAGE),
         answers.size(),
+        first(explained, Cap.SIDE_LINES_ON_PAGE),
+        explained.size(),
         first(refused, Cap.SIDE_LINES_ON_PAGE),
         refused.size(),
         merged.idleVariances,
@@ -250,6 +256,16 @@ final class ReportEnd {
         folder.resolve(Outputs.SINCE),
         new Pages(request.style()).since(view).getBytes(StandardCharsets.UTF_8));
     return changes.counts;
+  }
+
+  /** Writes what was said of findings, as a draft of a table of settled ones. */
+  private void explained() throws IOException {
+    List<Explained> explained = plan.answers().explained();
+    if (!explained.isEmpty()) {
+      ByteText text = new ByteText().put(Explained.HEADER);
+      explained.forEach(each -> each.put(text));
+      ReportFiles.write(folder.resolve(Outputs.EXPLAINED_CSV), text);
+    }
   }
 
   private static <T> List<T> first(List<T> all, Cap cap) {
@@ -307,6 +323,7 @@ final class ReportEnd {
     counts.put("answersApplied", plan.answers().corrections());
     counts.put("answersNotApplied", (long) plan.answers().refused().size());
     counts.put("answersUnmatched", (long) plan.answers().unmatched().size());
+    counts.put("explanations", (long) plan.answers().explained().size());
     counts.put("settledNotApplied", (long) plan.settled().refused().size());
     counts.put("settledUnmatched", (long) plan.settled().unmatched().size());
     counts.put("idleVariances", merged.idleVarianceCount);

@@ -4,15 +4,19 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
+import org.wellcurb.report.Cap;
 import org.wellcurb.report.Refused;
+import org.wellcurb.report.Refused.Why;
 import org.wellcurb.report.Settlement;
 import org.wellcurb.screening.Finding;
 
@@ -22,13 +26,21 @@ import org.wellcurb.screening.Finding;
  */
 final class Settled {
   /** Nothing settled. */
-  static final Settled NONE = new Settled("", List.of());
+  static final Settled NONE = new Settled("", List.of(), List.of());
 
   private static final List<String> COLUMNS =
       List.of("record_id", "rule", "decision", "by", "date", "note");
 
   private final String name;
   private final List<Line> lines;
+
+  /** Lines that settle nothing, whatever the batch holds. */
+  private final List<Refused> unusable;
+
+  /** By number in lower case. */
+  private final Map<String, List<Line>> byFold = new HashMap<>();
+
+  private final Map<Line, String> otherwise = new ConcurrentHashMap<>();
   private final Map<String, List<Line>> byFinding = new LinkedHashMap<>();
   private final Set<Line> met = ConcurrentHashMap.newKeySet();
   private final Set<Line> elsewhere = ConcurrentHashMap.newKeySet();
@@ -41,22 +53,34 @@ final class Settled {
    * @param pack id of the pack that judged; empty for any
    * @param settlement what it says
    */
-  private record Line(Spot spot, String pack, Settlement settlement) {}
+  private record Line(Spot spot, String pack, Settlement settlement) {
+    /** What it settles: two lines of one key say the same or contradict each other. */
+    String key() {
+      return String.join("\n", spot.id(), spot.file(), spot.row(), pack, settlement.rule());
+    }
+  }
 
-  private Settled(String name, List<Line> lines) {
+  private Settled(String name, List<Line> lines, List<Refused> unusable) {
     this.name = name;
+    this.unusable = unusable;
     this.lines = lines;
     for (Line line : lines) {
       byFinding
           .computeIfAbsent(key(line.spot().id(), line.settlement().rule()), k -> new ArrayList<>())
           .add(line);
+      byFold.computeIfAbsent(fold(line.spot().id()), k -> new ArrayList<>()).add(line);
     }
+  }
+
+  private static String fold(String id) {
+    return id.toLowerCase(Locale.ROOT);
   }
 
   /**
    * Reads the table: {@code record_id,rule,decision,by,date,note}, and {@code file}, {@code row}
-   * and {@code pack} if it has them. Each line must say who decided what, and when. A line settles
-   * the finding of its record, as {@link Spot} has it.
+   * and {@code pack} if it has them. Each line must say who decided what, and when; those that do
+   * not are set aside and named, all of them, and the finding stays open. A line settles the finding
+   * of its record, as {@link Spot} has it.
    *
    * @param file null where there is none
    * @param asOf as-of date of the run; nothing is decided after it
@@ -65,15 +89,21 @@ final class Settled {
     if (file == null) {
       return NONE;
     }
+    String name = String.valueOf(file.getFileName());
+    List<Refused> unusable = new ArrayList<>();
     List<Line> lines = new ArrayList<>();
-    Map<String, Settlement> known = new HashMap<>();
-    for (SideTable.Row row : SideTable.read(file, "--settled", COLUMNS)) {
-      String where = file + ":" + row.line() + ": ";
-      for (String column : COLUMNS.subList(0, COLUMNS.size() - 1)) {
-        if (row.get(column).isEmpty()) {
-          throw RunFailure.unusable(
-              where + column + " is blank; say which finding, what was decided, by whom and when");
-        }
+    Map<String, List<Line>> same = new LinkedHashMap<>();
+    List<SideTable.Row> rows =
+        SideTable.read(
+            file,
+            "--settled",
+            COLUMNS,
+            bad -> unusable.add(refused(name, bad.line(), bad.text(), bad.why())));
+    for (SideTable.Row row : rows) {
+      @Nullable Why why = why(row, asOf);
+      if (why != null) {
+        unusable.add(refused(name, row.line(), String.join(",", row.cells().values()), why));
+        continue;
       }
       Settlement settlement =
           new Settlement(
@@ -82,50 +112,49 @@ final class Settled {
               row.get("rule"),
               row.get("decision"),
               row.get("by"),
-              day(where, row.get("date"), asOf),
+              LocalDate.parse(row.get("date")),
               row.get("note"));
       Line line = new Line(Spot.of(row), row.get("pack"), settlement);
-      Settlement other =
-          known.put(
-              String.join(
-                  "\n",
-                  line.spot().id(),
-                  line.spot().file(),
-                  line.spot().row(),
-                  line.pack(),
-                  settlement.rule()),
-              settlement);
-      if (other != null) {
-        throw RunFailure.unusable(
-            where
-                + "line "
-                + other.line()
-                + " settles "
-                + settlement.rule()
-                + " of "
-                + settlement.recordId()
-                + " already; leave one");
-      }
-      lines.add(line);
+      same.computeIfAbsent(line.key(), key -> new ArrayList<>()).add(line);
     }
-    return new Settled(String.valueOf(file.getFileName()), lines);
+    for (List<Line> all : same.values()) {
+      // Which of two decisions holds is not for a program to say.
+      if (all.size() == 1) {
+        lines.add(all.get(0));
+      } else {
+        all.forEach(
+            line ->
+                unusable.add(
+                    refused(
+                        name,
+                        line.settlement().line(),
+                        line.spot().id() + ", " + line.settlement().rule(),
+                        Why.TWO_DECISIONS)));
+      }
+    }
+    unusable.sort(Comparator.comparingLong(Settled::line));
+    return new Settled(name, lines, unusable);
   }
 
-  private static LocalDate day(String where, String text, LocalDate asOf) throws RunFailure {
-    try {
-      LocalDate day = LocalDate.parse(text);
-      if (day.isAfter(asOf)) {
-        throw RunFailure.unusable(
-            where
-                + "date "
-                + day
-                + " is after the as-of date, "
-                + asOf
-                + "; mend the date, or screen as of a later day");
+  private static Refused refused(String name, long line, String text, Why why) {
+    return new Refused(name + ":" + line, Cap.QUOTED_LETTERS.cut(text), why);
+  }
+
+  private static long line(Refused refused) {
+    return Long.parseLong(refused.place().substring(refused.place().lastIndexOf(':') + 1));
+  }
+
+  /** Why a row settles nothing, whatever the batch holds; null if it may. */
+  private static @Nullable Why why(SideTable.Row row, LocalDate asOf) {
+    for (String column : COLUMNS.subList(0, COLUMNS.size() - 1)) {
+      if (row.get(column).isEmpty()) {
+        return Why.BLANK;
       }
-      return day;
+    }
+    try {
+      return LocalDate.parse(row.get("date")).isAfter(asOf) ? Why.LATER : null;
     } catch (DateTimeParseException e) {
-      throw RunFailure.unusable(where + "date '" + text + "' is no day such as 2026-01-31", e);
+      return Why.NO_DAY;
     }
   }
 
@@ -154,6 +183,12 @@ final class Settled {
     if (byFinding.isEmpty()) {
       return null;
     }
+    for (Line line : byFold.getOrDefault(fold(finding.recordId()), List.of())) {
+      boolean isOther = !line.spot().id().equals(finding.recordId());
+      if (isOther && line.settlement().rule().equals(finding.rule().id())) {
+        otherwise.merge(line, finding.recordId(), (a, b) -> a.compareTo(b) <= 0 ? a : b);
+      }
+    }
     @Nullable Line best = null;
     List<Line> named =
         byFinding.getOrDefault(key(finding.recordId(), finding.rule().id()), List.of());
@@ -179,21 +214,27 @@ final class Settled {
   List<Settlement> unmatched() {
     return lines.stream()
         .filter(line -> !met.contains(line) && !elsewhere.contains(line))
+        .filter(line -> !otherwise.containsKey(line))
         .map(Line::settlement)
         .toList();
   }
 
-  /** Those of a finding that stands on several rows, where it is not known which is meant. */
+  /** Lines that are not applied and say why, in the order given, those of no use first. */
   List<Refused> refused() {
-    return lines.stream()
-        .filter(line -> !met.contains(line) && elsewhere.contains(line))
-        .map(
-            line ->
-                new Refused(
-                    name + ":" + line.settlement().line(),
-                    line.spot().id() + ", " + line.settlement().rule(),
-                    line.spot().unfit()))
-        .toList();
+    List<Refused> refused = new ArrayList<>(unusable);
+    for (Line line : lines) {
+      String what = line.spot().id() + ", " + line.settlement().rule();
+      @Nullable String other = otherwise.get(line);
+      if (met.contains(line)) {
+        continue;
+      }
+      if (elsewhere.contains(line)) {
+        refused.add(refused(name, line.settlement().line(), what, line.spot().unfit()));
+      } else if (other != null) {
+        refused.add(refused(name, line.settlement().line(), what + "; " + other, Why.CASE));
+      }
+    }
+    return refused;
   }
 
   private static String key(String recordId, String rule) {

@@ -70,7 +70,7 @@ final class SheetFiles {
     FindingSentence sentence = new FindingSentence(plan.request().style());
     LocalDate asOf = plan.request().asOf();
     OutputStream out = Files.newOutputStream(folder.resolve(Outputs.FINDINGS_JSON));
-    try (FindingsJson json = new FindingsJson(out, asOf, sentence::of)) {
+    try (FindingsJson json = new FindingsJson(out, asOf, sentence::of, plan.settled()::of)) {
       Pipeline.<Named, Sheet>run(
           named::poll,
           plan.request().workers(),

@@ -10,11 +10,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.jspecify.annotations.Nullable;
+import org.wellcurb.report.Refused.Why;
 
 /** A small table that a run is given beside the records: CSV with a header, UTF-8. */
 final class SideTable {
@@ -30,11 +30,23 @@ final class SideTable {
     }
   }
 
-  /** How the reader says that a quoted cell has no end, or goes on after it. */
-  private static final Pattern QUOTE =
-      Pattern.compile(
-          "\\(startline ([^)]+)\\) EOF reached"
-              + "|between encapsulated token and delimiter at line: ([^:]+), position");
+  /**
+   * A line that is no row of the table.
+   *
+   * @param line its number in the file
+   * @param text the line
+   * @param fault what is wrong, and what would mend it
+   * @param why the same for a page
+   */
+  record Bad(long line, String text, String fault, Why why) {}
+
+  /** What is done with such lines. */
+  interface OnBad {
+    void take(Bad bad) throws RunFailure;
+  }
+
+  /** Lines that a quoted cell may go over. */
+  private static final int MOST_LINES = 200;
 
   private SideTable() {}
 
@@ -43,72 +55,121 @@ final class SideTable {
    *
    * @param option the option that names it, said in errors
    * @param required columns that must be there
-   * @throws RunFailure if it cannot be read, with the line that says why
+   * @throws RunFailure if it cannot be read, with the first line that says why
    */
   static List<Row> read(Path file, String option, List<String> required) throws RunFailure {
-    CSVFormat format = CSVFormat.RFC4180.builder().setIgnoreEmptyLines(true).setTrim(true).get();
+    return read(
+        file,
+        option,
+        required,
+        bad -> {
+          throw RunFailure.unusable(file + ":" + bad.line() + ": " + bad.fault());
+        });
+  }
+
+  /**
+   * Reads the table; lines that are no rows are handed over, and reading goes on behind them.
+   *
+   * @throws RunFailure if it cannot be read at all, or lacks a column
+   */
+  static List<Row> read(Path file, String option, List<String> required, OnBad onBad)
+      throws RunFailure {
+    List<String> lines = lines(file);
     List<Row> rows = new ArrayList<>();
-    try (CSVParser parser = CSVParser.parse(text(file), format)) {
-      List<String> columns = new ArrayList<>();
-      for (CSVRecord row : parser) {
-        if (columns.isEmpty()) {
-          for (String name : row) {
-            columns.add(name.toLowerCase(Locale.ROOT));
-          }
-          for (String name : required) {
-            if (!columns.contains(name)) {
-              throw RunFailure.unusable(
-                  file
-                      + ":1: "
-                      + option
-                      + " needs a column "
-                      + name
-                      + "; the header must hold "
-                      + String.join(",", required));
-            }
-          }
-          continue;
+    List<String> columns = new ArrayList<>();
+    for (int at = 0; at < lines.size(); ) {
+      int end = end(lines, at);
+      String text = String.join("\n", lines.subList(at, Math.min(end, lines.size())));
+      List<String> cells = end > lines.size() ? List.of() : cells(text);
+      // What goes on over lines and then fits no row had a quote too many in its first one.
+      Why why = end > at + 1 ? Why.OPEN_QUOTE : Why.AFTER_QUOTE;
+      if (cells == null || end > lines.size()) {
+        onBad.take(new Bad(at + 1L, lines.get(at), why.label(), why));
+        end = at + 1;
+      } else if (cells.isEmpty()) {
+        // A blank line.
+      } else if (columns.isEmpty()) {
+        cells.forEach(name -> columns.add(name.toLowerCase(Locale.ROOT)));
+        check(columns, required, file, option);
+      } else if (fits(cells, columns, required)) {
+        Map<String, String> named = new LinkedHashMap<>();
+        for (int i = 0; i < Math.min(columns.size(), cells.size()); i++) {
+          named.put(columns.get(i), cells.get(i));
         }
-        Map<String, String> cells = new LinkedHashMap<>();
-        for (int i = 0; i < Math.min(columns.size(), row.size()); i++) {
-          cells.put(columns.get(i), row.get(i));
-        }
-        if (!fits(row, columns, required)) {
-          throw RunFailure.unusable(
-              file
-                  + ":"
-                  + parser.getCurrentLineNumber()
-                  + ": has "
-                  + row.size()
-                  + (row.size() == 1 ? " cell" : " cells")
-                  + " where the header has "
-                  + columns.size()
-                  + "; look for a comma too many or too few, or a text with a comma that lacks its"
-                  + " quotes");
-        }
-        rows.add(new Row(parser.getCurrentLineNumber(), cells));
+        rows.add(new Row(at + 1L, named));
+      } else {
+        onBad.take(
+            new Bad(
+                at + 1L,
+                text,
+                "has "
+                    + cells.size()
+                    + (cells.size() == 1 ? " cell" : " cells")
+                    + " where the header has "
+                    + columns.size()
+                    + "; look for a comma too many or too few, or a text with a comma that lacks"
+                    + " its quotes",
+                Why.CELLS));
       }
-      if (columns.isEmpty()) {
-        throw RunFailure.unusable(
-            file + ": is empty; " + option + " needs a header: " + String.join(",", required));
-      }
-      return rows;
-    } catch (CharacterCodingException e) {
-      throw RunFailure.unusable(file + ": is not UTF-8; save it as UTF-8", e);
-    } catch (IOException | java.io.UncheckedIOException e) {
-      Matcher quote = QUOTE.matcher(String.valueOf(e.getMessage()));
-      if (quote.find()) {
-        boolean open = quote.group(1) != null;
+      at = end;
+    }
+    if (columns.isEmpty()) {
+      throw RunFailure.unusable(
+          file + ": is empty; " + option + " needs a header: " + String.join(",", required));
+    }
+    return rows;
+  }
+
+  private static void check(List<String> columns, List<String> required, Path file, String option)
+      throws RunFailure {
+    for (String name : required) {
+      if (!columns.contains(name)) {
         throw RunFailure.unusable(
             file
-                + ":"
-                + String.valueOf(quote.group(open ? 1 : 2)).replaceAll("\\D", "")
-                + (open
-                    ? ": a quote is opened and never closed; close it"
-                    : ": letters follow a closing quote; write a quote within a cell twice"),
-            e);
+                + ":1: "
+                + option
+                + " needs a column "
+                + name
+                + "; the header must hold "
+                + String.join(",", required));
       }
-      throw RunFailure.unusable(file + ": cannot be read: " + reason(e), e);
+    }
+  }
+
+  /** The line behind the row that begins here; beyond all lines if one of its quotes is open. */
+  private static int end(List<String> lines, int from) {
+    long quotes = 0;
+    for (int at = from; at < Math.min(lines.size(), from + MOST_LINES); at++) {
+      quotes += lines.get(at).chars().filter(c -> c == '"').count();
+      if (quotes % 2 == 0) {
+        return at + 1;
+      }
+    }
+    return lines.size() + 1;
+  }
+
+  /** The cells of a row, trimmed; none of a blank line, null if letters follow a quoted cell. */
+  private static @Nullable List<String> cells(String text) {
+    CSVFormat format = CSVFormat.RFC4180.builder().setIgnoreEmptyLines(true).setTrim(true).get();
+    try (CSVParser parser = CSVParser.parse(text, format)) {
+      List<String> cells = new ArrayList<>();
+      for (CSVRecord row : parser) {
+        row.forEach(cells::add);
+      }
+      return cells;
+    } catch (IOException | java.io.UncheckedIOException e) {
+      return null;
+    }
+  }
+
+  private static List<String> lines(Path file) throws RunFailure {
+    try {
+      String text = Files.readString(file, StandardCharsets.UTF_8);
+      return (text.startsWith("\uFEFF") ? text.substring(1) : text).lines().toList();
+    } catch (CharacterCodingException e) {
+      throw RunFailure.unusable(file + ": is not UTF-8; save it as UTF-8", e);
+    } catch (IOException e) {
+      throw RunFailure.unusable(file + ": cannot be read: " + Folders.reason(e), e);
     }
   }
 
@@ -116,7 +177,7 @@ final class SideTable {
    * Whether the cells can be told apart: spreadsheets leave blank cells at the end of a row away,
    * so only what comes before the last required column must be there.
    */
-  private static boolean fits(CSVRecord row, List<String> columns, List<String> required) {
+  private static boolean fits(List<String> row, List<String> columns, List<String> required) {
     for (int i = columns.size(); i < row.size(); i++) {
       if (!row.get(i).isEmpty()) {
         return false;
@@ -124,17 +185,5 @@ final class SideTable {
     }
     return required.subList(0, required.size() - 1).stream()
         .allMatch(name -> columns.indexOf(name) < row.size());
-  }
-
-  private static String text(Path file) throws IOException {
-    String text = Files.readString(file, StandardCharsets.UTF_8);
-    return text.startsWith("\uFEFF") ? text.substring(1) : text;
-  }
-
-  private static String reason(Exception e) {
-    Throwable cause = e.getCause();
-    IOException io =
-        e instanceof IOException own ? own : cause instanceof IOException inner ? inner : null;
-    return io == null ? String.valueOf(e.getMessage()) : Folders.reason(io);
   }
 }

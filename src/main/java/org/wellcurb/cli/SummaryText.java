@@ -104,6 +104,12 @@ final class SummaryText {
               + many(told.answersUnmatchedTotal(), "record")
               + " of the answers not in this batch");
     }
+    if (told.explainedTotal() > 0) {
+      lines.add(
+          many(told.explainedTotal(), "explanation")
+              + " came back, for the office to settle: "
+              + Outputs.EXPLAINED_CSV);
+    }
     for (Refused refused : told.refused()) {
       lines.add(
           refused.place()

@@ -11,12 +11,16 @@ import org.wellcurb.screening.Finding;
 public final class FindingsCsv {
   public static final String HEADER =
       "record_id,file,row,pack,rule,kind,title,entry,written,value,unit,limit,margin,"
-          + "possible_reading\n";
+          + "possible_reading,settled\n";
 
   private FindingsCsv() {}
 
-  /** Adds one line. */
-  public static void put(ByteText out, Finding finding) {
+  /**
+   * Adds one line.
+   *
+   * @param settled how someone settled it; null while it is open
+   */
+  public static void put(ByteText out, Finding finding, @Nullable Settlement settled) {
     CsvLine line = new CsvLine(out);
     Deciding deciding = finding.deciding();
     line.text(finding.recordId())
@@ -37,7 +41,8 @@ public final class FindingsCsv {
     // Of a range the end that decides, so that a table can reckon with it.
     boolean isKnown = !Double.isNaN(deciding.limit());
     amount(line, deciding, deciding.limit(), isKnown ? "" : deciding.limitText());
-    line.number(deciding.margin()).text(finding.possibleReading()).end();
+    line.number(deciding.margin()).text(finding.possibleReading());
+    line.text(settled == null ? "" : settled.told()).end();
   }
 
   private static void amount(CsvLine line, Deciding deciding, double number, String text) {

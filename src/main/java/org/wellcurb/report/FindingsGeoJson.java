@@ -19,10 +19,16 @@ public final class FindingsGeoJson {
   /**
    * Adds one feature, with {@link #BETWEEN} before it unless the text is empty.
    *
+   * @param settled how many of the findings someone settled
    * @param place where it stands; nothing is added where it is null
    */
   public static void put(
-      ByteText out, WellRecord record, String pack, List<Finding> findings, @Nullable Place place) {
+      ByteText out,
+      WellRecord record,
+      String pack,
+      List<Finding> findings,
+      long settled,
+      @Nullable Place place) {
     if (place == null) {
       return;
     }
@@ -54,7 +60,9 @@ public final class FindingsGeoJson {
       }
       JsonText.string(out, findings.get(i).rule().id());
     }
-    out.put("]}}");
+    out.put(']');
+    count(out, ",\"settled\":", settled);
+    out.put("}}");
   }
 
   private static void count(ByteText out, String name, long count) {

@@ -8,6 +8,8 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import org.wellcurb.judgement.Deciding;
 import org.wellcurb.judgement.Explanation;
 import org.wellcurb.judgement.WorkingShown;
@@ -30,11 +32,21 @@ public final class FindingsJson implements Closeable {
 
   private final JsonGenerator json;
   private final FindingSentences sentences;
+  private final Function<Finding, @Nullable Settlement> settled;
 
-  /** Starts the file; closing ends it. */
-  public FindingsJson(OutputStream out, LocalDate asOf, FindingSentences sentences)
+  /**
+   * Starts the file; closing ends it.
+   *
+   * @param settled how a finding was settled; null where it is open
+   */
+  public FindingsJson(
+      OutputStream out,
+      LocalDate asOf,
+      FindingSentences sentences,
+      Function<Finding, @Nullable Settlement> settled)
       throws IOException {
     json = JsonText.file(out);
+    this.settled = settled;
     this.sentences = sentences;
     json.writeStartObject();
     json.writeStringField("program", "wellcurb");
@@ -116,6 +128,8 @@ public final class FindingsJson implements Closeable {
     }
     json.writeEndArray();
     json.writeStringField("possible_reading", finding.possibleReading());
+    Settlement settlement = settled.apply(finding);
+    json.writeStringField("settled", settlement == null ? "" : settlement.told());
     json.writeEndObject();
   }
 

@@ -15,6 +15,8 @@ import org.jspecify.annotations.Nullable;
  * @param answersUnmatched records that are answered for and not in this batch, with the line, at
  *     most as many
  * @param answersUnmatchedTotal how many there are
+ * @param explained what was said of findings in the table of answers, at most as many
+ * @param explainedTotal how many there are
  * @param refused lines of these tables that name a record of this batch and were not applied, at
  *     most as many
  * @param refusedTotal how many there are
@@ -30,6 +32,8 @@ public record FollowUp(
     long correctedRecords,
     List<String> answersUnmatched,
     long answersUnmatchedTotal,
+    List<Explained> explained,
+    long explainedTotal,
     List<Refused> refused,
     long refusedTotal,
     List<String> idleVariances,
@@ -37,11 +41,12 @@ public record FollowUp(
     @Nullable SinceCounts since) {
   /** Nothing was told. */
   public static final FollowUp NONE =
-      new FollowUp(0, List.of(), 0, 0, 0, List.of(), 0, List.of(), 0, List.of(), 0, null);
+      new FollowUp(0, List.of(), 0, 0, 0, List.of(), 0, List.of(), 0, List.of(), 0, List.of(), 0, null);
 
   public FollowUp {
     settledUnmatched = List.copyOf(settledUnmatched);
     answersUnmatched = List.copyOf(answersUnmatched);
+    explained = List.copyOf(explained);
     refused = List.copyOf(refused);
     idleVariances = List.copyOf(idleVariances);
   }
@@ -53,6 +58,7 @@ public record FollowUp(
         && corrections == 0
         && answersUnmatchedTotal == 0
         && refusedTotal == 0
+        && explainedTotal == 0
         && idleVariancesTotal == 0
         && since == null;
   }

@@ -22,6 +22,7 @@ public final class Outputs {
   public static final String MARKS = "marks.txt";
   public static final String SINCE_CSV = "since.csv";
   public static final String SINCE = "since.html";
+  public static final String EXPLAINED_CSV = "explained.csv";
   public static final String RUN_JSON = "run.json";
 
   private Outputs() {}
@@ -47,5 +48,6 @@ public final class Outputs {
           SINCE_CSV,
           SINCE,
           CHANGES_GEOJSON,
+          EXPLAINED_CSV,
           RUN_JSON);
 }

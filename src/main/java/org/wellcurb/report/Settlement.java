@@ -20,4 +20,9 @@ public record Settlement(
     String decision,
     String by,
     LocalDate date,
-    String note) {}
+    String note) {
+  /** What was decided, by whom and when, in one cell of a table. */
+  public String told() {
+    return decision + " (" + by + ", " + date + ")";
+  }
+}

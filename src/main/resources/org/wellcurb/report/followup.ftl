@@ -17,6 +17,10 @@
 <p class="cut">${n("followup.answers.unmatched", f.answersUnmatchedTotal)}</p>
 <ul><#list f.answersUnmatched as s><li>${t("followup.line", s)}</li></#list></ul>
 </#if>
+<#if f.explained?has_content>
+<p>${n("followup.explained", f.explainedTotal)} <a href="explained.csv">explained.csv</a></p>
+<ul><#list f.explained as s><li>${t("followup.line", s.line)} ${s.recordId}, ${s.rule}${t("colon")} ${t("quoted", s.text)}<#if s.corrected?has_content> ${t("followup.explained.corrected", s.corrected)}</#if><#if !s.isHere()> <span class="soft">${t("followup.explained.elsewhere")}</span></#if></li></#list></ul>
+</#if>
 <#if f.refused?has_content>
 <p class="cut">${n("followup.refused", f.refusedTotal)}</p>
 <ul><#list f.refused as s><li>${s.place}${t("colon")} ${t(s.why.key())} (${s.what})</li></#list></ul>

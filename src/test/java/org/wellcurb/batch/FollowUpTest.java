@@ -371,22 +371,7 @@ class FollowUpTest {
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
-      value = {
-        "record_id,rule\\nA,x|:1: --settled needs a column decision",
-        "record_id,rule,decision,by,date,note\\nA,x,,me,2025-01-01,|:2: decision is blank",
-        "record_id,rule,decision,by,date,note\\nA,x,ok,me,1/2/25,|:2: date '1/2/25' is no day",
-        "record_id,rule,decision,by,date,note\\nA,x,ok,me,2025-01-01,\\nA,x,no,me,2025-01-01,"
-            + "|:3: line 2 settles x of A already",
-        "record_id,rule,decision,by,date,note\\nA,x|:2: has 2 cells where the header has 6",
-        "record_id,rule,decision,by,date,note\\nA,x,ok,me,2025-01-01,n,more|:2: has 7 cells",
-        "record_id,rule,decision,by,date,note\\nA,x,ok,me,2025-01-01,\\n\"B,x"
-            + "|:3: a quote is opened and never closed; close it",
-        "record_id,rule,decision,by,date,note\\n\"A\"b,x,ok,me,2025-01-01,"
-            + "|:2: letters follow a closing quote",
-        "record_id,rule,decision,by,date,note\\nA,x,ok,me,2026-01-02,"
-            + "|:2: date 2026-01-02 is after the as-of date, 2026-01-01",
-        "''|is empty",
-      })
+      value = {"record_id,rule\\nA,x|:1: --settled needs a column decision", "''|is empty"})
   void aTableOfSettledFindingsThatCannotBeUsed(String text, String said) throws Exception {
     Path settled = file("settled.csv", text.replace("\\n", "\n"));
     RunFailure failure =
@@ -395,6 +380,127 @@ class FollowUpTest {
             () -> run("out", new LookOptions(true, null, settled, null), "A,D1,50,60"));
     assertTrue(String.valueOf(failure.getMessage()).contains(said), failure.getMessage());
     assertFalse(Files.exists(dir.resolve("out")));
+  }
+
+  /** One fault after the other, run by run, is no way to mend a table. */
+  @Test
+  void linesOfTheTableThatAreFaultyAreNamedAllAtOnceAndTheOthersHold() throws Exception {
+    String end = RULE + ",ok,me,2025-01-01,n\n";
+    Path settled =
+        file(
+            "settled.csv",
+            "record_id,rule,decision,by,date,note\n"
+                + "A,"
+                + end
+                + "A,"
+                + RULE
+                + ",,me,2025-01-01,\n"
+                + "A,"
+                + RULE
+                + ",ok,me,31/31/2024,\n"
+                + "\"B,"
+                + end
+                + "A,"
+                + RULE
+                + "\n"
+                + "\"A\"b,"
+                + end
+                + "A,"
+                + RULE
+                + ",ok,me,2026-01-02,\n"
+                + "c,"
+                + end
+                + "D,"
+                + end
+                + "D,"
+                + end.replace("ok", "no")
+                + "E,"
+                + end.replace(",n\n", ",n,more\n")
+                + "C,"
+                + RULE
+                + ",ok,me,2025-01-01,\"two\nlines\"\n");
+    ScreenSummary summary =
+        run(
+            "out",
+            new LookOptions(true, null, settled, null),
+            "A,D1,50,60",
+            "B,D1,50,60",
+            "C,D1,50,60",
+            "D,D1,50,60");
+    assertEquals(2, summary.followUp().settled(), "A and C");
+    assertEquals(
+        List.of(
+            "settled.csv:3 BLANK",
+            "settled.csv:4 NO_DAY",
+            "settled.csv:5 OPEN_QUOTE",
+            "settled.csv:6 CELLS",
+            "settled.csv:7 AFTER_QUOTE",
+            "settled.csv:8 LATER",
+            "settled.csv:10 TWO_DECISIONS",
+            "settled.csv:11 TWO_DECISIONS",
+            "settled.csv:12 CELLS",
+            "settled.csv:9 CASE"),
+        summary.followUp().refused().stream()
+            .map(each -> each.place() + " " + each.why())
+            .toList());
+    assertEquals(
+        List.of("ok (me, 2025-01-01)", "", "ok (me, 2025-01-01)", ""),
+        Runs.rows(dir.resolve("out/findings.csv")).stream()
+            .map(line -> line.get("settled"))
+            .toList());
+    String page = Files.readString(dir.resolve("out/index.html"));
+    assertTrue(page.contains("its number differs in case from one of the batch (c, "), page);
+    String map = Files.readString(dir.resolve("out/findings.json"));
+    assertTrue(map.contains("\"settled\":\"ok (me, 2025-01-01)\""), map);
+  }
+
+  /** "It stands, because" is what the notice asks for: it is not to be lost. */
+  @Test
+  void whatALicenceExplainsIsListedAndMakesADraftOfSettledFindings() throws Exception {
+    run("first", LookOptions.PLAIN, "A,D1,50,60", "B,D1,50,60", "C,D2,50,60");
+    String[] lines = Files.readString(dir.resolve("first/notices/D1.csv")).split("\n");
+    Path answers =
+        file(
+            "returned.csv",
+            lines[0]
+                + "\n"
+                + lines[1]
+                + "=it stands\n"
+                + lines[2].substring(0, lines[2].length() - 1)
+                + "80 psi,typed wrong\n"
+                + lines[1].replace(",A,", ",C,")
+                + "not theirs\n");
+    ScreenSummary summary =
+        run(
+            "out",
+            new LookOptions(true, answers, null, null),
+            "A,D1,50,60",
+            "B,D1,50,60",
+            "C,D2,50,60");
+    assertEquals(3, summary.followUp().explainedTotal());
+    assertEquals(1, summary.followUp().corrections());
+    List<Map<String, String>> drafts = Runs.rows(dir.resolve("out/explained.csv"));
+    assertEquals(
+        List.of("A '=it stands yes", "B typed wrong yes", "C not theirs no"),
+        drafts.stream()
+            .map(d -> d.get("record_id") + " " + d.get("note") + " " + d.get("in_this_batch"))
+            .toList());
+    String page = Files.readString(dir.resolve("out/index.html"));
+    assertTrue(page.contains("3 explanations came back"), page);
+    Path settled =
+        file(
+            "settled.csv",
+            Files.readString(dir.resolve("out/explained.csv"))
+                .replaceFirst(",,,,", ",accepted,me,2025-01-01,"));
+    ScreenSummary next =
+        run(
+            "next",
+            new LookOptions(true, null, settled, null),
+            "A,D1,50,60",
+            "B,D1,80,60",
+            "C,D2,50,60");
+    assertEquals(1, next.followUp().settled());
+    assertEquals(2, next.followUp().refusedTotal(), "what nobody decided");
   }
 
   @ParameterizedTest

@@ -131,6 +131,12 @@ public final class Batches {
             2,
             List.of("4: " + text),
             1,
+            List.of(
+                new Explained(
+                    3, "FW-1", "forms.csv", "2", "D-1", "tank", "well.depth", "", "as told", false),
+                new Explained(
+                    4, "FW-2", "", "", "D-1", "tank", "well.depth", "20 ft", "typed", true)),
+            2,
             List.of(new Refused("a.csv:2", "FW-1, well.depth: " + text, Refused.Why.UNREADABLE)),
             1,
             List.of(text + ", no-such-rule: B-1"),
