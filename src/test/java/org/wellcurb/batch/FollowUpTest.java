@@ -451,7 +451,7 @@ class FollowUpTest {
     String page = Files.readString(dir.resolve("out/index.html"));
     assertTrue(page.contains("its number differs in case from one of the batch (c, "), page);
     String map = Files.readString(dir.resolve("out/findings.json"));
-    assertTrue(map.contains("\"settled\":\"ok (me, 2025-01-01)\""), map);
+    assertTrue(map.contains("\"settled\": \"ok (me, 2025-01-01)\""), map);
   }
 
   /** "It stands, because" is what the notice asks for: it is not to be lost. */
