@@ -2,12 +2,14 @@ package org.wellcurb.report;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.report.words.Words;
 import org.wellcurb.rulepack.FindingKind;
+import org.wellcurb.rulepack.Rule;
 import org.wellcurb.screening.Finding;
 
 /**
@@ -16,6 +18,8 @@ import org.wellcurb.screening.Finding;
  * @param view what was asked for
  * @param packs packs that judged
  * @param records findings of each record
+ * @param apart the same, without those that a table holds
+ * @param tables rules of which so many points ask for an entry that is blank that they share a table
  * @param atOnce what must not wait for the day of the answer
  * @param cut what was cut, as a sentence; empty if nothing was
  * @param office whom to answer: the authorities of the packs
@@ -25,6 +29,8 @@ public record NoticePage(
     NoticeView view,
     List<PackLine> packs,
     List<Noticed> records,
+    List<Noticed> apart,
+    List<Shared> tables,
     List<AtOnce> atOnce,
     String cut,
     String office,
@@ -41,6 +47,20 @@ public record NoticePage(
    * @param lines its findings
    */
   public record Noticed(String id, String place, List<Line> lines) {}
+
+  /** Points of one rule, about nothing but a blank entry, that share a table. */
+  static final int LEAST_SHARED = 4;
+
+  /**
+   * Points of one rule.
+   *
+   * @param first the first of them, for what is the same of all
+   * @param rows all of them, in their order
+   */
+  public record Shared(Line first, List<Row> rows) {}
+
+  /** A point in such a table. */
+  public record Row(int number, String id, String place) {}
 
   /**
    * What people at one record must do before anything is put right.
@@ -106,40 +126,82 @@ public record NoticePage(
         : words.say("finding.older", known, LocalDate.ofEpochDay((long) finding.olderDay()));
   }
 
+  /** Whether all that there is to say is that an entry is blank. */
+  private static boolean isBlank(Finding finding) {
+    return finding.rule().kind() == FindingKind.OMISSION
+        && finding.deciding().written().isEmpty()
+        && finding.possibleReading().isEmpty();
+  }
+
+  private static Map<Rule, Long> blanks(NoticeView view) {
+    Map<Rule, Long> blanks = new HashMap<>();
+    for (Finding finding : view.findings()) {
+      if (isBlank(finding)) {
+        blanks.merge(finding.rule(), 1L, Long::sum);
+      }
+    }
+    return blanks;
+  }
+
+  private static Noticed noticed(
+      Map<String, Noticed> into, String key, Finding finding, String place) {
+    return into.computeIfAbsent(
+        key, k -> new Noticed(finding.recordId(), place, new ArrayList<>()));
+  }
+
+  private static Line line(
+      int number,
+      Finding finding,
+      PageStyle style,
+      FindingSentence sentence,
+      RuleWords ruleWords) {
+    Words words = Words.in(style.language());
+    return new Line(
+        number,
+        finding.rule().kind().label(),
+        sentence.of(finding),
+        ruleWords.title(finding.rule()),
+        Cap.QUOTED_LETTERS.cut(finding.deciding().written()),
+        words.entry(finding.deciding().entry()),
+        others(finding, words),
+        isSample(finding),
+        ruleWords.remedy(finding.rule()),
+        SourceLine.of(finding.source(), words),
+        finding.possibleReading(),
+        older(finding, words));
+  }
+
   static NoticePage of(NoticeView view, PageStyle style) {
     Words words = Words.in(style.language());
     FindingSentence sentence = new FindingSentence(style);
     RuleWords ruleWords = new RuleWords(words);
     Map<String, Noticed> records = new LinkedHashMap<>();
+    Map<String, Noticed> apart = new LinkedHashMap<>();
+    Map<Rule, Long> blanks = blanks(view);
+    Map<Rule, Shared> tables = new LinkedHashMap<>();
     int number = 0;
     for (Finding finding : view.findings()) {
       number++;
       String place = words.say("place", finding.file(), finding.row());
-      records
-          .computeIfAbsent(
-              place + "\n" + finding.recordId(),
-              key -> new Noticed(finding.recordId(), place, new ArrayList<>()))
-          .lines()
-          .add(
-              new Line(
-                  number,
-                  finding.rule().kind().label(),
-                  sentence.of(finding),
-                  ruleWords.title(finding.rule()),
-                  Cap.QUOTED_LETTERS.cut(finding.deciding().written()),
-                  words.entry(finding.deciding().entry()),
-                  others(finding, words),
-                  isSample(finding),
-                  ruleWords.remedy(finding.rule()),
-                  SourceLine.of(finding.source(), words),
-                  finding.possibleReading(),
-                  older(finding, words)));
+      String key = place + "\n" + finding.recordId();
+      Line line = line(number, finding, style, sentence, ruleWords);
+      noticed(records, key, finding, place).lines().add(line);
+      if (isBlank(finding) && blanks.getOrDefault(finding.rule(), 0L) >= LEAST_SHARED) {
+        tables
+            .computeIfAbsent(finding.rule(), rule -> new Shared(line, new ArrayList<>()))
+            .rows()
+            .add(new Row(number, finding.recordId(), place));
+      } else {
+        noticed(apart, key, finding, place).lines().add(line);
+      }
     }
     int shown = view.findings().size();
     return new NoticePage(
         view,
         view.packs().stream().map(PackLine::of).toList(),
         List.copyOf(records.values()),
+        List.copyOf(apart.values()),
+        List.copyOf(tables.values()),
         new NoticeHazards(view.findings(), style).all(),
         shown < view.total()
             ? words.say("cut", shown, view.total(), Cap.FINDINGS_IN_NOTICE.rest())

@@ -17,7 +17,7 @@
 <#if v.cut?has_content><p class="cut">${v.cut}</p></#if>
 <@l.cautions w.cautions />
 
-<#list v.records as r>
+<#list v.apart as r>
 <section aria-labelledby="record-${r?counter}" class="noticed">
 <h2 id="record-${r?counter}">${t("sheet.heading", r.id)}</h2>
 <p class="under">${r.place}</p>
@@ -45,6 +45,29 @@
 </ol>
 </section>
 </#list>
+
+<#if v.tables?has_content>
+<@l.section id="blank" title=t("notice.blank") class="noticed">
+<p>${t("notice.blank.lead")}</p>
+<#list v.tables as s>
+<div class="shared">
+<h3>${s.first.sentence} <span class="soft">(${t("kind.short.one." + s.first.kind)})</span></h3>
+<dl class="plain">
+<div><dt>${t("finding.asked")}${t("colon")}</dt><dd><@l.own s.first.title /></dd></div>
+<#if s.first.others?has_content><div><dt>${t("notice.others")}${t("colon")}</dt><dd><#list s.first.others as other>${other}<#sep>, </#list></dd></div></#if>
+<div><dt>${t("finding.remedy")}${t("colon")}</dt><dd><@l.own s.first.remedy /></dd></div>
+<#if s.first.older?has_content><div><dt>${t("finding.judged")}${t("colon")}</dt><dd>${s.first.older}</dd></div></#if>
+<div><dt>${t("finding.source")}${t("colon")}</dt><dd><@l.source s.first.source /></dd></div>
+</dl>
+<@l.table caption=t("notice.blank") titled=s.first.title quiet=true columns=[t("notice.point"), t("col.record"), t("col.place"), t("notice.blank.given"), t("notice.blank.stands")] class="answers">
+<#list s.rows as r>
+<@l.row><@l.head t("notice.point")>${r.number}</@l.head><@l.cell t("col.record")>${r.id}</@l.cell><@l.cell t("col.place")>${r.place}</@l.cell><@l.cell t("notice.blank.given")>&#160;</@l.cell><@l.cell t("notice.blank.stands")>&#160;</@l.cell></@l.row>
+</#list>
+</@l.table>
+</div>
+</#list>
+</@l.section>
+</#if>
 
 <@l.section id="sign" title=t("notice.sign")>
 <p class="answer">${t("notice.name")} <span class="line"></span></p>

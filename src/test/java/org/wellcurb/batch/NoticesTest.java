@@ -156,6 +156,35 @@ class NoticesTest {
     assertTrue(first.contains("sheets/SICK-1.html") && !first.contains("CLEAR-1"), first);
   }
 
+  /** A hundred blank tags are one table, not a hundred forms; every point keeps its number. */
+  @Test
+  void pointsAboutOneBlankEntryShareATable() throws Exception {
+    StringBuilder rows =
+        new StringBuilder("record.id,driller.licence,dates.completed,dates.sampled,well.tag\n");
+    for (int i = 0; i < 30; i++) {
+      rows.append("T-").append(i).append(",D-1,2020-01-01,,").append(i == 7 ? "A1" : "").append('\n');
+    }
+    Path records = Files.writeString(dir.resolve("tags.csv"), rows);
+    Runs.run(
+        Runs.request(dir.resolve("out"), List.of("fenwick-county"), records)
+            .with(NoticeOptions.PLAIN));
+    List<Map<String, String>> points = Runs.rows(dir.resolve("out/notices/D-1.csv"));
+    String page = Files.readString(dir.resolve("out/notices/D-1.html"));
+    String tables = page.substring(page.indexOf("id=\"blank\""));
+    long tags = 0;
+    for (Map<String, String> point : points) {
+      String number = ">" + point.get("point") + "<";
+      String item = "value=\"" + point.get("point") + "\"";
+      assertTrue(page.contains(number) != page.contains(item), number + " once");
+      if (point.get("rule").equals("well-tagged")) {
+        tags++;
+        assertTrue(tables.contains(number) && tables.contains(point.get("record_id")), number);
+      }
+    }
+    assertEquals(29, tags);
+    assertTrue(page.contains("It stays blank, because"), page);
+  }
+
   @Test
   void noneAreWrittenWhereNoneAreWanted() throws Exception {
     run(NoticeOptions.NONE);
