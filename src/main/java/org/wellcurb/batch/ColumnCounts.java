@@ -55,6 +55,10 @@ final class ColumnCounts {
     if (differing > 0) {
       doubts.add(new ColumnDoubt("rows_differ", differing, List.of()));
     }
+    long contradicting = cells.unitsContradicting(column.index());
+    if (contradicting > 0) {
+      doubts.add(new ColumnDoubt("unit_contradicts", contradicting, List.of()));
+    }
     long ofMap = cells.unitsOfMap(column.index());
     Unit mapped = column.unit();
     if (ofMap > 0) {

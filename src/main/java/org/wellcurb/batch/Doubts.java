@@ -60,6 +60,9 @@ final class Doubts {
     if (seen.yearDays() > 0) {
       doubts.add(new ColumnDoubt("year_days", seen.yearDays(), List.of(seen.yearDay())));
     }
+    if (seen.spans() > 0) {
+      doubts.add(new ColumnDoubt("spans", seen.spans(), List.of()));
+    }
     if (seen.dayNumbers() > 0) {
       doubts.add(new ColumnDoubt("day_numbers", seen.dayNumbers(), List.of(seen.dayNumber())));
     }

@@ -2,6 +2,7 @@ package org.wellcurb.batch;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -124,7 +125,10 @@ public final class FreshFolder implements AutoCloseable {
         target
             + ": cannot be written: "
             + Folders.reason(e)
-            + "; make room or name another folder (an earlier report there is as it was)",
+            + (e instanceof AccessDeniedException
+                ? "; check its permissions or name another folder"
+                : "; make room or name another folder")
+            + " (an earlier report there is as it was)",
         e);
   }
 

@@ -75,6 +75,14 @@ final class Opening {
     return packs;
   }
 
+  /** The first file that was passed over, and why; empty if none was. */
+  private static String passedOver(Inputs inputs) {
+    return inputs.passedOver().stream()
+        .findFirst()
+        .map(file -> " (" + file.file() + ": " + file.reason() + ")")
+        .orElse("");
+  }
+
   /**
    * The inputs, and their hashes under way.
    *
@@ -100,8 +108,9 @@ final class Opening {
     if (inputs.inputs().isEmpty()) {
       throw RunFailure.noInput(
           String.join(" ", records)
-              + ": holds no records; give files that end in .csv, .tsv, .txt, .json, .jsonl or"
-              + " .ndjson");
+              + ": holds no records"
+              + passedOver(inputs)
+              + "; give files that end in .csv, .tsv, .txt, .json, .jsonl, .ndjson or .xlsx");
     }
     Path whole = out.toAbsolutePath().normalize();
     List<Path> paths = new ArrayList<>();

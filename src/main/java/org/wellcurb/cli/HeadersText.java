@@ -32,6 +32,10 @@ final class HeadersText {
             + survey.known()
             + " of them guessed");
     survey.notes().forEach(note -> lines.add("  " + note));
+    if (!survey.forUnknown().isEmpty()) {
+      lines.add(
+          "  in many columns, and means unknown? " + String.join(", ", survey.forUnknown()));
+    }
     List<ColumnSurvey> commas = survey.withDecimalCommas();
     if (!commas.isEmpty()) {
       ColumnSurvey first = commas.get(0);

@@ -187,7 +187,7 @@ final class CellsReader {
       } else if (first) {
         int entry = step.target().entry().index();
         tally.cell(column, record, entry);
-        step.unit.countBlank(row, column, record, entry, saysUnits(record), false, tally);
+        step.unit.count(row, column, record, entry, saysUnits(record), false, tally);
         first = false;
       } else {
         tally.kept(column);

@@ -39,6 +39,7 @@ public final class ChunkTally {
   private final long[] units;
   private final long[] unsaid;
   private final long[] ofMap;
+  private final long[] contradicting;
   private final long[] differing;
   private final @Nullable ColumnDoubts[] doubts;
   private final @Nullable CodeCounts[] codes;
@@ -60,6 +61,7 @@ public final class ChunkTally {
     this.units = new long[columns * UNITS];
     this.unsaid = new long[columns];
     this.ofMap = new long[columns];
+    this.contradicting = new long[columns];
     this.differing = new long[columns];
     this.doubts = new @Nullable ColumnDoubts[columns];
     this.codes = new @Nullable CodeCounts[columns];
@@ -145,6 +147,11 @@ public final class ChunkTally {
     return ofMap[column];
   }
 
+  /** Cells of a column that state another unit than the column of units does in their row. */
+  public long unitsContradicting(int column) {
+    return contradicting[column];
+  }
+
   /** Records of several rows that say different things in a column of which the first counts. */
   public long rowsDiffering(int column) {
     return differing[column];
@@ -194,6 +201,7 @@ public final class ChunkTally {
     for (int i = 0; i < columns; i++) {
       unsaid[i] += other.unsaid[i];
       ofMap[i] += other.ofMap[i];
+      contradicting[i] += other.contradicting[i];
       differing[i] += other.differing[i];
       ColumnDoubts later = other.doubts[i];
       if (later != null) {
@@ -280,6 +288,11 @@ public final class ChunkTally {
   /** Says of the cell that was counted last that the map states its unit for want of another. */
   void unitOfMap(int column) {
     ofMap[column]++;
+  }
+
+  /** Says of the cell that was counted last that it states another unit than its row does. */
+  void unitContradicts(int column) {
+    contradicting[column]++;
   }
 
   /** Says of the cell that was counted last that nothing states its unit. */

@@ -32,6 +32,9 @@ public final class ColumnDoubts {
 
   private static final double LAST_YEAR = 2100;
 
+  /** Days of the longest that is named instead of a day: a winter that may be either. */
+  private static final double YEAR = 500;
+
   private static final byte AMOUNT = 1;
   private static final byte DATE = 2;
   private static final byte[] KINDS = new byte[Catalogue.standard().size()];
@@ -86,6 +89,7 @@ public final class ColumnDoubts {
   private long yearDays;
   private String yearDay = "";
   private long dayNumbers;
+  private long spans;
   private String dayNumber = "";
   private long dayFirst;
   private long monthFirst;
@@ -154,6 +158,10 @@ public final class ColumnDoubts {
     }
     if (record.isPoint(entry)) {
       day(record, entry, record.lo(entry));
+    } else if (record.isGiven(entry)
+        && record.hi(entry) > record.lo(entry)
+        && record.hi(entry) - record.lo(entry) <= YEAR) {
+      spans++;
     }
     int first = record.writtenFigures(entry, 0);
     if (first >= 1 && first <= 31) {
@@ -187,6 +195,7 @@ public final class ColumnDoubts {
     yearDays += later.yearDays;
     dayNumber = dayNumbers == 0 ? later.dayNumber : dayNumber;
     dayNumbers += later.dayNumbers;
+    spans += later.spans;
     beyondCount += later.beyondCount;
     later.beyond.forEach((text, times) -> count(beyond, text, times));
     nines += later.nines;
@@ -257,6 +266,11 @@ public final class ColumnDoubts {
   /** The first such day, and the year that it would be. */
   public String yearDay() {
     return yearDay;
+  }
+
+  /** Dates that are a year, a season or a month. */
+  public long spans() {
+    return spans;
   }
 
   /** Cells that are no dates, and numbers by which a spreadsheet counts days. */

@@ -38,6 +38,7 @@ final class ColumnGuesser {
   private final HeaderPhrases phrases;
   private final Unread unread;
   private final ChoiceWords choices;
+  private List<String> forUnknown = List.of();
 
   ColumnGuesser(Catalogue catalogue) {
     this.catalogue = catalogue;
@@ -94,9 +95,16 @@ final class ColumnGuesser {
               ? nothing(columns.get(i))
               : described(columns.get(i), headers.get(i), match, most));
     }
-    return unread.said(
+    List<ColumnGuess> all =
         Intervals.parted(
-            catalogue, UnitColumns.beside(columns, PartColumns.joined(catalogue, guesses))));
+            catalogue, UnitColumns.beside(columns, PartColumns.joined(catalogue, guesses)));
+    forUnknown = unread.common(all);
+    return unread.said(all, forUnknown);
+  }
+
+  /** Words of the columns guessed last that seem to mean that nothing is known, in all of them. */
+  List<String> forUnknown() {
+    return forUnknown;
   }
 
   /** The words of its header; ON above dates means their day: {@code SAMPLED_ON}. */

@@ -89,8 +89,8 @@ public final class ColumnSurvey {
     }
     if (isNumber(text)) {
       number(isNegative(text) ? -plain.value() : plain.value());
-    } else if (!date(text)) {
-      mixed(text);
+    } else if (!fraction(text) && !date(text)) {
+      amount(text);
       years += NAMED_MONTH.matcher(text).find() ? 1 : 0;
     }
   }
@@ -126,16 +126,16 @@ public final class ColumnSurvey {
     numbers[numberCount++] = value;
   }
 
-  /** A mixed number or a fraction, {@code 10 1/8}; else perhaps an amount. */
-  private void mixed(String text) {
+  /** A mixed number or a fraction, {@code 10 1/8}; false if it is none. */
+  private boolean fraction(String text) {
     Matcher fraction = FRACTION.matcher(text);
-    if (fraction.matches()) {
-      String whole = fraction.group(1) == null ? "0" : fraction.group(1);
-      double below = Double.parseDouble(fraction.group(3));
-      number(Double.parseDouble(whole) + Double.parseDouble(fraction.group(2)) / below);
-    } else {
-      amount(text);
+    if (!fraction.matches()) {
+      return false;
     }
+    String whole = fraction.group(1) == null ? "0" : fraction.group(1);
+    double below = Double.parseDouble(fraction.group(3));
+    number(Double.parseDouble(whole) + Double.parseDouble(fraction.group(2)) / below);
+    return true;
   }
 
   /** A number with a unit behind it. */

@@ -17,6 +17,7 @@ import org.wellcurb.record.Catalogue;
  * @param layout how it is laid out
  * @param rows rows counted
  * @param notes what was not counted, and why: repeated headers, totals, rows of too few cells
+ * @param forUnknown words of many of its columns that seem to mean that nothing is known
  * @param columns its columns, in order
  * @param layers what of them holds a driller's log
  */
@@ -26,17 +27,19 @@ public record HeaderSurvey(
     TableLayout layout,
     long rows,
     List<String> notes,
+    List<String> forUnknown,
     List<ColumnGuess> columns,
     List<LayerGuess> layers) {
   public HeaderSurvey {
     notes = List.copyOf(notes);
+    forUnknown = List.copyOf(forUnknown);
     columns = List.copyOf(columns);
     layers = List.copyOf(layers);
   }
 
   /** The same, its columns taken for something else. */
   HeaderSurvey with(List<ColumnGuess> others, List<LayerGuess> log) {
-    return new HeaderSurvey(file, sheet, layout, rows, notes, others, log);
+    return new HeaderSurvey(file, sheet, layout, rows, notes, forUnknown, others, log);
   }
 
   /** How many columns fill an entry by the guess. */
@@ -115,10 +118,12 @@ public record HeaderSurvey(
           (reason, count) ->
               notes.add(count + (count == 1 ? " row is none: " : " rows are none: ") + reason));
       String sheet = input.file().endsWith("!" + input.sheet()) ? input.sheet() : "";
-      List<ColumnGuess> guesses = new ColumnGuesser(catalogue).guess(columns);
+      ColumnGuesser guesser = new ColumnGuesser(catalogue);
+      List<ColumnGuess> guesses = guesser.guess(columns);
       List<LayerGuess> layers = LayerGroups.of(guesses);
       guesses = LayerGroups.said(guesses, layers);
-      return new HeaderSurvey(input.file(), sheet, plan.layout, rows, notes, guesses, layers);
+      return new HeaderSurvey(
+          input.file(), sheet, plan.layout, rows, notes, guesser.forUnknown(), guesses, layers);
     } catch (CutShort e) {
       throw new IntakeException(input.file() + ": " + e.reason());
     }

@@ -85,7 +85,6 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
           Map.entry("trial", "test"),
           Map.entry("seal", "grout"),
           Map.entry("sealing", "grout"),
-          Map.entry("dp", "depth"),
           Map.entry("wl", "level"),
           Map.entry("prs", "pressure"),
           Map.entry("pres", "pressure"),
@@ -97,13 +96,50 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
           Map.entry("ty", "type"),
           Map.entry("stuff", "material"),
           Map.entry("how", "method"),
-          Map.entry("sz", "size"));
+          Map.entry("sz", "size"),
+          Map.entry("grt", "grout"),
+          Map.entry("pmp", "pump"),
+          Map.entry("volt", "voltage"),
+          Map.entry("svc", "service"),
+          Map.entry("sept", "septic"),
+          Map.entry("smpl", "sample"),
+          Map.entry("samp", "sample"),
+          Map.entry("exp", "expires"),
+          Map.entry("bdrm", "bedrooms"),
+          Map.entry("bdrms", "bedrooms"),
+          Map.entry("recvd", "received"),
+          Map.entry("prv", "relief valve"),
+          Map.entry("propln", "property line"),
+          Map.entry("drnfld", "drain field"),
+          Map.entry("drainfield", "drain field"),
+          Map.entry("ecoli", "e coli"),
+          Map.entry("tcoli", "total coliform"),
+          Map.entry("niv", "niveau"),
+          Map.entry("diametre", "diameter"),
+          Map.entry("materiau", "material"),
+          Map.entry("tub", "tubage"),
+          Map.entry("desinf", "desinfection"),
+          Map.entry("prelev", "prelevement"),
+          Map.entry("scel", "scellement"),
+          Map.entry("encl", "enclenchement"),
+          Map.entry("decl", "declenchement"),
+          Map.entry("pregonfl", "pregonflage"),
+          Map.entry("epais", "epaisseur"),
+          Map.entry("reserv", "reservoir"),
+          Map.entry("expir", "expiration"),
+          Map.entry("puiss", "puissance"),
+          Map.entry("adapt", "adaptateur"),
+          Map.entry("recomm", "recommande"),
+          Map.entry("coli", "coliform"),
+          Map.entry("coliforms", "coliform"),
+          Map.entry("coliformes", "coliform"));
 
   /** Words that say nothing by themselves. */
   private static final Set<String> EMPTY =
       Set.of(
-          "of", "the", "in", "is", "de", "du", "la", "below", "bgl", "bgs", "btoc", "toc", "bmp",
-          "mp");
+          "of", "the", "in", "is", "de", "du", "la", "des", "cd",
+          "code", "flg", "flag", "yn", "below", "bgl", "bgs", "btoc", "toc",
+          "bmp", "mp");
 
   /** What a depth is measured from stands behind its unit: {@code STATIC_M_BGL}. */
   private static final Set<String> DATUMS =
@@ -115,6 +151,10 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
   /** Texts that are units in a header though they are words elsewhere. */
   private static final Map<String, String> UNITS =
       Map.of("feet", "ft", "inches", "in", "inch", "in", "metres", "m", "meters", "m");
+
+  /** The first of several of a kind: {@code CSG1_DIA}, where the second may be any. */
+  private static final Pattern FIRST = 
+      Pattern.compile("^(csg|csng|casing|scrn|screen|pmp|pump|grt|grout|liner)1$");
 
   /** A pressure switch cuts in and out: no inches there. */
   private static final Pattern CUT = Pattern.compile("(?i)\\bcut[ _.-]?(in|out)(?![A-Za-z])");
@@ -150,7 +190,8 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
       String lower = part.toLowerCase(Locale.ROOT);
       boolean isUnit = unit != null && unit.equals(unit(part)) && parts.size() > 1;
       if (!isUnit && !EMPTY.contains(lower)) {
-        words.add(SHORT.getOrDefault(lower, lower));
+        String bare = FIRST.matcher(lower).replaceAll("$1");
+        words.addAll(List.of(SHORT.getOrDefault(bare, bare).split(" ", -1)));
       }
     }
     return new HeaderWords(words, unit);

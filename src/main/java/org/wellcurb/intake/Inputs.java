@@ -93,6 +93,8 @@ public record Inputs(List<Input> inputs, List<PassedOver> passedOver) {
       try (Stream<Path> walk = Files.walk(folder)) {
         walk.filter(p -> !p.equals(folder)).forEach(found::add);
       } catch (UncheckedIOException e) {
+        throw unlisted(folder, e.getCause());
+      } catch (FileSystemException e) {
         throw unlisted(folder, e);
       }
       found.sort(Comparator.comparing(p -> relative(folder, p), CODE_POINTS));
@@ -110,10 +112,10 @@ public record Inputs(List<Input> inputs, List<PassedOver> passedOver) {
       }
     }
 
-    private static IntakeException unlisted(Path folder, UncheckedIOException e) {
+    private static IntakeException unlisted(Path folder, IOException e) {
       String at = folder.toString();
       String why = "may not be read";
-      if (e.getCause() instanceof FileSystemException failure) {
+      if (e instanceof FileSystemException failure) {
         at = failure.getFile() == null ? at : failure.getFile();
         why = failure.getReason() == null ? why : failure.getReason();
       }

@@ -31,6 +31,10 @@ public final class MapDraft {
     if (!survey.sheet().isEmpty()) {
       map.putObject("table").put("sheet", survey.sheet());
     }
+    if (!survey.forUnknown().isEmpty()) {
+      ArrayNode unknown = map.putArray("unknown");
+      survey.forUnknown().forEach(unknown::add);
+    }
     if (survey.hasDecimalCommas()) {
       map.put("comma", "decimal");
     }

@@ -59,7 +59,7 @@ final class RowFault {
   static final String BROKEN = "the rest of the file could not be read: ";
   static final String AFTER_END = "follows the end of the array";
 
-  /** A longer text of several words that stands alone in a row is no id. */
+  /** A longer text of several words that stands alone in a row is no id, nor are words alone. */
   private static final int REMARK = 20;
 
   /** {@code Page 2}, {@code Seite 2 von 9}: what stands where one printed page ends. */
@@ -78,7 +78,7 @@ final class RowFault {
    * @param column the column of the id
    */
   static @Nullable Fault ofRemark(String id, int column, RowView view, ColumnPlan plan) {
-    boolean isLong = id.length() >= REMARK && hasBlanks(id);
+    boolean isLong = hasBlanks(id) && (id.length() >= REMARK || isProse(id));
     if (!isLong && !mayBePage(id)) {
       return null;
     }
@@ -88,6 +88,11 @@ final class RowFault {
       }
     }
     return plan.columns > 2 ? Fault.row(REMARK_ALONE) : null;
+  }
+
+  /** True of words without a figure: {@code END OF FILE}. */
+  private static boolean isProse(String id) {
+    return id.chars().noneMatch(c -> c >= '0' && c <= '9');
   }
 
   /** True of a text with two blanks or more. */

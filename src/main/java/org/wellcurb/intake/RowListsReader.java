@@ -141,7 +141,7 @@ final class RowListsReader {
     WellRecord record = read.record();
     tally.counted(column, record, entry);
     boolean saysUnits = CellsReader.saysUnits(of.record());
-    unit.countBlank(row, column, record, entry, saysUnits, true, tally);
+    unit.count(row, column, record, entry, saysUnits, true, tally);
   }
 
   /** Reads both depths of a layer: the top to {@link #scratch}, the bottom to {@link #second}. */

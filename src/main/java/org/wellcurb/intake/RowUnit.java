@@ -32,13 +32,14 @@ record RowUnit(@Nullable Unit unit, @Nullable UnitColumn from, int column) {
   }
 
   /**
-   * Counts a bare number in a row whose own cell, which should state its unit, is blank.
+   * Counts a bare number in a row whose own cell, which should state its unit, is blank, and a
+   * number that states another unit than that cell.
    *
    * @param column where the number stands
    * @param saysUnits true if the record says in which units it is written
    * @param ofList true for rows of another table, which may be in other units than the record says
    */
-  void countBlank(
+  void count(
       RowView row,
       int column,
       WellRecord read,
@@ -46,6 +47,14 @@ record RowUnit(@Nullable Unit unit, @Nullable UnitColumn from, int column) {
       boolean saysUnits,
       boolean ofList,
       ChunkTally tally) {
+    Unit stated = stated(row);
+    if (stated != null && read.isGiven(entry) && read.unitId(entry) >= 0) {
+      // A bare number has that unit, so that another is the cell's own.
+      if (read.unitId(entry) != stated.id()) {
+        tally.unitContradicts(column);
+      }
+      return;
+    }
     if (from == null || !said(row).isEmpty() || !isBare(read, entry)) {
       return;
     }

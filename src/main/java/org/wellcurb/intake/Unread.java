@@ -2,6 +2,7 @@ package org.wellcurb.intake;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -24,6 +25,11 @@ final class Unread {
   /** Texts that are named. */
   private static final int SHOWN = 4;
 
+  /** Columns in which a word stands that is likely to mean unknown everywhere. */
+  private static final int SEVERAL = 3;
+
+  private static final int LONGEST_WORD = 20;
+
   private static final Set<Note> UNSURE =
       EnumSet.of(
           Note.AMBIGUOUS_DATE,
@@ -40,11 +46,39 @@ final class Unread {
     scratch = new RecordFiller(catalogue);
   }
 
-  /** The guesses; those of amounts and dates say what could not be read. */
-  List<ColumnGuess> said(List<ColumnGuess> guesses) {
+  /**
+   * Words that stand in several columns of figures and dates and say none: what the office writes
+   * where nothing is known, most likely.
+   */
+  List<String> common(List<ColumnGuess> guesses) {
+    Map<String, Integer> columns = new LinkedHashMap<>();
+    for (ColumnGuess guess : guesses) {
+      @Nullable Entry entry = guess.entry();
+      if (entry == null || !isOfFigures(entry)) {
+        continue;
+      }
+      for (String text : guess.survey().texts().keySet()) {
+        boolean isWord = text.length() <= LONGEST_WORD && text.chars().noneMatch(c -> c >= '0' && c <= '9');
+        if (isWord && isUnread(entry, text, guess, style(guess))) {
+          columns.merge(text, 1, Integer::sum);
+        }
+      }
+    }
+    return columns.entrySet().stream()
+        .filter(word -> word.getValue() >= SEVERAL)
+        .map(Map.Entry::getKey)
+        .toList();
+  }
+
+  /** The guesses; those of amounts and dates say what could not be read, but for these words. */
+  List<ColumnGuess> said(List<ColumnGuess> guesses, List<String> except) {
     List<ColumnGuess> all = new ArrayList<>();
-    guesses.forEach(guess -> all.add(said(guess)));
+    guesses.forEach(guess -> all.add(said(guess, except)));
     return all;
+  }
+
+  private static boolean isOfFigures(Entry entry) {
+    return entry.kind().isAmount() || entry.kind() == Kind.DATE;
   }
 
   /** True if a text is read as a choice of this entry, or as yes or no. */
@@ -65,18 +99,19 @@ final class Unread {
         || (state == WellRecord.UNKNOWN && UNSURE.contains(scratch.record().note(entry.index())));
   }
 
-  private ColumnGuess said(ColumnGuess guess) {
+  private ColumnGuess said(ColumnGuess guess, List<String> except) {
     @Nullable Entry entry = guess.entry();
     boolean alone =
         guess.joined().isEmpty() && guess.written().unitFrom().isEmpty() && guess.bottom() == null;
-    if (entry == null || !alone || !(entry.kind().isAmount() || entry.kind() == Kind.DATE)) {
+    if (entry == null || !alone || !isOfFigures(entry)) {
       return guess;
     }
     CellStyle style = style(guess);
     long cells = 0;
     List<String> shown = new ArrayList<>();
     for (Map.Entry<String, Integer> text : guess.survey().mostCommon()) {
-      boolean known = guess.written().unknown().contains(text.getKey());
+      boolean known =
+          guess.written().unknown().contains(text.getKey()) || except.contains(text.getKey());
       if (!known && isUnread(entry, text.getKey(), guess, style)) {
         cells += text.getValue();
         if (shown.size() < SHOWN) {

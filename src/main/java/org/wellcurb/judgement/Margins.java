@@ -17,6 +17,7 @@ import org.wellcurb.quantity.Interval;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.record.Entry;
+import org.wellcurb.record.Kind;
 
 /**
  * How far a comparison is from its limit: value less limit in the favourable direction, in the unit
@@ -70,9 +71,22 @@ final class Margins {
         null,
         Double.NaN,
         Double.NaN,
-        written,
+        entry == null ? "" : said(entry, written),
         limit,
         false);
+  }
+
+  /** What the words of the form were taken for, where they are a choice. */
+  private String said(Entry entry, String written) {
+    if (!at.record().isGiven(entry.index())) {
+      return written;
+    }
+    String choice = at.record().choice(entry.index());
+    if (choice != null) {
+      return choice;
+    }
+    boolean isYesNo = entry.kind() == Kind.YES_NO;
+    return isYesNo ? (at.record().lo(entry.index()) == 1 ? "yes" : "no") : written;
   }
 
   private Deciding compare(Expr.Condition whole, Relation relation, Expr.Amount a, Expr.Amount b) {

@@ -11,8 +11,11 @@ final class SingleDate {
   private static final Pattern DECADE =
       Pattern.compile("(?:the )?(?:early |mid[ -]|late )?(?:the )?(\\d{3}0) ?'?s");
   private static final Pattern PART_OF_YEAR =
-      Pattern.compile("(?:early|mid|late|spring|summer|fall|autumn)(?: of|,)?[ -](\\d{4})");
-  private static final Pattern WINTER = Pattern.compile("winter(?: of|,)?[ -](\\d{4})");
+      Pattern.compile(
+          "(?:early|mid|late|d\u00E9but|debut|fin|spring|summer|fall|autumn|printemps|\u00E9t\u00E9"
+              + "|ete|automne)(?: of| de|,)?[ -]('?\\d{2}|\\d{4})");
+  private static final Pattern WINTER =
+      Pattern.compile("(?:winter|hiver)(?: of| de|,)?[ -]('?\\d{2}|\\d{4})");
   private static final Pattern DAY_NUMBER = Pattern.compile("(\\d{1,6})(?:\\.\\d*)?");
 
   /** The last that a bare number is taken for among numbers of days. */
@@ -62,13 +65,24 @@ final class SingleDate {
     }
     m = PART_OF_YEAR.matcher(text);
     if (m.matches()) {
-      return years(Integer.parseInt(m.group(1)), 1);
+      int year = year(m.group(1), pivotYear);
+      return year < 0 ? DateReading.not(Note.SHORT_YEAR) : years(year, 1);
     }
     m = WINTER.matcher(text);
     if (m.matches()) {
-      return winter(Integer.parseInt(m.group(1)));
+      int year = year(m.group(1), pivotYear);
+      return year < 0 ? DateReading.not(Note.SHORT_YEAR) : winter(year);
     }
     return NamedMonthDate.read(text, order, pivotYear);
+  }
+
+  /** A year of four digits, or of two where it is known of which hundred they are; else -1. */
+  private static int year(String digits, int pivotYear) {
+    if (digits.length() == 4) {
+      return Integer.parseInt(digits);
+    }
+    int year = Integer.parseInt(digits.substring(digits.length() - 2));
+    return pivotYear == 0 ? -1 : NumericDate.year(year, pivotYear);
   }
 
   /** {@code 2009/10} may be October or the two years. */

@@ -23,9 +23,9 @@ public final class Units {
 
   public static final Unit ONE = add(Dimension.NUMBER, UnitSystem.NEUTRAL, 1, "");
   public static final Unit FOOT =
-      add(Dimension.LENGTH, UnitSystem.US, FT, "ft", "feet", "foot", "'");
+      add(Dimension.LENGTH, UnitSystem.US, FT, "ft", "feet", "foot", "'", "pi", "pied", "pieds");
   public static final Unit INCH =
-      add(Dimension.LENGTH, UnitSystem.US, 0.0254, "in", "inch", "inches", "ins", "\"", "''");
+      add(Dimension.LENGTH, UnitSystem.US, 0.0254, "in", "inch", "inches", "ins", "\"", "''", "po", "pouce", "pouces");
   public static final Unit METRE =
       add(
           Dimension.LENGTH,
@@ -151,6 +151,9 @@ public final class Units {
           "imp gallon",
           "imp gallons",
           "impgal",
+          "gal imp",
+          "gallon imp",
+          "gallons imp",
           "imperial gal",
           "imperial gals",
           "imperial gallon",
@@ -222,6 +225,8 @@ public final class Units {
           "imperial gpm",
           "UK gpm",
           "imp gal/min",
+          "gal imp/min",
+          "gallons imp/min",
           "imperial gallons/minute",
           "imperial gallons/min",
           "imp gallons/min",

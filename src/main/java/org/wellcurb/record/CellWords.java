@@ -126,6 +126,7 @@ final class CellWords {
           "non connu",
           "pas connu",
           "non disponible",
+          "n/d",
           "non renseign\u00E9");
 
   private static final List<String> NOT_APPLICABLE_WORDS =

@@ -159,6 +159,13 @@ public final class WellRecord {
     return text[entry];
   }
 
+  /** A text as written, or what it stands for where a header map has something else for it. */
+  public String meant(int entry) {
+    String written = written(entry);
+    String folded = text[entry];
+    return folded == null || folded.equals(CellText.fold(written)) ? written : folded;
+  }
+
   /** The choice of a choice entry, as the catalogue writes it, or null. */
   public @Nullable String choice(int entry) {
     return state[entry] == GIVEN && catalogue.entry(entry).kind() == Kind.CHOICE

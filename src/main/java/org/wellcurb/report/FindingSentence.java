@@ -1,5 +1,6 @@
 package org.wellcurb.report;
 
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.judgement.Deciding;
 import org.wellcurb.judgement.Wanted;
@@ -46,12 +47,27 @@ public final class FindingSentence {
       return words.say("finding.blank", label);
     }
     return deciding.limitText().isEmpty()
-        ? words.say("finding.is", label, value)
+        ? words.say("finding.is", label, coded(value, deciding.written()))
         : words.say(
             rule.kind() == FindingKind.DISCREPANCY ? "finding.fits" : "finding.is.not",
             label,
-            word(value),
+            coded(value, deciding.written()),
             wanted(deciding.limitText()));
+  }
+
+  /** A word as pages say it, with the code of the form beside it where that is another. */
+  private String coded(String value, String written) {
+    String said = word(value);
+    boolean same =
+        written.isEmpty()
+            || written.equalsIgnoreCase(value)
+            || written.equalsIgnoreCase(said)
+            || (isYesNo(value) && value.startsWith(written.toLowerCase(Locale.ROOT)));
+    return same ? said : words.say("finding.written.as", said, written);
+  }
+
+  private static boolean isYesNo(String value) {
+    return value.equals("yes") || value.equals("no");
   }
 
   private String wanted(String wanted) {
@@ -62,7 +78,7 @@ public final class FindingSentence {
 
   /** A word of a form or of a rule, as pages say it. */
   private String word(String word) {
-    return switch (word.strip().toLowerCase(java.util.Locale.ROOT)) {
+    return switch (word.strip().toLowerCase(Locale.ROOT)) {
       case Wanted.GIVEN -> words.say("wanted.given");
       case Wanted.NOTHING -> words.say("wanted.nothing");
       case "yes" -> words.say("yes");
@@ -79,7 +95,7 @@ public final class FindingSentence {
   private static String capital(String text) {
     return text.isEmpty()
         ? text
-        : text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
+        : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 
   private String measured(Rule rule, Deciding deciding, String label, @Nullable Unit unit) {

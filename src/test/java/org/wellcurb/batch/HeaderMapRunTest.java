@@ -133,6 +133,22 @@ class HeaderMapRunTest {
     assertTrue(record.path("doubts").isEmpty(), record.toString());
   }
 
+  @Test
+  void aCellThatContradictsTheUnitOfItsRowIsCounted() throws Exception {
+    String map =
+        "{'title':'t','columns':[{'column':'NO','entry':'record.id'},"
+            + "{'column':'D','entry':'well.depth','unitFrom':'U','unitWords':{'F':'ft','M':'m'}}]}";
+    Path wells =
+        Files.writeString(
+            dir.resolve("w.csv"), "NO;D;U\nA;30 m;F\nB;90;F\nC;80 ft;F\nD;70 m;M\nE;20 m;\n");
+    JsonNode depth = depth(map, wells);
+    assertEquals(
+        "[{\"doubt\":\"unit contradicts\",\"cells\":1}]", depth.path("doubts").toString());
+    assertEquals("{\"ft\":2,\"m\":3}", depth.path("units").toString());
+    String page = Files.readString(dir.resolve("out/index.html"));
+    assertTrue(page.contains("1 cells state another unit than the column of units does"));
+  }
+
   private JsonNode depth(String map, Path wells) throws Exception {
     run(map, wells);
     JsonNode run = new ObjectMapper().readTree(dir.resolve("out/run.json").toFile());

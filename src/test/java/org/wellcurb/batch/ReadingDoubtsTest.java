@@ -139,6 +139,18 @@ class ReadingDoubtsTest {
   }
 
   @Test
+  void yearsAndSeasonsAreCountedBesideDays() throws Exception {
+    String[] cells = {"1984", "Spring 1984", "2011-05", "winter 1999", "2011-05-06", "before 1950"};
+    assertEquals(
+        4,
+        doubts("dates.completed", 12, i -> i < 6 ? cells[i] : "2011-05-0" + (i - 5))
+            .get("spans")
+            .path("cells")
+            .asInt());
+    assertTrue(page().contains("4 cells name a year, a season or a month, and no day"));
+  }
+
+  @Test
   void daysThatASpreadsheetCountedAreNamed() throws Exception {
     Map<String, JsonNode> found =
         doubts("dates.completed", 20, i -> i < 3 ? "2011-04-" + (10 + i) : "4071" + i % 10);

@@ -584,4 +584,101 @@ class HeaderSurveyTest {
     String commas = text.replace("0,03", "0.03").replace("1,2;", "1.2;");
     assertEquals(List.of(), Gathered.mapped(map, "t.csv", commas).notes);
   }
+
+  private static ColumnGuess named(HeaderSurvey survey, String name) {
+    return survey.columns().stream()
+        .filter(guess -> guess.survey().name().equals(name))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static String entryOf(HeaderSurvey survey, String name) {
+    Entry entry = named(survey, name).entry();
+    return entry == null ? "" : entry.key();
+  }
+
+  @Test
+  void wordsOfManyColumnsAreTakenForUnknown() throws Exception {
+    String text =
+        "Well Ref;Well depth (m);Casing depth (m);Static level (m);Remark\n"
+            + "A;30;vide;12;vide\nB;vide;9;vide;x\nC;31;8;vide;y\nD;44;sec;7;z\n";
+    HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.csv"), text));
+    assertEquals(List.of("vide"), survey.forUnknown());
+    String draft = MapDraft.of(survey);
+    assertTrue(draft.contains("\"unknown\" : [ \"vide\" ]"), draft);
+    Gathered all = Gathered.mapped(HeaderMaps.parse("d", draft, CATALOGUE), "t.csv", text);
+    assertEquals("SENTINEL", all.records.get(1).note(CATALOGUE.index("well.depth")).name());
+  }
+
+  @Test
+  void aColumnOfUnitsIsOfTheMeasureItIsNamedAfter() throws Exception {
+    String text =
+        "Well Ref;Ground Z;Z U;Casing to;Septic tank distance\n"
+            + "A;400;F;80;90\nB;122;M;85;100\nC;410;F;88;75\n";
+    HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.csv"), text));
+    assertEquals("Z U", named(survey, "Ground Z").written().unitFrom());
+    assertEquals("", named(survey, "Casing to").written().unitFrom());
+    assertEquals("", named(survey, "Septic tank distance").written().unitFrom());
+    // Named after what nothing is guessed of, it serves nobody else.
+    String other = text.replace("Ground Z;Z U", "Grid line;Grid U");
+    HeaderSurvey none = survey(Files.writeString(dir.resolve("o.csv"), other));
+    assertEquals("", named(none, "Casing to").written().unitFrom());
+  }
+
+  @Test
+  void aSwitchCutsInAndOut() throws Exception {
+    String text = "Well Ref;CUT_IN;CUT_OUT\nA;30;50\nB;40;60\nC;20;40\n";
+    HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.csv"), text));
+    assertEquals("pressure.cut_in", entryOf(survey, "CUT_IN"));
+    assertEquals("pressure.cut_out", entryOf(survey, "CUT_OUT"));
+  }
+
+  @Test
+  void whatStandsInAColumnTellsWhatItIsNot() throws Exception {
+    String text =
+        "Well Ref;PH;Coli;Disinfected on;Crepine A;Running A\n"
+            + "A;1;neg;2011-05-06;30;7,5\nB;3;pos;2012-06-07;31,5;8\nC;1;neg;2013-07-08;32;9\n";
+    HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.csv"), text));
+    assertEquals("pump.phase", entryOf(survey, "PH"));
+    assertEquals("sample.coliform", entryOf(survey, "Coli"));
+    assertEquals("dates.disinfected", entryOf(survey, "Disinfected on"));
+    assertEquals("well.screen_bottom", entryOf(survey, "Crepine A"));
+    assertEquals("pump.running_current", entryOf(survey, "Running A"));
+  }
+
+  @Test
+  void fractionsAreAmongTheFigures() throws Exception {
+    assertEquals(10.125, column("bore diameter in", "10", "10 1/8", "9-1/2").survey().most());
+    assertEquals(9.5, column("bore diameter in", "10", "10 1/8", "9-1/2").survey().least());
+  }
+
+  @Test
+  void aColumnOfNoEntryHasALineThatIsReadyToBeFilled() throws Exception {
+    String text =
+        "Well Ref;Xyz_M;Qrs;When;Days;Kq;Note\n"
+            + "A;3,5;A1;13/04/2011;40646;Y;dug\nB;4,5;B2;05/06/2012;41065;N;by hand\n"
+            + "C;7,25;A1;14/06/2012;41066;N;so\n";
+    HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.csv"), text));
+    String draft = MapDraft.of(survey);
+    var map = new com.fasterxml.jackson.databind.ObjectMapper().readTree(draft);
+    assertEquals("day first", map.path("dates").asText());
+    java.util.Map<String, String> lines = new java.util.TreeMap<>();
+    for (var line : map.path("columns")) {
+      String column = line.path("column").asText();
+      ((com.fasterxml.jackson.databind.node.ObjectNode) line).remove(List.of("column", "$comment"));
+      lines.put(column, line.toString());
+    }
+    assertEquals("{\"entry\":\"?\",\"unit\":\"m\"}", lines.get("Xyz_M"));
+    assertEquals(
+        "{\"entry\":\"?\",\"words\":{\"A1\":\"?\",\"B2\":\"?\"}}", lines.get("Qrs"));
+    assertEquals("{\"entry\":\"?\",\"dates\":\"day first\"}", lines.get("When"));
+    assertEquals("{\"entry\":\"?\",\"dayNumbers\":\"from 1900\"}", lines.get("Days"));
+    assertEquals("{\"entry\":\"?\"}", lines.get("Kq"));
+    Gathered all = Gathered.mapped(HeaderMaps.parse("d", draft, CATALOGUE), "t.csv", text);
+    assertEquals(List.of(), all.reasons());
+    assertTrue(all.records.get(0).extras().toString().contains("Xyz_M"), "kept with its record");
+    String filled = draft.replaceFirst("(\"Xyz_M\",\\s+\"entry\" : )\"\\?\"", "$1\"well.depth\"");
+    all = Gathered.mapped(HeaderMaps.parse("d", filled, CATALOGUE), "t.csv", text);
+    assertEquals(3.5, all.records.get(0).lo(CATALOGUE.index("well.depth")), 1e-9);
+  }
 }

@@ -313,4 +313,21 @@ class WorkbookTest {
       }
     }
   }
+
+  @Test
+  void wordsAloneBelowTheTableAreNoRecord() throws Exception {
+    Path path =
+        write(
+            "cards.xlsx",
+            book -> {
+              Worksheet sheet = book.newWorksheet("s");
+              row(sheet, 0, "record.id", "well.depth [ft]", "well.tag");
+              row(sheet, 1, "A 1 north", "", "");
+              row(sheet, 2, "B", "120", "x");
+              row(sheet, 3, "END OF FILE", "", "");
+            });
+    Gathered all = Gathered.of(new Sources(CATALOGUE, HeaderMap.NONE), inputs(path));
+    assertEquals(2, all.records.size());
+    assertEquals(List.of("4: only a remark stands in it"), all.reasons());
+  }
 }

@@ -1,6 +1,7 @@
 package org.wellcurb.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -209,5 +210,27 @@ final class FindingSentenceTest {
         "Début des travaux : 2019-07-08. Pour aller avec le reste, ce serait avant le"
             + " 2019-07-06 ; c'est 2 jours plus tard.",
         said(FindingKind.DISCREPANCY, strict(day("2019-07-08", "2019-07-06")), Language.FR));
+  }
+
+  @Test
+  void aCodeStandsBesideWhatItWasTakenFor() {
+    Deciding coli = word("sample.coliform", "P", "present", "absent");
+    assertEquals(
+        "Coliform bacteria: present (written: P). What is asked for: absent.",
+        said(FindingKind.DEFICIENCY, coli, Language.EN));
+    assertEquals(
+        "Coliform bacteria: present. What is asked for: absent.",
+        said(
+            FindingKind.DEFICIENCY,
+            word("sample.coliform", "Present", "present", "absent"),
+            Language.EN));
+    assertTrue(
+        said(FindingKind.DEFICIENCY, word("well.open_hole", "Y", "yes", "no"), Language.EN)
+            .endsWith(": yes. What is asked for: no."));
+  }
+
+  private static Deciding word(String entry, String written, String value, String limit) {
+    return new Deciding(
+        entry, written, Double.NaN, null, Double.NaN, Double.NaN, value, limit, false);
   }
 }

@@ -131,7 +131,8 @@ public final class Amounts {
       return record.state(i) == WellRecord.NOT_APPLICABLE ? words.say("read.na") : "";
     }
     return switch (entry.kind()) {
-      case TEXT, LIST -> record.written(i);
+      case TEXT -> record.meant(i);
+      case LIST -> record.written(i);
       case CHOICE -> choice(record, i);
       case YES_NO -> yesNo(record.interval(i));
       default -> range(record.interval(i), entry, record.unit(i));
