@@ -114,7 +114,7 @@ public final class Speech {
 
   /** A phrase of the bundle with its places filled; what fills them is text already. */
   public String phrase(String key, Object... fill) {
-    return new MessageFormat(phrases.getString(key), locale).format(fill);
+    return new MessageFormat(FrenchSpaces.in(locale, phrases.getString(key)), locale).format(fill);
   }
 
   /** A word of the bundle, or the word itself where the bundle has none. */
@@ -124,7 +124,7 @@ public final class Speech {
 
   /** A word of the bundle, or another where the bundle has none. */
   String word(String key, String otherwise) {
-    return phrases.containsKey(key) ? phrases.getString(key) : otherwise;
+    return phrases.containsKey(key) ? FrenchSpaces.in(locale, phrases.getString(key)) : otherwise;
   }
 
   /** An amount in this unit, or in the system asked for with this unit's beside it. */

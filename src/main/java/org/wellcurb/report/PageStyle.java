@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.wellcurb.formula.FrenchSpaces;
 import org.wellcurb.formula.Speech;
 import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.report.words.Language;
@@ -39,7 +40,11 @@ public record PageStyle(Language language, UnitsShown units, Map<String, String>
     }
     Map<String, String> texts = new HashMap<>();
     for (Pack pack : packs) {
-      pack.files().forEach(file -> texts.putAll(file.french()));
+      pack.files()
+          .forEach(
+              file ->
+                  file.french()
+                      .forEach((own, french) -> texts.put(own, FrenchSpaces.set(french))));
     }
     return new PageStyle(language, units, texts);
   }

@@ -79,7 +79,7 @@ final class FindingSentenceTest {
             + " it is 1 day earlier.",
         said(FindingKind.DISCREPANCY, day("2019-07-05", "2019-07-06"), Language.EN));
     assertEquals(
-        "Aspiration de la pompe : 242 ft. Pour aller avec le reste, ce serait 230 ft ou moins ;"
+        "Aspiration de la pompe\u00a0: 242 ft. Pour aller avec le reste, ce serait 230 ft ou moins\u00a0;"
             + " c'est 12 ft de plus.",
         said(FindingKind.DISCREPANCY, depth(242, 230, ""), Language.FR));
   }
@@ -106,7 +106,7 @@ final class FindingSentenceTest {
         "Voltage drop: 11.44 %. The limit is 5 %, so it is 6.44 percentage points too much.",
         said(FindingKind.DEFICIENCY, drop, Language.EN));
     assertEquals(
-        "Voltage drop : 11,44 %. La limite est 5 % ; c'est 6,44 points de pourcentage de trop.",
+        "Voltage drop\u00a0: 11,44 %. La limite est 5 %\u00a0; c'est 6,44 points de pourcentage de trop.",
         said(FindingKind.DEFICIENCY, drop, Language.FR));
   }
 
@@ -153,7 +153,7 @@ final class FindingSentenceTest {
         "Sample age: 91 days. The limit is 90 days, so it is 1 day too much.",
         said(FindingKind.DEFICIENCY, age, Language.EN));
     assertEquals(
-        "Sample age : 91 jours. La limite est 90 jours ; c'est 1 jour de trop.",
+        "Sample age\u00a0: 91 jours. La limite est 90 jours\u00a0; c'est 1 jour de trop.",
         said(FindingKind.DEFICIENCY, age, Language.FR));
   }
 
@@ -198,7 +198,7 @@ final class FindingSentenceTest {
         "Pump intake: 20 ft. It has to be more than 40 ft, and is 20 ft less.",
         said(FindingKind.DEFICIENCY, strict(depth(20, 40, "")), Language.EN));
     assertEquals(
-        "Aspiration de la pompe : 300 ft. Il faut moins de 280 ft ; c'est 20 ft de plus.",
+        "Aspiration de la pompe\u00a0: 300 ft. Il faut moins de 280 ft\u00a0; c'est 20 ft de plus.",
         said(FindingKind.DEFICIENCY, strict(depth(300, 280, "")), Language.FR));
     assertEquals(
         "Pump intake: 300 ft. To fit the rest it would be less than 280 ft; it is 20 ft more.",
@@ -207,8 +207,8 @@ final class FindingSentenceTest {
         "Construction started: 2019-07-05. It has to be after 2019-07-06, and is 1 day earlier.",
         said(FindingKind.DEFICIENCY, strict(day("2019-07-05", "2019-07-06")), Language.EN));
     assertEquals(
-        "Début des travaux : 2019-07-08. Pour aller avec le reste, ce serait avant le"
-            + " 2019-07-06 ; c'est 2 jours plus tard.",
+        "Début des travaux\u00a0: 2019-07-08. Pour aller avec le reste, ce serait avant le"
+            + " 2019-07-06\u00a0; c'est 2 jours plus tard.",
         said(FindingKind.DISCREPANCY, strict(day("2019-07-08", "2019-07-06")), Language.FR));
   }
 

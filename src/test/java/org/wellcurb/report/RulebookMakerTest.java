@@ -41,14 +41,14 @@ class RulebookMakerTest {
         .chapters()
         .forEach(group -> group.rules().forEach(rule -> rules.put(rule.id(), rule)));
     RulePrint ours = Objects.requireNonNull(rules.get("applies-well-depth"));
-    assertEquals("Profondeur finie : n'est pas dit sans objet", ours.title());
+    assertEquals("Profondeur finie\u00a0: n'est pas dit sans objet", ours.title());
     assertTrue(ours.remedy().startsWith("Écrire sa valeur"), ours.remedy());
     // A rule that a pack writes about the same is the pack's own.
     RulePrint own = Objects.requireNonNull(rules.get("casing-applies"));
     assertEquals("The form does not say n/a of the casing", own.title());
     RulePrint distance = Objects.requireNonNull(rules.get("surface-water-distance"));
     String given = distance.examples().toString();
-    assertTrue(given.contains("Usage du puits : domestique"), given);
+    assertTrue(given.contains("Usage du puits\u00a0: domestique"), given);
   }
 
   @Test

@@ -13,6 +13,7 @@ import java.util.PropertyResourceBundle;
 import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
+import org.wellcurb.formula.FrenchSpaces;
 
 /**
  * The words of pages in one language, from the bundles {@code words}, {@code labels}, {@code
@@ -148,7 +149,10 @@ public final class Words {
       PropertyResourceBundle bundle =
           new PropertyResourceBundle(new InputStreamReader(in, StandardCharsets.UTF_8));
       for (String key : bundle.keySet()) {
-        texts.put(key, bundle.getString(key));
+        String text = bundle.getString(key);
+        // Drawings break their own lines.
+        boolean isSet = language == Language.FR && !file.startsWith("drawings");
+        texts.put(key, isSet ? FrenchSpaces.set(text) : text);
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);

@@ -265,9 +265,9 @@ final class WordsTest {
   void whatAReaderSaysIsSaidInFrench() {
     assertEquals("a 9 cellules, l'en-tête en a 22", FR.said("has 9 cells, the header has 22"));
     assertEquals("CSV, virgule, UTF-8", FR.said("CSV, comma, UTF-8"));
-    assertEquals("Mis de côté en entier : est vide.", FR.said("Set aside whole: is empty."));
+    assertEquals("Mis de côté en entier\u00a0: est vide.", FR.said("Set aside whole: is empty."));
     assertEquals(
-        "Colonne x : l'unité furlong est inconnue.",
+        "Colonne x\u00a0: l'unité furlong est inconnue.",
         FR.said("Column x: the unit furlong is not known."));
     assertEquals(
         "Profondeur finie n'est pas écarté comme sans objet",
