@@ -231,10 +231,13 @@ final class ReportEnd {
     }
     Since.SinceTotals changes = new Since(earlier, before, merged.since).write(folder);
     List<String> packs = new ArrayList<>();
+    List<String> added = new ArrayList<>();
     for (Pack pack : plan.packs()) {
       StringBuilder hashes = new StringBuilder();
       pack.files().forEach(file -> hashes.append(file.sha256()));
-      if (!hashes.toString().equals(earlier.packs().get(pack.id()))) {
+      if (!earlier.packs().containsKey(pack.id())) {
+        added.add(pack.id());
+      } else if (!hashes.toString().equals(earlier.packs().get(pack.id()))) {
         packs.add(pack.id());
       }
     }
@@ -246,6 +249,7 @@ final class ReportEnd {
             !Version.text().equals(earlier.version()),
             before.hasMarks(),
             packs,
+            added,
             changes.counts,
             changes.contractors.lines(),
             changes.rules.lines(),

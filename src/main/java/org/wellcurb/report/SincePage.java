@@ -40,6 +40,9 @@ public record SincePage(
     for (String pack : view.packsChanged()) {
       why.add(words.say("since.why.pack", pack));
     }
+    for (String pack : view.packsAdded()) {
+      why.add(words.say("since.why.pack.added", pack));
+    }
     if (view.asOfChanged()) {
       why.add(words.say("since.why.asof", view.earlierAsOf(), view.asOf()));
     }

@@ -13,6 +13,7 @@ import java.util.Map;
  * @param versionChanged whether another version of the program wrote the earlier one
  * @param rulesMarked whether the earlier one keeps what each rule read
  * @param packsChanged ids of packs whose files are not the same in both
+ * @param packsAdded ids of packs that did not judge in the earlier one
  * @param counts findings by what became of them
  * @param contractors the same by licence, at most {@link Cap#CONTRACTORS_ON_PAGE}
  * @param rules the same by rule, at most as many
@@ -29,6 +30,7 @@ public record SinceView(
     boolean versionChanged,
     boolean rulesMarked,
     List<String> packsChanged,
+    List<String> packsAdded,
     SinceCounts counts,
     List<Group> contractors,
     List<Group> rules,
@@ -61,6 +63,7 @@ public record SinceView(
 
   public SinceView {
     packsChanged = List.copyOf(packsChanged);
+    packsAdded = List.copyOf(packsAdded);
     contractors = List.copyOf(contractors);
     rules = List.copyOf(rules);
     changes = List.copyOf(changes);

@@ -201,6 +201,7 @@ public final class Batches {
         true,
         false,
         List.of("fenwick-county"),
+        List.of("tarn-district"),
         counts,
         List.of(new SinceView.Group("D-1", "", counts), new SinceView.Group("", "", counts)),
         List.of(new SinceView.Group("Far enough", "", counts)),
