@@ -1,0 +1,67 @@
+package org.wellcurb.batch;
+
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.wellcurb.report.PageStyle;
+import org.wellcurb.report.words.Language;
+import org.wellcurb.report.words.UnitsShown;
+
+/** Limits of shipped packs in drawings: a rule with several ways to meet it shows all of them. */
+final class LimitsInDrawingsTest {
+  @TempDir Path dir;
+
+  private String sheet(String records, String pack, Language language) throws Exception {
+    Path out = dir.resolve("report");
+    Runs.run(
+        new ScreenRequest(
+            List.of(records),
+            List.of(pack),
+            out,
+            Runs.AS_OF,
+            SheetsFor.ALL,
+            100,
+            false,
+            100,
+            new PageStyle(language, UnitsShown.AS_WRITTEN),
+            1,
+            InputStream.nullInputStream()));
+    try (var sheets = Files.list(out.resolve("sheets"))) {
+      return Files.readString(sheets.findFirst().orElseThrow());
+    }
+  }
+
+  @Test
+  void aDistanceThatMeetsHasItsLimitToo() throws Exception {
+    String sheet = sheet("sample-records/tarn-heater.json", "tarn-district", Language.EN);
+    assertTrue(
+        sheet.contains(
+            "absorption field: 34.1 m, limit 30 m, or 20 m where Casing bottom is at least 12 m and"
+                + " Slope is not well below source"),
+        sheet);
+    assertTrue(sheet.contains("class=\"limit-if\""), sheet);
+  }
+
+  @Test
+  void theLesserOfTwoLimitsDoesNotStandAloneWhereBothFail() throws Exception {
+    Path records = dir.resolve("quebec.json");
+    Files.writeString(
+        records,
+        """
+        {"record": {"id": "Q-1", "units": "metric", "datum": "ground"},
+         "dates": {"completed": "2020-06-01"},
+         "well": {"use": "household", "casing_depth": 4, "casing_diameter": 160,
+                  "bore_diameter": 260, "depth": 40},
+         "grout": {"bottom": 3}, "setback": {"absorption_field": 12}}
+        """);
+    String sheet = sheet(records.toString(), "quebec", Language.FR);
+    assertTrue(sheet.contains("champ d&#39;épuration : 12 m, limite 30 m, ou 15 m si "), sheet);
+    assertFalse(sheet.contains("champ d&#39;épuration : 12 m, limite 15 m"), sheet);
+  }
+}
