@@ -60,6 +60,13 @@ final class GroupChanges {
     written.clear();
   }
 
+  /** Groups with a record that changes, by name, the last first; what names none stands at the end. */
+  List<GroupChange> byName() {
+    List<GroupChange> lines = lines();
+    lines.sort(Comparator.comparing(GroupChange::name).reversed());
+    return lines;
+  }
+
   /** Groups with a record that changes, most first. */
   List<GroupChange> lines() {
     List<GroupChange> lines = new ArrayList<>();

@@ -297,7 +297,11 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     for (Finding finding : findings) {
       Settlement settlement = plan.settled().of(finding);
       settled += settlement == null ? 0 : 1;
-      FindingsCsv.put(result.findings, finding, settlement);
+      if (plan.request().looks().settled() == null) {
+        FindingsCsv.put(result.findings, finding);
+      } else {
+        FindingsCsv.put(result.findings, finding, settlement);
+      }
     }
     FindingsGeoJson.put(result.features, record, packId, findings, settled, where);
   }

@@ -20,12 +20,12 @@ final class RehearseMerged implements Pipeline.Merge<RehearsePart>, Closeable {
   final FirstChanges shown = new FirstChanges();
   final GroupChanges contractors = new GroupChanges();
   final GroupChanges zones = new GroupChanges();
+  final GroupChanges years = new GroupChanges();
+  final RecordTurns turns = new RecordTurns();
   final long[] counts;
+  final long[] reach;
   long screened;
   long setAside;
-  long changed;
-  long newlyShort;
-  long noLongerShort;
   long changeLines;
   private final Stop stop;
   private final Progress progress;
@@ -41,6 +41,7 @@ final class RehearseMerged implements Pipeline.Merge<RehearsePart>, Closeable {
     this.stop = stop;
     this.progress = progress;
     counts = new long[pairs * RulePairs.OUTCOMES * RulePairs.OUTCOMES];
+    reach = new long[pairs];
     try {
       changes = start(Outputs.CHANGES_CSV, ChangesCsv.HEADER);
       features = start(Outputs.CHANGES_GEOJSON, FindingsGeoJson.START);
@@ -66,13 +67,15 @@ final class RehearseMerged implements Pipeline.Merge<RehearsePart>, Closeable {
         Objects.requireNonNull(result.part), result.reading, result.screened, result.setAside);
     screened += result.screened;
     setAside += result.setAside;
-    changed += result.changed;
-    newlyShort += result.newlyShort;
-    noLongerShort += result.noLongerShort;
+    turns.add(result.turns);
     changeLines += result.changeLines;
     for (int i = 0; i < counts.length; i++) {
       counts[i] += result.counts[i];
     }
+    for (int i = 0; i < reach.length; i++) {
+      reach[i] += result.reach[i];
+    }
+    years.add(result.years);
     contractors.add(result.contractors);
     zones.add(result.zones);
     shown.add(result.shown);
@@ -95,6 +98,28 @@ final class RehearseMerged implements Pipeline.Merge<RehearsePart>, Closeable {
   /** How many records had this pair of outcomes. */
   long count(int pair, int from, int to) {
     return counts[(pair * RulePairs.OUTCOMES + from) * RulePairs.OUTCOMES + to];
+  }
+
+  /** How many records the rule of a pair judges: all to which it applies. */
+  long judged(int pair, boolean isAfter) {
+    long judged = 0;
+    for (int from = 0; from < RulePairs.OUTCOMES; from++) {
+      for (int to = 0; to < RulePairs.OUTCOMES; to++) {
+        judged += RulePairs.isJudged(isAfter ? to : from) ? count(pair, from, to) : 0;
+      }
+    }
+    return judged;
+  }
+
+  /** How many records fare otherwise by the rule of a pair. */
+  long changed(int pair) {
+    long changed = 0;
+    for (int from = 0; from < RulePairs.OUTCOMES; from++) {
+      for (int to = 0; to < RulePairs.OUTCOMES; to++) {
+        changed += RulePairs.touches(from, to) ? count(pair, from, to) : 0;
+      }
+    }
+    return changed;
   }
 
   /** Writes what stands at the end of files, and closes them. */

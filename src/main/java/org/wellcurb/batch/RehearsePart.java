@@ -16,21 +16,25 @@ final class RehearsePart {
 
   final GroupChanges contractors = new GroupChanges();
   final GroupChanges zones = new GroupChanges();
+  final GroupChanges years = new GroupChanges();
 
-  /** Records by pair of rules, outcome before, outcome after; only those that differ. */
+  /** Records by pair of rules, outcome before, outcome after. */
   final long[] counts;
+
+  /** Records by pair of rules that are newly short and older than the pack tried. */
+  final long[] reach;
+
+  final RecordTurns turns = new RecordTurns();
 
   long screened;
   long setAside;
-  long changed;
-  long newlyShort;
-  long noLongerShort;
   long changeLines;
   @Nullable Part part;
   @Nullable ChunkTally reading;
 
   RehearsePart(int pairs) {
     counts = new long[pairs * RulePairs.OUTCOMES * RulePairs.OUTCOMES];
+    reach = new long[pairs];
   }
 
   void count(int pair, int from, int to) {
@@ -44,12 +48,12 @@ final class RehearsePart {
     shown.clear();
     contractors.clear();
     zones.clear();
+    years.clear();
+    turns.clear();
     Arrays.fill(counts, 0);
+    Arrays.fill(reach, 0);
     screened = 0;
     setAside = 0;
-    changed = 0;
-    newlyShort = 0;
-    noLongerShort = 0;
     changeLines = 0;
     part = null;
     reading = null;

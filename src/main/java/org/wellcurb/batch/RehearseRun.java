@@ -16,8 +16,10 @@ import org.wellcurb.report.Cap;
 import org.wellcurb.report.Outputs;
 import org.wellcurb.report.Pages;
 import org.wellcurb.report.RehearsalView;
+import org.wellcurb.report.RehearsalView.Difference;
 import org.wellcurb.report.RehearsalView.RuleChange;
 import org.wellcurb.report.RehearsalView.Turn;
+import org.wellcurb.report.RehearsalView.Turns;
 import org.wellcurb.report.RunFacts;
 import org.wellcurb.report.RunJson;
 import org.wellcurb.rulepack.Pack;
@@ -90,12 +92,12 @@ public final class RehearseRun {
           Files.newOutputStream(folder.resolve(Outputs.RUN_JSON)),
           facts(packs, merged, inputs, hashes));
       return new RehearseSummary(
+          packs,
           merged.screened + merged.setAside,
           merged.screened,
           merged.setAside,
-          merged.changed,
-          merged.newlyShort,
-          merged.noLongerShort);
+          differences(pairs, merged).size(),
+          merged.turns.counts());
     }
   }
 
@@ -105,7 +107,7 @@ public final class RehearseRun {
       Rule rule = pairs.rule(pair);
       for (int from = 0; from < RulePairs.OUTCOMES; from++) {
         for (int to = 0; to < RulePairs.OUTCOMES; to++) {
-          long records = merged.count(pair, from, to);
+          long records = from == to ? 0 : merged.count(pair, from, to);
           if (records > 0) {
             rules.add(
                 new RuleChange(
@@ -125,14 +127,32 @@ public final class RehearseRun {
         request.asOf(),
         merged.screened,
         merged.setAside,
-        merged.changed,
-        merged.newlyShort,
-        merged.noLongerShort,
+        merged.turns.counts(),
+        differences(pairs, merged),
         rules,
+        first(merged.years.byName()),
         first(merged.zones.lines()),
         first(merged.contractors.lines()),
         merged.shown.all(),
         merged.changeLines);
+  }
+
+  private static List<Difference> differences(RulePairs pairs, RehearseMerged merged) {
+    List<Difference> all = new ArrayList<>();
+    for (int pair = 0; pair < pairs.size(); pair++) {
+      if (!pairs.difference(pair).isNone()) {
+        all.add(
+            new Difference(
+                pairs.ruleBefore(pair),
+                pairs.ruleAfter(pair),
+                pairs.difference(pair),
+                merged.judged(pair, false),
+                merged.judged(pair, true),
+                merged.changed(pair),
+                merged.reach[pair]));
+      }
+    }
+    return all;
   }
 
   private static <T> List<T> first(List<T> all) {
@@ -154,9 +174,14 @@ public final class RehearseRun {
     counts.put("screened", merged.screened);
     counts.put("setAside", merged.setAside);
     counts.put("filesSetAside", merged.inputs.filesSetAside());
-    counts.put("recordsChanged", merged.changed);
-    counts.put("recordsNewlyShort", merged.newlyShort);
-    counts.put("recordsNoLongerShort", merged.noLongerShort);
+    Turns turns = merged.turns.counts();
+    counts.put("recordsChanged", turns.changed());
+    counts.put("recordsNewlyShort", turns.newlyShort());
+    counts.put("recordsNewlyShortCleanBefore", turns.firstShort());
+    counts.put("recordsNewlyShortOlderThanTheEdition", turns.older());
+    counts.put("recordsNoLongerShort", turns.noLongerShort());
+    counts.put("recordsNewlyUnknown", turns.newlyUnknown());
+    counts.put("recordsNoLongerUnknown", turns.noLongerUnknown());
     counts.put("outcomesChanged", merged.changeLines);
     Cuts cuts = new Cuts();
     cuts.note(Cap.CHANGES_ON_PAGE, merged.changeLines);

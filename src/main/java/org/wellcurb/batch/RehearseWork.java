@@ -8,6 +8,7 @@ import org.wellcurb.intake.ChunkReader;
 import org.wellcurb.intake.RawRow;
 import org.wellcurb.intake.RecordSink;
 import org.wellcurb.intake.SetAside;
+import org.wellcurb.judgement.Deciding;
 import org.wellcurb.judgement.Outcome;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.WellRecord;
@@ -15,7 +16,6 @@ import org.wellcurb.report.ChangesCsv;
 import org.wellcurb.report.ChangesGeoJson;
 import org.wellcurb.report.Place;
 import org.wellcurb.report.RehearsalView.RecordChange;
-import org.wellcurb.report.RehearsalView.Turn;
 import org.wellcurb.report.SetAsideCsv;
 import org.wellcurb.report.Whose;
 import org.wellcurb.rulepack.Pack;
@@ -25,6 +25,8 @@ import org.wellcurb.screening.Screener;
 /** Judges the records of parts by two packs, on one thread. */
 final class RehearseWork implements Pipeline.Work<Part, RehearsePart>, RecordSink {
   private static final int FALLS_SHORT = Outcome.FALLS_SHORT.ordinal();
+  private static final int CANNOT_TELL = Outcome.CANNOT_TELL.ordinal();
+  private static final int COMPLETED = Catalogue.standard().index("dates.completed");
 
   private final RulePairs pairs;
   private final Stop stop;
@@ -34,6 +36,11 @@ final class RehearseWork implements Pipeline.Work<Part, RehearsePart>, RecordSin
   private final ChunkReader reader = new ChunkReader(Catalogue.standard());
   private final List<String> worse = new ArrayList<>();
   private final List<String> better = new ArrayList<>();
+  private final RecordTurns.One turn = new RecordTurns.One();
+
+  /** The day of the edition tried: a well completed before it is older than its text. */
+  private final double edition;
+
   private RehearsePart result = new RehearsePart(0);
 
   RehearseWork(
@@ -48,6 +55,7 @@ final class RehearseWork implements Pipeline.Work<Part, RehearsePart>, RecordSin
     this.before = new Screener(packBefore, asOf);
     this.after = new Screener(packAfter, asOf);
     this.positionAccuracy = positionAccuracy;
+    edition = packAfter.edition().toEpochDay();
   }
 
   @Override
@@ -71,44 +79,72 @@ final class RehearseWork implements Pipeline.Work<Part, RehearsePart>, RecordSin
     byte[] is = after.outcomes(record);
     worse.clear();
     better.clear();
-    boolean changed = false;
+    turn.clear();
+    turn.isOlder = record.hi(COMPLETED) < edition;
     for (int pair = 0; pair < pairs.size(); pair++) {
       int from = pairs.before(pair, was);
       int to = pairs.after(pair, is);
-      if (from != to) {
-        result.count(pair, from, to);
-        if (RulePairs.touches(from, to)) {
-          changed = true;
-          change(record, pairs.rule(pair), from, to);
-        }
+      turn.wasShort |= from == FALLS_SHORT;
+      turn.isShort |= to == FALLS_SHORT;
+      result.count(pair, from, to);
+      if (RulePairs.touches(from, to)) {
+        turn.changes = true;
+        change(record, pair, from, to);
       }
     }
     result.screened++;
-    result.changed += changed ? 1 : 0;
-    result.newlyShort += worse.isEmpty() ? 0 : 1;
-    result.noLongerShort += better.isEmpty() ? 0 : 1;
+    result.turns.add(turn);
+    boolean changed = turn.changes;
     group(result.contractors, Whose.driller(record), changed);
     group(result.zones, Whose.written(record, "site.zone"), changed);
+    group(result.years, year(record), changed);
     if (changed) {
       @Nullable Place place = Place.of(record, positionAccuracy);
       ChangesGeoJson.put(result.features, record, worse, better, place);
     }
   }
 
-  private void change(WellRecord record, Rule rule, int from, int to) {
+  private void change(WellRecord record, int pair, int from, int to) {
+    Rule rule = pairs.rule(pair);
     if (to == FALLS_SHORT) {
       worse.add(rule.id());
+      turn.becomesShort = true;
+      result.reach[pair] += turn.isOlder ? 1 : 0;
     } else if (from == FALLS_SHORT) {
       better.add(rule.id());
+      turn.endsShort = true;
     }
-    @Nullable Outcome was = RulePairs.outcome(from);
-    @Nullable Outcome is = RulePairs.outcome(to);
-    ChangesCsv.put(result.changes, record, rule, was, is);
+    turn.becomesUnknown |= to == CANNOT_TELL;
+    turn.endsUnknown |= from == CANNOT_TELL;
+    RecordChange change =
+        new RecordChange(
+            record.id(),
+            record.file(),
+            record.row(),
+            Whose.written(record, "dates.completed"),
+            rule,
+            RulePairs.outcome(from),
+            RulePairs.outcome(to),
+            deciding(before, pairs.placeBefore(pair)),
+            deciding(after, pairs.placeAfter(pair)));
+    ChangesCsv.put(result.changes, change);
     result.changeLines++;
-    if (result.shown.hasRoom(Turn.of(was, is))) {
-      result.shown.add(
-          new RecordChange(record.id(), record.file(), record.row(), rule.title(), was, is));
+    result.shown.add(change);
+  }
+
+  private static @Nullable Deciding deciding(Screener screener, int place) {
+    return place < 0 ? null : screener.deciding(place);
+  }
+
+  /** The year of completion; empty where it is not known. */
+  private static String year(WellRecord record) {
+    double first = record.lo(COMPLETED);
+    double last = record.hi(COMPLETED);
+    if (!record.isGiven(COMPLETED) || Double.isInfinite(first) || Double.isInfinite(last)) {
+      return "";
     }
+    int year = LocalDate.ofEpochDay((long) first).getYear();
+    return year == LocalDate.ofEpochDay((long) last).getYear() ? String.valueOf(year) : "";
   }
 
   private void group(GroupChanges groups, String name, boolean changed) {

@@ -35,10 +35,13 @@ final class ReportFiles implements Closeable {
   /** The findings that wait for the notices; no output, gone before the folder is whole. */
   static final String NOTICE_LOG = ".notices";
 
-  ReportFiles(Path folder, boolean withOutcomes, boolean withNotices) throws IOException {
+  ReportFiles(Path folder, boolean withOutcomes, boolean withNotices, boolean withSettled)
+      throws IOException {
     this.folder = folder;
     try {
-      findings = start(Outputs.FINDINGS_CSV, FindingsCsv.HEADER);
+      findings = start(
+              Outputs.FINDINGS_CSV,
+              withSettled ? FindingsCsv.SETTLED_HEADER : FindingsCsv.HEADER);
       records = start(Outputs.RECORDS_CSV, RecordsCsv.HEADER);
       outcomes = withOutcomes ? start(Outputs.OUTCOMES_CSV, OutcomesCsv.HEADER) : null;
       features = start(Outputs.FINDINGS_GEOJSON, FindingsGeoJson.START);

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.wellcurb.judgement.Outcome;
 import org.wellcurb.rulepack.Pack;
 import org.wellcurb.rulepack.Rule;
+import org.wellcurb.rulepack.RuleDifference;
 
 /**
  * The rules of two packs side by side, by id: those of the pack tried in its order, then those that
@@ -23,8 +24,13 @@ final class RulePairs {
   private final int[] before;
   private final int[] after;
   private final List<Rule> rules = new ArrayList<>();
+  private final List<RuleDifference> differences = new ArrayList<>();
+  private final Pack packBefore;
+  private final Pack packAfter;
 
   RulePairs(Pack packBefore, Pack packAfter) {
+    this.packBefore = packBefore;
+    this.packAfter = packAfter;
     Map<String, Integer> places = new HashMap<>();
     for (int i = 0; i < packBefore.rules().size(); i++) {
       places.put(packBefore.rules().get(i).id(), i);
@@ -45,6 +51,35 @@ final class RulePairs {
     }
     before = pairs.stream().mapToInt(pair -> pair[0]).toArray();
     after = pairs.stream().mapToInt(pair -> pair[1]).toArray();
+    for (int pair = 0; pair < rules.size(); pair++) {
+      differences.add(
+          RuleDifference.of(packBefore, ruleBefore(pair), packAfter, ruleAfter(pair)));
+    }
+  }
+
+  /** In what the two rules of this pair differ. */
+  RuleDifference difference(int pair) {
+    return differences.get(pair);
+  }
+
+  /** The rule of the pack in use; null where it has none. */
+  @Nullable Rule ruleBefore(int pair) {
+    return before[pair] < 0 ? null : packBefore.rules().get(before[pair]);
+  }
+
+  /** The rule of the pack tried; null where it has none. */
+  @Nullable Rule ruleAfter(int pair) {
+    return after[pair] < 0 ? null : packAfter.rules().get(after[pair]);
+  }
+
+  /** The place of the rule in the pack in use; negative where it has none. */
+  int placeBefore(int pair) {
+    return before[pair];
+  }
+
+  /** The place of the rule in the pack tried; negative where it has none. */
+  int placeAfter(int pair) {
+    return after[pair];
   }
 
   int size() {
@@ -77,6 +112,11 @@ final class RulePairs {
    */
   static boolean touches(int from, int to) {
     return from != to && (isOpen(from) || isOpen(to));
+  }
+
+  /** Whether a rule with this outcome applied. */
+  static boolean isJudged(int outcome) {
+    return outcome != NO_RULE && outcome != Outcome.NOT_APPLICABLE.ordinal();
   }
 
   private static boolean isOpen(int outcome) {

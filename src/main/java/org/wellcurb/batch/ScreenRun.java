@@ -126,7 +126,11 @@ public final class ScreenRun {
       throws IOException, RunFailure, InterruptedException {
     Path folder = fresh.path();
     List<PartWork> works = new ArrayList<>();
-    ReportFiles files = new ReportFiles(folder, request.outcomes(), request.notices().wanted());
+    ReportFiles files = new ReportFiles(
+            folder,
+            request.outcomes(),
+            request.notices().wanted(),
+            request.looks().settled() != null);
     try (Merged merged =
             new Merged(
                 files,

@@ -107,7 +107,7 @@ final class RehearseCommand implements Callable<Integer> {
       summary = new RehearseRun(request, line, stop).run();
     }
     if (!quiet) {
-      SummaryText.lines(summary, out).forEach(spec.commandLine().getOut()::println);
+      SummaryText.lines(summary, before, after, out).forEach(spec.commandLine().getOut()::println);
     }
     return ExitCode.DONE;
   }

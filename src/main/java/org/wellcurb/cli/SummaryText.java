@@ -9,9 +9,11 @@ import org.wellcurb.batch.ScreenSummary;
 import org.wellcurb.report.Cut;
 import org.wellcurb.report.FollowUp;
 import org.wellcurb.report.Outputs;
+import org.wellcurb.report.RehearsalView.Turns;
 import org.wellcurb.report.Refused;
 import org.wellcurb.report.SinceCounts;
 import org.wellcurb.rulepack.FindingKind;
+import org.wellcurb.rulepack.Pack;
 
 /** What a run says at its end. */
 final class SummaryText {
@@ -69,21 +71,56 @@ final class SummaryText {
     return lines;
   }
 
-  static List<String> lines(RehearseSummary summary, Path out) {
-    return List.of(
+  /**
+   * What a rehearsal says at its end.
+   *
+   * @param before what the command line calls the pack in use
+   * @param after what it calls the pack tried
+   */
+  static List<String> lines(RehearseSummary summary, String before, String after, Path out) {
+    Turns turns = summary.turns();
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        "in use: " + pack(before, summary.packs().get(0)));
+    lines.add("tried: " + pack(after, summary.packs().get(1)));
+    lines.add(
+        summary.differences() == 0
+            ? "no rule differs between the two packs"
+            : many(summary.differences(), "rule") + (summary.differences() == 1 ? " differs" : " differ"));
+    lines.add(
         many(summary.rowsRead(), "row")
             + " read: "
             + summary.screened()
             + " judged by both packs, "
             + summary.setAside()
-            + " set aside",
-        many(summary.changed(), "record")
-            + (summary.changed() == 1 ? " changes: " : " change: ")
-            + summary.newlyShort()
-            + " newly short, "
-            + summary.noLongerShort()
-            + " no longer short",
-        "report: " + out.resolve(Outputs.INDEX));
+            + " set aside");
+    lines.add(
+        many(turns.changed(), "record")
+            + (turns.changed() == 1 ? " changes: " : " change: ")
+            + turns.newlyShort()
+            + " newly short ("
+            + turns.firstShort()
+            + " of them clean before), "
+            + turns.noLongerShort()
+            + " no longer short, "
+            + turns.newlyUnknown()
+            + " that can no longer be told, "
+            + turns.noLongerUnknown()
+            + " that can be told now");
+    lines.add("report: " + out.resolve(Outputs.INDEX));
+    return lines;
+  }
+
+  private static String pack(String called, Pack pack) {
+    String hash = pack.files().get(pack.files().size() - 1).sha256();
+    return called
+        + " ("
+        + pack.id()
+        + ", edition of "
+        + pack.edition()
+        + ", SHA-256 "
+        + hash.substring(0, Math.min(12, hash.length()))
+        + "...)";
   }
 
   private static List<String> followUp(FollowUp told) {

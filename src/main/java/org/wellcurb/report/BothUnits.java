@@ -36,16 +36,26 @@ final class BothUnits {
    *     limit is not in
    */
   BothUnits(Words words, UnitsShown shown) {
+    this(
+        words,
+        switch (shown) {
+          case US -> List.of(UnitSystem.US);
+          case METRIC -> List.of(UnitSystem.METRIC);
+          case AS_WRITTEN -> List.of(UnitSystem.METRIC, UnitSystem.US);
+        });
+  }
+
+  private BothUnits(Words words, List<UnitSystem> systems) {
     this.words = words;
     written = speech(UnitSystem.NEUTRAL);
     us = speech(UnitSystem.US);
     metric = speech(UnitSystem.METRIC);
-    beside =
-        switch (shown) {
-          case US -> List.of(us);
-          case METRIC -> List.of(metric);
-          case AS_WRITTEN -> List.of(metric, us);
-        };
+    beside = systems.stream().map(system -> system == UnitSystem.US ? us : metric).toList();
+  }
+
+  /** Each limit as it is written, with nothing beside it. */
+  static BothUnits asWritten(Words words) {
+    return new BothUnits(words, List.of());
   }
 
   private Speech speech(UnitSystem system) {

@@ -2,9 +2,14 @@ package org.wellcurb.report;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.wellcurb.judgement.Deciding;
 import org.wellcurb.judgement.Outcome;
 import org.wellcurb.rulepack.Pack;
+import org.wellcurb.rulepack.Rule;
+import org.wellcurb.rulepack.RuleDifference;
+import org.wellcurb.screening.Finding;
 
 /**
  * The same records under two packs: which outcomes change.
@@ -14,11 +19,13 @@ import org.wellcurb.rulepack.Pack;
  * @param asOf as-of date
  * @param records records screened under both
  * @param setAside rows that could not be read as records
- * @param changedRecords records with an outcome that changes
- * @param newlyShort records with a rule that falls short only under the pack after
- * @param noLongerShort records with a rule that falls short only under the pack before
+ * @param turns what the pack after does to records
+ * @param differences rules that differ, in the order of {@code rules}, whether or not they touch a
+ *     record
  * @param rules changes by rule, as {@link Turn} orders them and then in the order of the pack
  *     after, then rules only the pack before has
+ * @param years years of completion with a record that changes, the last first, at most as many as
+ *     zones
  * @param zones zones with a record that changes, most first, at most {@link
  *     Cap#CONTRACTORS_ON_PAGE}
  * @param contractors drillers' licences with one, most first, at most as many
@@ -32,20 +39,70 @@ public record RehearsalView(
     LocalDate asOf,
     long records,
     long setAside,
-    long changedRecords,
-    long newlyShort,
-    long noLongerShort,
+    Turns turns,
+    List<Difference> differences,
     List<RuleChange> rules,
+    List<GroupChange> years,
     List<GroupChange> zones,
     List<GroupChange> contractors,
     List<RecordChange> changes,
     long totalChanges) {
 
   public RehearsalView {
+    differences = List.copyOf(differences);
     rules = List.copyOf(rules);
+    years = List.copyOf(years);
     zones = List.copyOf(zones);
     contractors = List.copyOf(contractors);
     changes = List.copyOf(changes);
+  }
+
+  /**
+   * Records by what the pack tried does to them; a record may count in several.
+   *
+   * @param changed records with an outcome that changes
+   * @param newlyShort those with a rule that falls short only under the pack after
+   * @param firstShort those of them that fell short of no rule before
+   * @param older those of the newly short that were completed before the edition of the pack after
+   * @param noLongerShort those with a rule that falls short only under the pack before
+   * @param noneShort those of them that fall short of no rule now
+   * @param newlyUnknown those with a rule that can be told only under the pack before
+   * @param noLongerUnknown those with one that can be told only under the pack after
+   */
+  public record Turns(
+      long changed,
+      long newlyShort,
+      long firstShort,
+      long older,
+      long noLongerShort,
+      long noneShort,
+      long newlyUnknown,
+      long noLongerUnknown) {}
+
+  /**
+   * A rule that differs between the packs.
+   *
+   * @param before the rule of the pack before; null where it has none
+   * @param after the rule of the pack after; null where it has none
+   * @param what in what they differ
+   * @param judgedBefore records to which the rule of the pack before applies
+   * @param judgedAfter records to which that of the pack after does
+   * @param changed records whose outcome changes
+   * @param older records newly short that were completed before the edition of the pack after
+   */
+  public record Difference(
+      @Nullable Rule before,
+      @Nullable Rule after,
+      RuleDifference what,
+      long judgedBefore,
+      long judgedAfter,
+      long changed,
+      long older) {
+
+    /** The rule as the pack after has it where it has it. */
+    public Rule rule() {
+      return after != null ? after : Objects.requireNonNull(before);
+    }
   }
 
   /** What a change is to whoever answers for the record, the weightiest first. */
@@ -80,17 +137,29 @@ public record RehearsalView(
    * @param recordId number of the record
    * @param file input
    * @param row row in it
-   * @param title what the rule asks
+   * @param completed the day of completion, as written; may be empty
+   * @param rule the rule, as the pack after has it where it has it
    * @param from outcome before; null where there is no such rule
    * @param to outcome after; null where there is no such rule
+   * @param was what decided before; null where there is no such rule, or nothing was compared
+   * @param is what decided after; null likewise
    */
   public record RecordChange(
       String recordId,
       String file,
       long row,
-      String title,
+      String completed,
+      Rule rule,
       @Nullable Outcome from,
-      @Nullable Outcome to) {}
+      @Nullable Outcome to,
+      @Nullable Deciding was,
+      @Nullable Deciding is) {
+
+    /** What was compared: by the pack after, or by that before where it alone compares. */
+    Deciding compared() {
+      return is != null ? is : was != null ? was : Finding.NOTHING;
+    }
+  }
 
   /**
    * Records of one zone or contractor.

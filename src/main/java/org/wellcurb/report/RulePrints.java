@@ -125,20 +125,7 @@ final class RulePrints {
 
   /** Which day decides, in words. */
   String day(JudgedBy by) {
-    if (by instanceof JudgedBy.Entry entry) {
-      return words.entry(entry.entry().key());
-    }
-    if (by instanceof JudgedBy.LaterOf several) {
-      return words.say("day.later", days(several.days()));
-    }
-    if (by instanceof JudgedBy.LessStrictOf several) {
-      return words.say("day.milder", days(several.days()));
-    }
-    return words.say("day.asof");
-  }
-
-  private String days(List<JudgedBy> days) {
-    return String.join(", ", days.stream().map(this::day).toList());
+    return texts.day(by);
   }
 
   private ExamplePrint example(Example example) {

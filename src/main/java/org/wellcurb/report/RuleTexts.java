@@ -6,8 +6,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Formula;
 import org.wellcurb.judgement.DatedText;
+import org.wellcurb.judgement.JudgedBy;
 import org.wellcurb.report.words.Words;
-import org.wellcurb.rulepack.Pack;
 import org.wellcurb.rulepack.Rule;
 
 /** The texts of a rule, each with its days, as pages print them. */
@@ -20,18 +20,13 @@ final class RuleTexts {
     units = new BothUnits(words);
   }
 
-  /** All that a pack's rule of this id asks, in one line; empty where it has no such rule. */
-  String of(Pack pack, String id) {
-    for (Rule rule : pack.rules()) {
-      if (rule.id().equals(id)) {
-        return of(rule);
-      }
-    }
-    return "";
-  }
-
   /** All that a rule asks, in one line. */
   String of(Rule rule) {
+    return String.join("; ", lines(rule));
+  }
+
+  /** What a rule asks, a line for each of its texts, with its days and where it applies. */
+  List<String> lines(Rule rule) {
     List<String> texts = new ArrayList<>();
     for (DatedText text : rule.program().texts()) {
       @Nullable Formula require = text.require();
@@ -44,7 +39,25 @@ final class RuleTexts {
       when(text.when(), line);
       texts.add(line.toString());
     }
-    return String.join("; ", texts);
+    return texts;
+  }
+
+  /** Which day decides, in words. */
+  String day(JudgedBy by) {
+    if (by instanceof JudgedBy.Entry entry) {
+      return words.entry(entry.entry().key());
+    }
+    if (by instanceof JudgedBy.LaterOf several) {
+      return words.say("day.later", all(several.days()));
+    }
+    if (by instanceof JudgedBy.LessStrictOf several) {
+      return words.say("day.milder", all(several.days()));
+    }
+    return words.say("day.asof");
+  }
+
+  private String all(List<JudgedBy> days) {
+    return String.join(", ", days.stream().map(this::day).toList());
   }
 
   private void when(@Nullable Formula when, StringBuilder line) {

@@ -8,11 +8,20 @@ import org.junit.jupiter.api.Test;
 import org.wellcurb.judgement.Outcome;
 import org.wellcurb.report.Cap;
 import org.wellcurb.report.RehearsalView.RecordChange;
+import org.wellcurb.rulepack.PackException;
+import org.wellcurb.rulepack.PackLoader;
+import org.wellcurb.rulepack.Rule;
 
 /** What newly falls short comes before all else, however late in the input it stands. */
 class FirstChangesTest {
-  private static RecordChange change(long row, @Nullable Outcome from, @Nullable Outcome to) {
-    return new RecordChange("R" + row, "wells.csv", row, "t", from, to);
+  private final Rule rule;
+
+  FirstChangesTest() throws PackException {
+    rule = PackLoader.load("federal-drinking-water").rules().get(0);
+  }
+
+  private RecordChange change(long row, @Nullable Outcome from, @Nullable Outcome to) {
+    return new RecordChange("R" + row, "wells.csv", row, "", rule, from, to, null, null);
   }
 
   @Test

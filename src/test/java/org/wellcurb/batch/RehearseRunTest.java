@@ -19,6 +19,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.wellcurb.report.PageStyle;
+import org.wellcurb.report.RehearsalView.Turns;
 
 /** The same records under two packs that differ in one limit, one new rule and one old rule. */
 class RehearseRunTest {
@@ -95,16 +96,25 @@ class RehearseRunTest {
     assertEquals(5, summary.screened());
     assertEquals(1, summary.setAside());
     // A: 60 ft from the tank; E: 20 ft from the privy.
-    assertEquals(2, summary.newlyShort());
+    Turns turns = summary.turns();
+    assertEquals(2, turns.newlyShort());
+    // C is short of the tank both ways; A and E were clean.
+    assertEquals(2, turns.firstShort());
     // D: 1 ft from the building, which the new pack does not ask about.
-    assertEquals(1, summary.noLongerShort());
-    assertEquals(3, summary.changed());
+    assertEquals(1, turns.noLongerShort());
+    assertEquals(1, turns.noneShort());
+    assertEquals(3, turns.changed());
+    assertEquals(3, summary.differences());
     assertEquals(
         """
-        record_id,file,row,rule,kind,title,in_use,tried
-        A,wells.csv,2,tank,deficiency,Far enough: tank,meets,falls short
-        D,wells.csv,5,building,deficiency,Far enough: building,falls short,no such rule
-        E,wells.csv,6,privy,deficiency,Far enough: privy,no such rule,falls short
+        record_id,file,row,completed,rule,kind,title,entry,written,value,unit,in_use,\
+        in_use_limit,tried,tried_limit
+        A,wells.csv,2,,tank,deficiency,Far enough: tank,setback.septic_tank,60,60,ft,meets,50,\
+        falls short,75
+        D,wells.csv,5,,building,deficiency,Far enough: building,setback.building,1,1,ft,\
+        falls short,10,no such rule,
+        E,wells.csv,6,,privy,deficiency,Far enough: privy,setback.privy,20,20,ft,no such rule,,\
+        falls short,50
         """,
         Files.readString(dir.resolve("out/changes.csv")));
   }
@@ -124,9 +134,65 @@ class RehearseRunTest {
     run("old", "new", 1, "out");
     String page = Files.readString(dir.resolve("out/index.html")).replaceAll("<[^>]*>", " ");
     String text = page.replaceAll("\\s+", " ");
-    assertTrue(text.contains("In use: Distance to septic tank is at least 50 ft."), text);
-    assertTrue(text.contains("Tried: Distance to septic tank is at least 75 ft."), text);
-    assertTrue(text.contains("Tried: Distance to privy is at least 50 ft."), text);
+    assertTrue(text.contains("Text Distance to septic tank is at least 50 ft"), text);
+    assertTrue(text.contains("50 ft Distance to septic tank is at least 75 ft"), text);
+    assertTrue(text.contains("nothing Distance to privy is at least 50 ft"), text);
+    assertTrue(text.contains("It judges 5 records here; of these, changed: 1."), text);
+    assertTrue(
+        Files.readString(dir.resolve("out/index.html"))
+            .contains("Distance to septic tank is at least <mark>75</mark> ft"),
+        "what is not the same is marked");
+  }
+
+  /** A limit that nobody here comes near is changed all the same. */
+  @Test
+  void aRuleThatTouchesNobodyIsListed() throws Exception {
+    pack("milder", rule("tank", "setback.septic_tank", "30 ft"), rule("building", "setback.building", "9 ft"));
+    RehearseSummary summary = run("old", "milder", 1, "out");
+    assertEquals(2, summary.differences());
+    assertEquals(1, summary.turns().noLongerShort());
+    String page = Files.readString(dir.resolve("out/index.html"));
+    String text = page.replaceAll("<[^>]*>", " ").replaceAll("\\s+", " ");
+    assertTrue(text.contains("(building) It judges 5 records here; of these, changed: 0."), text);
+    assertTrue(page.contains("Distance to building is at least <mark>9</mark> ft"), page);
+  }
+
+  @Test
+  void whatCanNoLongerBeToldIsCounted() throws Exception {
+    pack("old-form", rule("building", "setback.building", "10 ft"));
+    pack("new-form", rule("tank", "setback.septic_tank", "50 ft"), rule("building", "setback.building", "10 ft"));
+    // D has no distance to a tank: the new rule cannot be told of it.
+    RehearseSummary summary = run("old-form", "new-form", 1, "out");
+    assertEquals(1, summary.turns().newlyUnknown());
+    assertEquals(0, summary.turns().noLongerUnknown());
+    RehearseSummary back = run("new-form", "old-form", 1, "out");
+    assertEquals(0, back.turns().newlyUnknown());
+    assertEquals(1, back.turns().noLongerUnknown());
+  }
+
+  @Test
+  void yearsOfCompletionSayHowFarItReachesBack() throws Exception {
+    Files.writeString(
+        dir.resolve("wells.csv"),
+        """
+        record.id,dates.completed,setback.septic_tank [ft]
+        A,1990-05-01,60
+        B,2023-12-31,60
+        C,2024-01-01,60
+        D,1990,60
+        E,,60
+        F,1990,80
+        """);
+    pack("tank-only", rule("tank", "setback.septic_tank", "50 ft"));
+    pack("tank-more", rule("tank", "setback.septic_tank", "75 ft"));
+    RehearseSummary summary = run("tank-only", "tank-more", 1, "out");
+    assertEquals(5, summary.turns().newlyShort());
+    // Not C, of the day of the edition, nor E, of which nobody knows.
+    assertEquals(3, summary.turns().older());
+    String page = Files.readString(dir.resolve("out/index.html")).replaceAll("<[^>]*>", " ");
+    String text = page.replaceAll("\\s+", " ");
+    assertTrue(text.contains("3 wells that are newly short were completed before 2024-01-01"), text);
+    assertTrue(text.contains("2024 1 1 1 0 2023 1 1 1 0 1990 3 2 2 0 not given 1 1 1 0"), text);
   }
 
   @Test
@@ -143,7 +209,11 @@ class RehearseRunTest {
   @Test
   void onePackAgainstItselfChangesNothing() throws Exception {
     RehearseSummary summary = run("new", "new", 1, "out");
-    assertEquals(0, summary.changed());
+    assertEquals(0, summary.turns().changed());
+    assertEquals(0, summary.differences());
+    String page = Files.readString(dir.resolve("out/index.html"));
+    assertTrue(page.contains("the same byte for byte"), page);
+    assertTrue(page.contains("No rule differs between the two packs"), page);
     assertEquals(1, Files.readAllLines(dir.resolve("out/changes.csv")).size());
     assertTrue(Files.readString(dir.resolve("out/index.html")).contains("No outcome changes."));
   }
@@ -181,6 +251,6 @@ class RehearseRunTest {
   void aSecondRunReplacesTheFirst() throws Exception {
     run("old", "new", 1, "out");
     run("new", "old", 1, "out");
-    assertTrue(Files.readString(dir.resolve("out/changes.csv")).contains("falls short,meets"));
+    assertTrue(Files.readString(dir.resolve("out/changes.csv")).contains("falls short,75,meets,50"));
   }
 }

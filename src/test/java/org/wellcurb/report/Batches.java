@@ -4,8 +4,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.wellcurb.judgement.Outcome;
 import org.wellcurb.rulepack.Pack;
+import org.wellcurb.rulepack.Rule;
+import org.wellcurb.rulepack.RuleDifference;
 import org.wellcurb.screening.RecordResult;
 import org.wellcurb.screening.RuleResult;
 import org.wellcurb.screening.Tally;
@@ -213,15 +216,23 @@ public final class Batches {
   /** Two packs on the same records. */
   public static RehearsalView rehearsal() {
     Pack pack = Results.of(Forms.full()).pack();
+    Rule rule = pack.rules().get(0);
     return new RehearsalView(
         pack,
         pack,
         LocalDate.of(2026, 1, 1),
         40,
         1,
-        3,
-        2,
-        1,
+        new RehearsalView.Turns(3, 2, 1, 1, 1, 0, 1, 0),
+        List.of(
+            new RehearsalView.Difference(
+                null,
+                rule,
+                new RuleDifference(Set.of(RuleDifference.What.RULE), List.of(), List.of()),
+                0,
+                40,
+                2,
+                1)),
         List.of(
             new RehearsalView.RuleChange(
                 "septic-tank-distance",
@@ -230,6 +241,7 @@ public final class Batches {
                 Outcome.FALLS_SHORT,
                 2),
             new RehearsalView.RuleChange("new-rule", "A new rule", null, Outcome.CANNOT_TELL, 1)),
+        List.of(new RehearsalView.GroupChange("2019", 30, 3, 2, 1)),
         List.of(new RehearsalView.GroupChange("hill", 30, 3, 2, 1)),
         List.of(new RehearsalView.GroupChange("", 40, 3, 2, 1)),
         List.of(
@@ -237,9 +249,12 @@ public final class Batches {
                 "FW-1",
                 "forms.csv",
                 2,
-                "Well is far enough from the septic tank",
+                "2019-05-01",
+                rule,
                 Outcome.MEETS,
-                Outcome.FALLS_SHORT)),
+                Outcome.FALLS_SHORT,
+                null,
+                null)),
         3);
   }
 }

@@ -15,7 +15,7 @@ class FindingsCsvTest {
   private static List<String> cells(Deciding deciding) throws Exception {
     Rule rule = PackLoader.load("common-practice").rules().get(0);
     ByteText out = new ByteText();
-    FindingsCsv.put(out, new Finding("W1", "f.csv", 2, "p", rule, deciding, "", 0, Double.NaN), null);
+    FindingsCsv.put(out, new Finding("W1", "f.csv", 2, "p", rule, deciding, "", 0, Double.NaN));
     String[] cells = out.toString().strip().split(",", -1);
     int last = cells.length - 1;
     return List.of(cells[last - 5], cells[last - 4], cells[last - 3], cells[last - 2]);
