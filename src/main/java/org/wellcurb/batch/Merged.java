@@ -11,6 +11,7 @@ import org.wellcurb.intake.ChunkTally;
 import org.wellcurb.report.Cap;
 import org.wellcurb.report.Maps;
 import org.wellcurb.report.RecordLine;
+import org.wellcurb.report.IdleVariance;
 
 /** What the parts of a batch come to, merged in input order. */
 final class Merged implements Pipeline.Merge<PartResult>, Closeable {
@@ -18,8 +19,9 @@ final class Merged implements Pipeline.Merge<PartResult>, Closeable {
   final LicenceCounts licences = new LicenceCounts();
   private final AskSample asks = new AskSample();
   final SinceLog since = new SinceLog();
-  final List<String> idleVariances = new ArrayList<>();
+  final List<IdleVariance> idleVariances = new ArrayList<>();
   long idleVarianceCount;
+  long unknownVarianceCount;
   final @Nullable SurveyFile survey;
   final Maps maps;
   final Worst<RecordLine> lines = new Worst<>(Cap.RECORDS_ON_PAGE.most(), RecordLine.WORST_FIRST);
@@ -79,6 +81,7 @@ final class Merged implements Pipeline.Merge<PartResult>, Closeable {
     idleVariances.addAll(
         result.idleVariances.subList(0, Math.min(room, result.idleVariances.size())));
     idleVarianceCount += result.idleVarianceCount;
+    unknownVarianceCount += result.unknownVarianceCount;
     maps.add(result.maps);
     if (survey != null) {
       survey.append(result.survey, part.source().file());

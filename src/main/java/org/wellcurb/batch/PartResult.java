@@ -12,6 +12,7 @@ import org.wellcurb.report.Maps;
 import org.wellcurb.report.RecordLine;
 import org.wellcurb.report.SetAsideLine;
 import org.wellcurb.rulepack.FindingKind;
+import org.wellcurb.report.IdleVariance;
 
 /** What came of one part: lines of the files in input order, and counts. Used again and again. */
 final class PartResult {
@@ -29,9 +30,10 @@ final class PartResult {
   final SurveyPart survey;
 
   /** The first variances that match nothing, as the page names them. */
-  final List<String> idleVariances = new ArrayList<>();
+  final List<IdleVariance> idleVariances = new ArrayList<>();
 
   long idleVarianceCount;
+  long unknownVarianceCount;
 
   /** Findings that wait for the notices. */
   final NoticeLog noticed = new NoticeLog();
@@ -90,6 +92,7 @@ final class PartResult {
     since.clear();
     idleVariances.clear();
     idleVarianceCount = 0;
+    unknownVarianceCount = 0;
     survey.clear();
     maps.clear();
     settled = 0;

@@ -219,6 +219,7 @@ final class ReportEnd {
         refused.size(),
         merged.idleVariances,
         merged.idleVarianceCount,
+        merged.unknownVarianceCount,
         since);
   }
 

@@ -1,11 +1,12 @@
 package org.wellcurb.batch;
 
-import java.util.List;
-import org.wellcurb.record.Variance;
 import org.wellcurb.record.WellRecord;
 import org.wellcurb.report.Cap;
+import org.wellcurb.report.IdleVariance;
 import org.wellcurb.report.VariancesCsv;
 import org.wellcurb.screening.Screener;
+import org.wellcurb.screening.VarianceUse;
+import org.wellcurb.screening.VarianceUse.Does;
 
 /** What each variance of a record does; those that do nothing are named on the page too. */
 final class VarianceLines {
@@ -17,20 +18,21 @@ final class VarianceLines {
    * @param screener the one that judged it last
    */
   static void put(PartResult into, WellRecord record, Screener screener) {
-    List<Variance> idle = screener.idleVariances();
-    String pack = screener.pack().id();
-    for (Variance variance : record.variances()) {
-      if (!idle.contains(variance)) {
-        VariancesCsv.put(into.variances, record, pack, variance, VariancesCsv.Does.WAIVES);
+    for (VarianceUse use : screener.variances()) {
+      VariancesCsv.put(into.variances, record, screener.pack().id(), use);
+      if (use.does() == Does.WAIVES) {
         continue;
       }
-      boolean isKnown = screener.hasRule(variance.rule());
-      VariancesCsv.Does does = isKnown ? VariancesCsv.Does.NOTHING : VariancesCsv.Does.NO_RULE;
-      VariancesCsv.put(into.variances, record, pack, variance, does);
       into.idleVarianceCount++;
+      into.unknownVarianceCount += use.does() == Does.NO_RULE ? 1 : 0;
       if (into.idleVariances.size() < Cap.SIDE_LINES_ON_PAGE.most()) {
-        String reference = variance.reference().isEmpty() ? "" : ": " + variance.reference();
-        into.idleVariances.add(record.id() + ", " + variance.rule() + reference);
+        into.idleVariances.add(
+            new IdleVariance(
+                record.id(),
+                use.variance().rule(),
+                use.variance().reference(),
+                use.does(),
+                use.near()));
       }
     }
   }

@@ -159,6 +159,16 @@ final class SummaryText {
     if (told.refusedTotal() > told.refused().size()) {
       lines.add(many(told.refusedTotal(), "line") + " of the tables given not applied in all");
     }
+    if (told.idleVariancesTotal() > 0) {
+      lines.add(
+          many(told.idleVariancesTotal(), "variance")
+              + (told.idleVariancesTotal() == 1 ? " waives" : " waive")
+              + " nothing, "
+              + told.unknownVariances()
+              + (told.unknownVariances() == 1 ? " names" : " name")
+              + " no rule of the pack: see "
+              + Outputs.VARIANCES_CSV);
+    }
     SinceCounts since = told.since();
     if (since != null) {
       lines.add(

@@ -20,8 +20,9 @@ import org.jspecify.annotations.Nullable;
  * @param refused lines of these tables that name a record of this batch and were not applied, at
  *     most as many
  * @param refusedTotal how many there are
- * @param idleVariances variances that name no rule, or a rule that was met, at most as many
+ * @param idleVariances variances that waive nothing, at most as many
  * @param idleVariancesTotal how many there are
+ * @param unknownVariances how many of them name no rule of the pack
  * @param since what changed since an earlier report; null where none was given
  */
 public record FollowUp(
@@ -36,12 +37,14 @@ public record FollowUp(
     long explainedTotal,
     List<Refused> refused,
     long refusedTotal,
-    List<String> idleVariances,
+    List<IdleVariance> idleVariances,
     long idleVariancesTotal,
+    long unknownVariances,
     @Nullable SinceCounts since) {
   /** Nothing was told. */
   public static final FollowUp NONE =
-      new FollowUp(0, List.of(), 0, 0, 0, List.of(), 0, List.of(), 0, List.of(), 0, List.of(), 0, null);
+      new FollowUp(
+          0, List.of(), 0, 0, 0, List.of(), 0, List.of(), 0, List.of(), 0, List.of(), 0, 0, null);
 
   public FollowUp {
     settledUnmatched = List.copyOf(settledUnmatched);

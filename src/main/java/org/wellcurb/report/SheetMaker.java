@@ -26,6 +26,7 @@ import org.wellcurb.screening.Finding;
 import org.wellcurb.screening.PossibleReading;
 import org.wellcurb.screening.RecordResult;
 import org.wellcurb.screening.RuleResult;
+import org.wellcurb.screening.VarianceUse;
 
 /** Makes what a record sheet shows from what was screened. */
 final class SheetMaker {
@@ -149,15 +150,33 @@ final class SheetMaker {
   private List<VarianceLine> variances() {
     List<VarianceLine> lines = new ArrayList<>();
     for (Variance variance : result.record().variances()) {
-      String title = "";
-      for (Rule rule : result.pack().rules()) {
-        if (rule.id().equals(variance.rule())) {
-          title = ruleWords.title(rule);
+      String why = "";
+      String near = "";
+      for (VarianceUse use : result.idleVariances()) {
+        if (use.variance().equals(variance)) {
+          why = VarianceLine.why(use.does());
+          near = use.near();
         }
       }
-      boolean used = !result.idleVariances().contains(variance);
-      lines.add(new VarianceLine(variance.rule(), title, variance.reference(), used));
+      lines.add(
+          new VarianceLine(
+              variance.rule(),
+              title(variance.rule()),
+              variance.reference(),
+              why,
+              near,
+              title(near)));
     }
     return lines;
+  }
+
+  /** What the rule of this id asks; empty where the pack has none. */
+  private String title(String id) {
+    for (Rule rule : result.pack().rules()) {
+      if (rule.id().equals(id)) {
+        return ruleWords.title(rule);
+      }
+    }
+    return "";
   }
 }

@@ -2,7 +2,6 @@ package org.wellcurb.screening;
 
 import java.util.List;
 import org.wellcurb.judgement.WorkingShown;
-import org.wellcurb.record.Variance;
 import org.wellcurb.record.WellRecord;
 import org.wellcurb.rulepack.Pack;
 
@@ -16,7 +15,7 @@ import org.wellcurb.rulepack.Pack;
  * @param asks what to ask for, most useful first
  * @param readings possible readings
  * @param workings every working that the record's entries give, or nearly give
- * @param idleVariances variances that name no rule, or a rule that was met
+ * @param idleVariances variances that waive nothing
  * @param cautions keys of the cautions that apply (see the report's bundle)
  */
 public record RecordResult(
@@ -27,7 +26,7 @@ public record RecordResult(
     List<Ask> asks,
     List<PossibleReading> readings,
     List<WorkingShown> workings,
-    List<Variance> idleVariances,
+    List<VarianceUse> idleVariances,
     List<String> cautions) {
 
   public RecordResult {

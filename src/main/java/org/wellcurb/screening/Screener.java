@@ -239,23 +239,32 @@ public final class Screener {
     return "";
   }
 
-  /** Whether the pack has a rule of this id. */
-  public boolean hasRule(String id) {
-    return subjects.index(id) >= 0;
+  /** What each variance of the record judged last does. */
+  public List<VarianceUse> variances() {
+    return uses(judged());
   }
 
-  /** Variances of the record judged last that name no rule, or a rule that was met. */
-  public List<Variance> idleVariances() {
-    return idle(judged());
+  private List<VarianceUse> uses(WellRecord at) {
+    return at.variances().stream().map(this::use).toList();
   }
 
-  private List<Variance> idle(WellRecord at) {
-    return at.variances().stream()
-        .filter(
-            variance -> {
-              int rule = subjects.index(variance.rule());
-              return rule < 0 || outcomes[rule] != Outcome.WAIVED.ordinal();
-            })
-        .toList();
+  private VarianceUse use(Variance variance) {
+    int rule = subjects.index(variance.rule());
+    if (rule < 0) {
+      String near = NearRule.of(variance.rule(), pack);
+      return new VarianceUse(variance, VarianceUse.Does.NO_RULE, near);
+    }
+    // As judged: that another rule of its subject stands does not undo what it waives.
+    VarianceUse.Does does =
+        switch (Outcome.at(asJudged[rule])) {
+          case WAIVED -> VarianceUse.Does.WAIVES;
+          case MEETS -> VarianceUse.Does.MET;
+          default -> VarianceUse.Does.NOT_APPLICABLE;
+        };
+    return new VarianceUse(variance, does, "");
+  }
+
+  private List<VarianceUse> idle(WellRecord at) {
+    return uses(at).stream().filter(use -> use.does() != VarianceUse.Does.WAIVES).toList();
   }
 }

@@ -26,8 +26,8 @@
 <ul><#list f.refused as s><li>${s.place}${t("colon")} ${t(s.why.key())} (${s.what})</li></#list></ul>
 </#if>
 <#if f.idleVariances?has_content>
-<p class="cut">${n("followup.variances", f.idleVariancesTotal)}</p>
-<ul><#list f.idleVariances as s><li>${s}</li></#list></ul>
+<p class="cut">${n("followup.variances", f.idleVariancesTotal, f.unknownVariances)}</p>
+<ul><#list f.idleVariances as s><li>${s.record}, ${s.rule}<#if s.reference?has_content>${t("colon")} ${s.reference}</#if>. ${t(s.why())}<#if s.near?has_content> ${t("variance.near", s.near)}</#if></li></#list></ul>
 </#if>
 <@cut "SIDE_LINES_ON_PAGE" />
 </@l.section>

@@ -100,7 +100,7 @@
 <@l.section id="variances" title=t("variances.title")>
 <ul>
 <#list v.variances as w>
-<li><b><#if w.title?has_content><@l.own w.title /><#else>${w.rule}</#if></b>: <#if w.reference?has_content>${t("variance.reference", w.reference)}<#else>${t("variance.bare")}</#if> <#if !w.used><strong>${t("variance.idle")}</strong></#if></li>
+<li><b><#if w.title?has_content><@l.own w.title /><#else>${w.rule}</#if></b>: <#if w.reference?has_content>${t("variance.reference", w.reference)}<#else>${t("variance.bare")}</#if> <#if w.why?has_content><strong>${t(w.why)}</strong><#if w.near?has_content> ${t("variance.near", w.near)} (<@l.own w.nearTitle />)</#if></#if></li>
 </#list>
 </ul>
 </@l.section>

@@ -17,6 +17,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.wellcurb.report.KindCounts;
 import org.wellcurb.report.SinceCounts;
+import org.wellcurb.report.IdleVariance;
+import org.wellcurb.screening.VarianceUse.Does;
 
 /** Earlier reports, settled findings and answers that came back with notices. */
 class FollowUpTest {
@@ -281,22 +283,27 @@ class FollowUpTest {
         file(
             "wells.csv",
             "record.id,record.variances,relief.setting,pressure.cut_out\n"
-                + "A,no-such-rule: ZZ-9,75,60\nB,relief-above-cut-out: YY-8,75,60\n"
-                + "C,relief-above-cut-out: YY-9,60,60\n");
+                + "A,relief above cutout: ZZ-9,75,60\nB,relief-above-cut-out: YY-8,75,60\n"
+                + "C,relief-above-cut-out: YY-9,60,60\nD,variance 12,75,60\n");
     ScreenSummary summary =
         Runs.run(Runs.request(dir.resolve("out"), List.of("common-practice"), records));
     assertEquals(
-        List.of("A, no-such-rule: ZZ-9", "B, relief-above-cut-out: YY-8"),
+        List.of(
+            new IdleVariance("A", "relief above cutout", "ZZ-9", Does.NO_RULE, "relief-above-cut-out"),
+            new IdleVariance("B", "relief-above-cut-out", "YY-8", Does.MET, ""),
+            new IdleVariance("D", "variance 12", "", Does.NO_RULE, "")),
         summary.followUp().idleVariances());
     String page = Files.readString(dir.resolve("out/index.html"));
-    assertTrue(page.contains("2 variances name no rule, or a rule that was met"), page);
-    assertTrue(page.contains("B, relief-above-cut-out: YY-8"), page);
+    assertTrue(page.contains("3 variances waive nothing; 2 of them name a rule that the pack"), page);
+    assertTrue(page.contains("Was this rule meant: relief-above-cut-out?"), page);
+    assertTrue(page.contains("B, relief-above-cut-out: YY-8. It waives nothing here: the record meets"), page);
     assertEquals(
         """
-        record_id,file,row,pack,rule,reference,does
-        A,wells.csv,2,common-practice,no-such-rule,ZZ-9,no such rule
-        B,wells.csv,3,common-practice,relief-above-cut-out,YY-8,nothing to waive
-        C,wells.csv,4,common-practice,relief-above-cut-out,YY-9,waives
+        record_id,file,row,pack,rule,reference,does,near_rule
+        A,wells.csv,2,common-practice,relief above cutout,ZZ-9,no such rule,relief-above-cut-out
+        B,wells.csv,3,common-practice,relief-above-cut-out,YY-8,already met,
+        C,wells.csv,4,common-practice,relief-above-cut-out,YY-9,waives,
+        D,wells.csv,5,common-practice,variance 12,,no such rule,
         """,
         Files.readString(dir.resolve("out/variances.csv")));
   }

@@ -12,6 +12,7 @@ import org.wellcurb.rulepack.RuleDifference;
 import org.wellcurb.screening.RecordResult;
 import org.wellcurb.screening.RuleResult;
 import org.wellcurb.screening.Tally;
+import org.wellcurb.screening.VarianceUse;
 
 /** Runs made by hand, for tests of the batch page. */
 public final class Batches {
@@ -142,7 +143,10 @@ public final class Batches {
             2,
             List.of(new Refused("a.csv:2", "FW-1, well.depth: " + text, Refused.Why.UNREADABLE)),
             1,
-            List.of(text + ", no-such-rule: B-1"),
+            List.of(
+                new IdleVariance(
+                    text, "no-such-rule", text, VarianceUse.Does.NO_RULE, "septic-tank-distance")),
+            1,
             1,
             new SinceCounts(4, 3, 2, 1, 1, 2)),
         List.of("pressure", "pit", "flowing"),

@@ -4,10 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.wellcurb.record.RecordReader;
+import org.wellcurb.rulepack.Pack;
 import org.wellcurb.rulepack.PackLoader;
 
 /** A variance is for the rule that it names, and for no other of its subject. */
@@ -31,5 +33,36 @@ class VarianceTest {
       }
     }
     assertEquals(List.of(), result.idleVariances());
+  }
+
+  /** A form calls a rule what its people call it. */
+  @Test
+  void aNameThatIsNoRuleLeadsToTheOneMeant() throws Exception {
+    Pack pack = PackLoader.load("montana");
+    assertEquals("septic-tank-distance", NearRule.of("variance 12 septic", pack));
+    assertEquals("septic-tank-distance", NearRule.of("Septic tank distance", pack));
+    assertEquals("septic-tank-distance", NearRule.of("septic-tank-distanse", pack));
+    assertEquals("property-line-distance", NearRule.of("waiver of property line", pack));
+    // More than one rule may be meant, or none.
+    assertEquals("", NearRule.of("distance", pack));
+    assertEquals("", NearRule.of("2023-117", pack));
+    assertEquals("", NearRule.of("variance", pack));
+  }
+
+  @Test
+  void whatWaivesNothingSaysWhy() throws Exception {
+    Screener screener = new Screener(PackLoader.load("fenwick-county"), LocalDate.of(2026, 1, 1));
+    Map<String, String> form = new HashMap<>(FORM);
+    form.put("relief.setting", "75 psi");
+    form.put("record.variances", "relief-ten-above-cut-out: B-17; septic tank: B-18");
+    screener.outcomes(RecordReader.of(form));
+    assertEquals(
+        List.of(VarianceUse.Does.MET, VarianceUse.Does.NO_RULE),
+        screener.variances().stream().map(VarianceUse::does).toList());
+    form.put("pump.control", "n/a");
+    form.put("relief.setting", "n/a");
+    form.put("record.variances", "relief-ten-above-cut-out: B-17");
+    screener.outcomes(RecordReader.of(form));
+    assertEquals(VarianceUse.Does.NOT_APPLICABLE, screener.variances().get(0).does());
   }
 }
