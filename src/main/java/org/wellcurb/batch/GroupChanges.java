@@ -60,7 +60,9 @@ final class GroupChanges {
     written.clear();
   }
 
-  /** Groups with a record that changes, by name, the last first; what names none stands at the end. */
+  /**
+   * Groups with a record that changes, by name, the last first; what names none stands at the end.
+   */
   List<GroupChange> byName() {
     List<GroupChange> lines = lines();
     lines.sort(Comparator.comparing(GroupChange::name).reversed());

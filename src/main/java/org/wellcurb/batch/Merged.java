@@ -9,9 +9,9 @@ import org.jspecify.annotations.Nullable;
 import org.wellcurb.crosscheck.SurveyFile;
 import org.wellcurb.intake.ChunkTally;
 import org.wellcurb.report.Cap;
+import org.wellcurb.report.IdleVariance;
 import org.wellcurb.report.Maps;
 import org.wellcurb.report.RecordLine;
-import org.wellcurb.report.IdleVariance;
 
 /** What the parts of a batch come to, merged in input order. */
 final class Merged implements Pipeline.Merge<PartResult>, Closeable {

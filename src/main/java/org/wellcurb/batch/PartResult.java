@@ -8,11 +8,11 @@ import org.wellcurb.intake.ChunkTally;
 import org.wellcurb.judgement.Outcome;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.report.ByteText;
+import org.wellcurb.report.IdleVariance;
 import org.wellcurb.report.Maps;
 import org.wellcurb.report.RecordLine;
 import org.wellcurb.report.SetAsideLine;
 import org.wellcurb.rulepack.FindingKind;
-import org.wellcurb.report.IdleVariance;
 
 /** What came of one part: lines of the files in input order, and counts. Used again and again. */
 final class PartResult {

@@ -15,12 +15,7 @@ import org.wellcurb.rulepack.Pack;
  * @param turns records by what the pack tried does to them
  */
 public record RehearseSummary(
-    List<Pack> packs,
-    long rowsRead,
-    long screened,
-    long setAside,
-    long differences,
-    Turns turns) {
+    List<Pack> packs, long rowsRead, long screened, long setAside, long differences, Turns turns) {
 
   public RehearseSummary {
     packs = List.copyOf(packs);

@@ -39,9 +39,9 @@ final class ReportFiles implements Closeable {
       throws IOException {
     this.folder = folder;
     try {
-      findings = start(
-              Outputs.FINDINGS_CSV,
-              withSettled ? FindingsCsv.SETTLED_HEADER : FindingsCsv.HEADER);
+      findings =
+          start(
+              Outputs.FINDINGS_CSV, withSettled ? FindingsCsv.SETTLED_HEADER : FindingsCsv.HEADER);
       records = start(Outputs.RECORDS_CSV, RecordsCsv.HEADER);
       outcomes = withOutcomes ? start(Outputs.OUTCOMES_CSV, OutcomesCsv.HEADER) : null;
       features = start(Outputs.FINDINGS_GEOJSON, FindingsGeoJson.START);

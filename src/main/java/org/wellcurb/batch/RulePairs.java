@@ -52,8 +52,7 @@ final class RulePairs {
     before = pairs.stream().mapToInt(pair -> pair[0]).toArray();
     after = pairs.stream().mapToInt(pair -> pair[1]).toArray();
     for (int pair = 0; pair < rules.size(); pair++) {
-      differences.add(
-          RuleDifference.of(packBefore, ruleBefore(pair), packAfter, ruleAfter(pair)));
+      differences.add(RuleDifference.of(packBefore, ruleBefore(pair), packAfter, ruleAfter(pair)));
     }
   }
 

@@ -126,7 +126,8 @@ public final class ScreenRun {
       throws IOException, RunFailure, InterruptedException {
     Path folder = fresh.path();
     List<PartWork> works = new ArrayList<>();
-    ReportFiles files = new ReportFiles(
+    ReportFiles files =
+        new ReportFiles(
             folder,
             request.outcomes(),
             request.notices().wanted(),

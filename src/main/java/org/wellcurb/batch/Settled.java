@@ -79,8 +79,8 @@ final class Settled {
   /**
    * Reads the table: {@code record_id,rule,decision,by,date,note}, and {@code file}, {@code row}
    * and {@code pack} if it has them. Each line must say who decided what, and when; those that do
-   * not are set aside and named, all of them, and the finding stays open. A line settles the finding
-   * of its record, as {@link Spot} has it.
+   * not are set aside and named, all of them, and the finding stays open. A line settles the
+   * finding of its record, as {@link Spot} has it.
    *
    * @param file null where there is none
    * @param asOf as-of date of the run; nothing is decided after it

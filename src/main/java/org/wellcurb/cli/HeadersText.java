@@ -33,8 +33,7 @@ final class HeadersText {
             + " of them guessed");
     survey.notes().forEach(note -> lines.add("  " + note));
     if (!survey.forUnknown().isEmpty()) {
-      lines.add(
-          "  in many columns, and means unknown? " + String.join(", ", survey.forUnknown()));
+      lines.add("  in many columns, and means unknown? " + String.join(", ", survey.forUnknown()));
     }
     List<ColumnSurvey> commas = survey.withDecimalCommas();
     if (!commas.isEmpty()) {

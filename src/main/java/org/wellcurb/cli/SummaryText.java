@@ -9,8 +9,8 @@ import org.wellcurb.batch.ScreenSummary;
 import org.wellcurb.report.Cut;
 import org.wellcurb.report.FollowUp;
 import org.wellcurb.report.Outputs;
-import org.wellcurb.report.RehearsalView.Turns;
 import org.wellcurb.report.Refused;
+import org.wellcurb.report.RehearsalView.Turns;
 import org.wellcurb.report.SinceCounts;
 import org.wellcurb.rulepack.FindingKind;
 import org.wellcurb.rulepack.Pack;
@@ -80,13 +80,13 @@ final class SummaryText {
   static List<String> lines(RehearseSummary summary, String before, String after, Path out) {
     Turns turns = summary.turns();
     List<String> lines = new ArrayList<>();
-    lines.add(
-        "in use: " + pack(before, summary.packs().get(0)));
+    lines.add("in use: " + pack(before, summary.packs().get(0)));
     lines.add("tried: " + pack(after, summary.packs().get(1)));
     lines.add(
         summary.differences() == 0
             ? "no rule differs between the two packs"
-            : many(summary.differences(), "rule") + (summary.differences() == 1 ? " differs" : " differ"));
+            : many(summary.differences(), "rule")
+                + (summary.differences() == 1 ? " differs" : " differ"));
     lines.add(
         many(summary.rowsRead(), "row")
             + " read: "

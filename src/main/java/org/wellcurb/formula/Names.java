@@ -104,8 +104,7 @@ final class Names {
     if (figure == null) {
       Set<String> all = new TreeSet<>();
       scope.workings().figures().forEach(f -> all.add("figures." + f.name()));
-      throw unknown(
-          token, "figure", Nearest.of(token.text(), all), "rules/WORKINGS.md lists them");
+      throw unknown(token, "figure", Nearest.of(token.text(), all), "rules/WORKINGS.md lists them");
     }
     return new Expr.FigureAmount(name, scope.figure(name), figure.unit());
   }

@@ -45,8 +45,8 @@ final class Parser {
   /** Words by which a text compares what the language compares by a sign. */
   private static final Set<String> COMPARING =
       Set.of(
-          "not", "no", "at", "more", "less", "greater", "over", "above", "below", "under", "exceeds",
-          "equals", "must", "shall", "to");
+          "not", "no", "at", "more", "less", "greater", "over", "above", "below", "under",
+          "exceeds", "equals", "must", "shall", "to");
 
   private final Tokens tokens;
   private final Names names;

@@ -137,9 +137,8 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
   /** Words that say nothing by themselves. */
   private static final Set<String> EMPTY =
       Set.of(
-          "of", "the", "in", "is", "de", "du", "la", "des", "cd",
-          "code", "flg", "flag", "yn", "below", "bgl", "bgs", "btoc", "toc",
-          "bmp", "mp");
+          "of", "the", "in", "is", "de", "du", "la", "des", "cd", "code", "flg", "flag", "yn",
+          "below", "bgl", "bgs", "btoc", "toc", "bmp", "mp");
 
   /** What a depth is measured from stands behind its unit: {@code STATIC_M_BGL}. */
   private static final Set<String> DATUMS =
@@ -153,7 +152,7 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
       Map.of("feet", "ft", "inches", "in", "inch", "in", "metres", "m", "meters", "m");
 
   /** The first of several of a kind: {@code CSG1_DIA}, where the second may be any. */
-  private static final Pattern FIRST = 
+  private static final Pattern FIRST =
       Pattern.compile("^(csg|csng|casing|scrn|screen|pmp|pump|grt|grout|liner)1$");
 
   /** A pressure switch cuts in and out: no inches there. */

@@ -14,6 +14,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -93,7 +94,7 @@ public record Inputs(List<Input> inputs, List<PassedOver> passedOver) {
       try (Stream<Path> walk = Files.walk(folder)) {
         walk.filter(p -> !p.equals(folder)).forEach(found::add);
       } catch (UncheckedIOException e) {
-        throw unlisted(folder, e.getCause());
+        throw unlisted(folder, Objects.requireNonNull(e.getCause()));
       } catch (FileSystemException e) {
         throw unlisted(folder, e);
       }

@@ -58,7 +58,8 @@ final class Unread {
         continue;
       }
       for (String text : guess.survey().texts().keySet()) {
-        boolean isWord = text.length() <= LONGEST_WORD && text.chars().noneMatch(c -> c >= '0' && c <= '9');
+        boolean isWord =
+            text.length() <= LONGEST_WORD && text.chars().noneMatch(c -> c >= '0' && c <= '9');
         if (isWord && isUnread(entry, text, guess, style(guess))) {
           columns.merge(text, 1, Integer::sum);
         }

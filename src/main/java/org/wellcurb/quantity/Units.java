@@ -25,7 +25,19 @@ public final class Units {
   public static final Unit FOOT =
       add(Dimension.LENGTH, UnitSystem.US, FT, "ft", "feet", "foot", "'", "pi", "pied", "pieds");
   public static final Unit INCH =
-      add(Dimension.LENGTH, UnitSystem.US, 0.0254, "in", "inch", "inches", "ins", "\"", "''", "po", "pouce", "pouces");
+      add(
+          Dimension.LENGTH,
+          UnitSystem.US,
+          0.0254,
+          "in",
+          "inch",
+          "inches",
+          "ins",
+          "\"",
+          "''",
+          "po",
+          "pouce",
+          "pouces");
   public static final Unit METRE =
       add(
           Dimension.LENGTH,

@@ -110,8 +110,7 @@ final class DifferencePrints {
 
   private void figure(String name, List<Line> lines) {
     lines.add(
-        Line.of(
-            words.say("rehearsal.what.figure"), figure(before, name), figure(after, name)));
+        Line.of(words.say("rehearsal.what.figure"), figure(before, name), figure(after, name)));
   }
 
   private String figure(Pack pack, String name) {

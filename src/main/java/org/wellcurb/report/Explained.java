@@ -34,8 +34,7 @@ public record Explained(
 
   /** The same, with whether its record is here. */
   public Explained met(boolean isMet) {
-    return new Explained(
-        line, recordId, file, row, licence, rule, entry, corrected, text, isMet);
+    return new Explained(line, recordId, file, row, licence, rule, entry, corrected, text, isMet);
   }
 
   /** Adds its line to that table. */

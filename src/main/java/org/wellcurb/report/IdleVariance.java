@@ -11,8 +11,7 @@ import org.wellcurb.screening.VarianceUse.Does;
  * @param does why it waives nothing
  * @param near id of the rule that was probably meant; empty where none is near
  */
-public record IdleVariance(
-    String record, String rule, String reference, Does does, String near) {
+public record IdleVariance(String record, String rule, String reference, Does does, String near) {
 
   /** The key of the words that say why. */
   public String why() {

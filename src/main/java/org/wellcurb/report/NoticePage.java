@@ -19,7 +19,8 @@ import org.wellcurb.screening.Finding;
  * @param packs packs that judged
  * @param records findings of each record
  * @param apart the same, without those that a table holds
- * @param tables rules of which so many points ask for an entry that is blank that they share a table
+ * @param tables rules of which so many points ask for an entry that is blank that they share a
+ *     table
  * @param atOnce what must not wait for the day of the answer
  * @param cut what was cut, as a sentence; empty if nothing was
  * @param office whom to answer: the authorities of the packs
@@ -150,11 +151,7 @@ public record NoticePage(
   }
 
   private static Line line(
-      int number,
-      Finding finding,
-      PageStyle style,
-      FindingSentence sentence,
-      RuleWords ruleWords) {
+      int number, Finding finding, PageStyle style, FindingSentence sentence, RuleWords ruleWords) {
     Words words = Words.in(style.language());
     return new Line(
         number,

@@ -43,8 +43,7 @@ public record PageStyle(Language language, UnitsShown units, Map<String, String>
       pack.files()
           .forEach(
               file ->
-                  file.french()
-                      .forEach((own, french) -> texts.put(own, FrenchSpaces.set(french))));
+                  file.french().forEach((own, french) -> texts.put(own, FrenchSpaces.set(french))));
     }
     return new PageStyle(language, units, texts);
   }

@@ -25,14 +25,12 @@ public record Refused(String place, String what, Why why) {
     CASE("refused.case", "its number differs in case from one of the batch"),
     OPEN_QUOTE("refused.open_quote", "a quote is opened and never closed; close it"),
     AFTER_QUOTE(
-        "refused.after_quote",
-        "letters follow a closing quote; write a quote within a cell twice"),
+        "refused.after_quote", "letters follow a closing quote; write a quote within a cell twice"),
     CELLS(
         "refused.cells",
         "it has not as many cells as the header; look for a comma too many or too few"),
     BLANK(
-        "refused.blank",
-        "a cell is blank; say which finding, what was decided, by whom and when"),
+        "refused.blank", "a cell is blank; say which finding, what was decided, by whom and when"),
     NO_DAY("refused.no_day", "its date is no day such as 2026-01-31"),
     LATER("refused.later", "its date is after the as-of date"),
     TWO_DECISIONS("refused.two_decisions", "another line settles the same; leave one");

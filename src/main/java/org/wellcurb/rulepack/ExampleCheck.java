@@ -131,8 +131,7 @@ final class ExampleCheck {
     }
     for (Formula when : all) {
       if (at.truth(when.tree()) == Truth.FALSE) {
-        return ": its when does not hold: "
-            + Sentence.withNumbers(when.tree(), Speech.plain(), at);
+        return ": its when does not hold: " + Sentence.withNumbers(when.tree(), Speech.plain(), at);
       }
     }
     texts.forEach(text -> add(text.require(), all));

@@ -92,9 +92,10 @@ public record RuleDifference(Set<What> what, List<String> tables, List<String> f
   }
 
   private static boolean same(@Nullable Table a, @Nullable Table b) {
-    return a == null || b == null
-        ? a == null && b == null
-        : a.by().equals(b.by()) && a.rows().equals(b.rows());
+    if (a == null || b == null) {
+      return a == null && b == null;
+    }
+    return a.by().equals(b.by()) && a.rows().equals(b.rows());
   }
 
   private static void collect(Expr expr, Set<String> tables, Set<String> figures) {

@@ -81,8 +81,7 @@ final class VoidProof {
   }
 
   /** What a least or greatest reads, beside a term that reads nothing of the form. */
-  private void extremes(
-      Expr expr, String join, Rule rule, Set<String> seen, Set<String> said) {
+  private void extremes(Expr expr, String join, Rule rule, Set<String> seen, Set<String> said) {
     if (expr instanceof Expr.Extreme extreme) {
       List<Expr.Amount> fixed = extreme.of().stream().filter(part -> !readsForm(part)).toList();
       if (!fixed.isEmpty()) {

@@ -153,10 +153,7 @@ final class PossibleReadings {
     boolean needsNeighbour =
         commonest == Slip.Kind.UNIT || (commonest == Slip.Kind.DECIMAL && !isOutOfRange);
     if (needsNeighbour && faults < TWO_FAULTS) {
-      ofThatKind =
-          ofThatKind.stream()
-              .filter(slip -> hasNeighbour(record, slip))
-              .toList();
+      ofThatKind = ofThatKind.stream().filter(slip -> hasNeighbour(record, slip)).toList();
       takesTwo = false;
     }
     boolean isSingle = ofThatKind.size() == 1 && !(takesTwo && faults < TWO_FAULTS);

@@ -185,9 +185,7 @@ public final class Screener {
     Set<Entry> reads = programs[rule].reads();
     String labels =
         figures.stream().filter(reads::contains).map(speech::label).collect(joining(", "));
-    return labels.isEmpty()
-        ? explanation
-        : explanation.with(speech.phrase("remark.far", labels));
+    return labels.isEmpty() ? explanation : explanation.with(speech.phrase("remark.far", labels));
   }
 
   private WellRecord judged() {

@@ -15,9 +15,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.wellcurb.report.IdleVariance;
 import org.wellcurb.report.KindCounts;
 import org.wellcurb.report.SinceCounts;
-import org.wellcurb.report.IdleVariance;
 import org.wellcurb.screening.VarianceUse.Does;
 
 /** Earlier reports, settled findings and answers that came back with notices. */
@@ -289,14 +289,18 @@ class FollowUpTest {
         Runs.run(Runs.request(dir.resolve("out"), List.of("common-practice"), records));
     assertEquals(
         List.of(
-            new IdleVariance("A", "relief above cutout", "ZZ-9", Does.NO_RULE, "relief-above-cut-out"),
+            new IdleVariance(
+                "A", "relief above cutout", "ZZ-9", Does.NO_RULE, "relief-above-cut-out"),
             new IdleVariance("B", "relief-above-cut-out", "YY-8", Does.MET, ""),
             new IdleVariance("D", "variance 12", "", Does.NO_RULE, "")),
         summary.followUp().idleVariances());
     String page = Files.readString(dir.resolve("out/index.html"));
-    assertTrue(page.contains("3 variances waive nothing; 2 of them name a rule that the pack"), page);
+    assertTrue(
+        page.contains("3 variances waive nothing; 2 of them name a rule that the pack"), page);
     assertTrue(page.contains("Was this rule meant: relief-above-cut-out?"), page);
-    assertTrue(page.contains("B, relief-above-cut-out: YY-8. It waives nothing here: the record meets"), page);
+    assertTrue(
+        page.contains("B, relief-above-cut-out: YY-8. It waives nothing here: the record meets"),
+        page);
     assertEquals(
         """
         record_id,file,row,pack,rule,reference,does,near_rule

@@ -142,8 +142,7 @@ class HeaderMapRunTest {
         Files.writeString(
             dir.resolve("w.csv"), "NO;D;U\nA;30 m;F\nB;90;F\nC;80 ft;F\nD;70 m;M\nE;20 m;\n");
     JsonNode depth = depth(map, wells);
-    assertEquals(
-        "[{\"doubt\":\"unit contradicts\",\"cells\":1}]", depth.path("doubts").toString());
+    assertEquals("[{\"doubt\":\"unit contradicts\",\"cells\":1}]", depth.path("doubts").toString());
     assertEquals("{\"ft\":2,\"m\":3}", depth.path("units").toString());
     String page = Files.readString(dir.resolve("out/index.html"));
     assertTrue(page.contains("1 cells state another unit than the column of units does"));

@@ -162,7 +162,11 @@ class NoticesTest {
     StringBuilder rows =
         new StringBuilder("record.id,driller.licence,dates.completed,dates.sampled,well.tag\n");
     for (int i = 0; i < 30; i++) {
-      rows.append("T-").append(i).append(",D-1,2020-01-01,,").append(i == 7 ? "A1" : "").append('\n');
+      rows.append("T-")
+          .append(i)
+          .append(",D-1,2020-01-01,,")
+          .append(i == 7 ? "A1" : "")
+          .append('\n');
     }
     Path records = Files.writeString(dir.resolve("tags.csv"), rows);
     Runs.run(

@@ -147,7 +147,10 @@ class RehearseRunTest {
   /** A limit that nobody here comes near is changed all the same. */
   @Test
   void aRuleThatTouchesNobodyIsListed() throws Exception {
-    pack("milder", rule("tank", "setback.septic_tank", "30 ft"), rule("building", "setback.building", "9 ft"));
+    pack(
+        "milder",
+        rule("tank", "setback.septic_tank", "30 ft"),
+        rule("building", "setback.building", "9 ft"));
     RehearseSummary summary = run("old", "milder", 1, "out");
     assertEquals(2, summary.differences());
     assertEquals(1, summary.turns().noLongerShort());
@@ -160,7 +163,10 @@ class RehearseRunTest {
   @Test
   void whatCanNoLongerBeToldIsCounted() throws Exception {
     pack("old-form", rule("building", "setback.building", "10 ft"));
-    pack("new-form", rule("tank", "setback.septic_tank", "50 ft"), rule("building", "setback.building", "10 ft"));
+    pack(
+        "new-form",
+        rule("tank", "setback.septic_tank", "50 ft"),
+        rule("building", "setback.building", "10 ft"));
     // D has no distance to a tank: the new rule cannot be told of it.
     RehearseSummary summary = run("old-form", "new-form", 1, "out");
     assertEquals(1, summary.turns().newlyUnknown());
@@ -191,7 +197,8 @@ class RehearseRunTest {
     assertEquals(3, summary.turns().older());
     String page = Files.readString(dir.resolve("out/index.html")).replaceAll("<[^>]*>", " ");
     String text = page.replaceAll("\\s+", " ");
-    assertTrue(text.contains("3 wells that are newly short were completed before 2024-01-01"), text);
+    assertTrue(
+        text.contains("3 wells that are newly short were completed before 2024-01-01"), text);
     assertTrue(text.contains("2024 1 1 1 0 2023 1 1 1 0 1990 3 2 2 0 not given 1 1 1 0"), text);
   }
 
@@ -251,6 +258,7 @@ class RehearseRunTest {
   void aSecondRunReplacesTheFirst() throws Exception {
     run("old", "new", 1, "out");
     run("new", "old", 1, "out");
-    assertTrue(Files.readString(dir.resolve("out/changes.csv")).contains("falls short,75,meets,50"));
+    assertTrue(
+        Files.readString(dir.resolve("out/changes.csv")).contains("falls short,75,meets,50"));
   }
 }

@@ -669,8 +669,7 @@ class HeaderSurveyTest {
       lines.put(column, line.toString());
     }
     assertEquals("{\"entry\":\"?\",\"unit\":\"m\"}", lines.get("Xyz_M"));
-    assertEquals(
-        "{\"entry\":\"?\",\"words\":{\"A1\":\"?\",\"B2\":\"?\"}}", lines.get("Qrs"));
+    assertEquals("{\"entry\":\"?\",\"words\":{\"A1\":\"?\",\"B2\":\"?\"}}", lines.get("Qrs"));
     assertEquals("{\"entry\":\"?\",\"dates\":\"day first\"}", lines.get("When"));
     assertEquals("{\"entry\":\"?\",\"dayNumbers\":\"from 1900\"}", lines.get("Days"));
     assertEquals("{\"entry\":\"?\"}", lines.get("Kq"));

@@ -307,7 +307,9 @@ class TruthAndAmountsTest {
     assertEquals(List.of("dates.source_installed"), rule.explained(well).needs());
     String[] year = {TANK, "60 ft", "dates.completed", "2009", "dates.source_installed", "2010"};
     assertEquals(FALLS_SHORT, rule.on(year));
-    String[] years = {TANK, "60 ft", "dates.completed", "2008", "dates.source_installed", "unknown"};
+    String[] years = {
+      TANK, "60 ft", "dates.completed", "2008", "dates.source_installed", "unknown"
+    };
     assertEquals(
         List.of("dates.completed", "dates.source_installed"), rule.explained(years).needs());
   }

@@ -71,13 +71,18 @@ class RuleDifferenceTest {
     differs("\"75 gpd\"", "\"80 gpd\"", Set.of(), Set.of(What.FIGURE));
     differs("\"advisory\"", "\"deficiency\"", Set.of(), Set.of(What.KIND));
     differs("\"subject\": \"frost\"", "\"subject\": \"other\"", Set.of(What.SUBJECT), Set.of());
-    differs("\"judgedBy\": \"dates.completed\"", "\"judgedBy\": \"as-of\"",
-        Set.of(What.DAY), Set.of(What.DAY));
+    differs(
+        "\"judgedBy\": \"dates.completed\"",
+        "\"judgedBy\": \"as-of\"",
+        Set.of(What.DAY),
+        Set.of(What.DAY));
   }
 
   @Test
   void namesWhatItReadsThatDiffers() throws Exception {
-    assertEquals(List.of("frost"), changed("\"6 ft\" }, { \"when\"", "\"5 ft\" }, { \"when\"").get(0).tables());
+    assertEquals(
+        List.of("frost"),
+        changed("\"6 ft\" }, { \"when\"", "\"5 ft\" }, { \"when\"").get(0).tables());
     assertEquals(List.of("use_per_person"), changed("\"75 gpd\"", "\"80 gpd\"").get(1).figures());
   }
 
