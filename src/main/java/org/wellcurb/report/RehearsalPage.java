@@ -72,6 +72,9 @@ public record RehearsalPage(
       String to,
       String limitTo) {}
 
+  /** What the tables, which are in no language, say of what is not known. */
+  private static final String UNKNOWN = "not known";
+
   static RehearsalPage of(RehearsalView view, PageStyle style) {
     Words words = Words.in(style.language());
     DifferencePrints prints = new DifferencePrints(view.before(), view.after(), words);
@@ -108,22 +111,22 @@ public record RehearsalPage(
         words.say("place", each.file(), each.row()),
         each.completed(),
         new RuleWords(words).title(each.rule()),
-        amount(compared, compared.value(), compared.valueText(), amounts),
+        amount(compared, compared.value(), compared.valueText(), words, amounts),
         outcome(each.from(), words),
-        limit(each.was(), amounts),
+        limit(each.was(), words, amounts),
         outcome(each.to(), words),
-        limit(each.is(), amounts));
+        limit(each.is(), words, amounts));
   }
 
-  private static String limit(@Nullable Deciding deciding, Amounts amounts) {
+  private static String limit(@Nullable Deciding deciding, Words words, Amounts amounts) {
     return deciding == null
         ? ""
-        : amount(deciding, deciding.limit(), deciding.limitText(), amounts);
+        : amount(deciding, deciding.limit(), deciding.limitText(), words, amounts);
   }
 
-  private static String amount(Deciding deciding, double number, String text, Amounts amounts) {
+  private static String amount(Deciding deciding, double number, String text, Words words, Amounts amounts) {
     if (!text.isEmpty()) {
-      return text;
+      return text.equals(UNKNOWN) ? words.say("amount.unknown") : words.choice(text);
     }
     if (Double.isNaN(number) || Double.isInfinite(number)) {
       return "";

@@ -1,15 +1,18 @@
 <#-- What all pages share. Everything printed is escaped, but our own style, script and drawings. -->
-<#macro page title over heading under="" isOwn=false>
+<#-- What stands within another page may not bring a style of its own: that page lets none in. -->
+<#macro page title over heading under="" isOwn=false isWithin=false>
 <#local foot = running(title)>
 <!DOCTYPE html>
 <html lang="${lang}">
 <head>
 <meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src ${cssHash} ${foot.hash}; script-src ${jsHash}; base-uri 'none'; form-action 'none'">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src ${cssHash}<#if !isWithin> ${foot.hash}</#if>; script-src ${jsHash}; base-uri 'none'; form-action 'none'">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${title}</title>
 <style>${css}</style>
+<#if !isWithin>
 <style>${foot.css}</style>
+</#if>
 </head>
 <body>
 <a class="skip" href="#main">${t("page.skip")}</a>

@@ -92,7 +92,7 @@ class OlderTextTest {
     assertTrue(now.contains("s. 17 par. 1(1)"), now);
     assertFalse(then.contains("s. 17"), then);
     String json = Files.readString(out.resolve("findings.json"));
-    assertTrue(json.contains("s. 5(2), superseded"));
+    assertTrue(json.contains("\"section\": \"s. 5(2)\""));
     assertTrue(notices(out).contains("s. 5(2), superseded"));
   }
 

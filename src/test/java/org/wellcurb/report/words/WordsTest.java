@@ -36,6 +36,7 @@ final class WordsTest {
   private static final Set<String> ALIKE =
       Set.of(
           "choice.abs",
+          "notice.point",
           "choice.aluminium",
           "choice.commercial",
           "choice.irrigation",
