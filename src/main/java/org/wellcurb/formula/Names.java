@@ -237,7 +237,12 @@ final class Names {
     if (a.dimension().equals(Dimension.DATE) || b.dimension().equals(Dimension.DATE)) {
       return "a day is written 2024-04-01, a span of days 60 days";
     }
-    return "compare amounts of one dimension";
+    boolean isFlow =
+        (a.dimension().isRatio() && a.dimension().times(Dimension.TIME).equals(b.dimension()))
+            || (b.dimension().isRatio() && b.dimension().times(Dimension.TIME).equals(a.dimension()));
+    return isFlow
+        ? "what flows comes to an amount in a time: multiply it, such as by 1 day"
+        : "compare amounts of one dimension";
   }
 
   private static FormulaException unknown(
