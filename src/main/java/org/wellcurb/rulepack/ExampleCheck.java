@@ -21,11 +21,13 @@ import org.wellcurb.record.WellRecord;
 
 /** Judges examples as of the pack's edition. One per pack; not shared by threads. */
 final class ExampleCheck {
+  private final Pack pack;
   private final Judge judge;
   private final ExampleForms forms = new ExampleForms();
   private final Scope scope;
 
   ExampleCheck(Pack pack) {
+    this.pack = pack;
     judge = new Judge(Catalogue.standard(), pack.edition(), pack.mustApply());
     scope = new PackScope(pack.tables(), pack.figures());
   }
@@ -58,7 +60,7 @@ final class ExampleCheck {
     Outcome outcome = Outcome.at(judge.outcome(rule.program()));
     boolean canBeWaived = outcome == Outcome.FALLS_SHORT || outcome == Outcome.CANNOT_TELL;
     for (Variance variance : record.variances()) {
-      if (canBeWaived && variance.rule().equals(rule.id())) {
+      if (canBeWaived && variance.rule().equals(rule.id()) && pack.mayWaive(rule.id())) {
         return Outcome.WAIVED;
       }
     }
@@ -102,7 +104,9 @@ final class ExampleCheck {
   /** Why the rule came out so on the example judged last. */
   private String why(Rule rule, Example example, Outcome outcome) {
     if (example.expect() == Outcome.WAIVED) {
-      return ": no variance in it names " + rule.id();
+      return pack.mayWaive(rule.id())
+          ? ": no variance in it names " + rule.id()
+          : ": the pack does not list it as waivable";
     }
     Explainer explainer = new Explainer(judge, scope, Speech.plain());
     if (outcome == Outcome.CANNOT_TELL) {

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Table;
 
 /**
@@ -18,6 +19,9 @@ final class Inheritance {
   final Map<String, Double> figures = new LinkedHashMap<>();
   final Map<String, Rule> rules = new LinkedHashMap<>();
   final Set<String> mustApply = new LinkedHashSet<>();
+  /** What the packs built on let a variance waive; null where none of them says. */
+  @Nullable Set<String> waivable;
+
   final Set<String> ancestors = new LinkedHashSet<>();
   final Set<String> ruleIds = new LinkedHashSet<>();
   final Set<String> sourceIds = new LinkedHashSet<>();
@@ -43,6 +47,11 @@ final class Inheritance {
     pack.rules().forEach(rule -> byId.put(rule.id(), rule));
     take(at, "rule", byId, rules);
     mustApply.addAll(pack.mustApply());
+    if (pack.waivable() != null) {
+      Set<String> all = waivable == null ? new LinkedHashSet<>() : waivable;
+      all.addAll(pack.waivable());
+      waivable = all;
+    }
     ancestors.addAll(base.ancestors());
     ruleIds.addAll(base.ruleIds());
     sourceIds.addAll(base.sourceIds());

@@ -3,6 +3,7 @@ package org.wellcurb.rulepack;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -110,6 +111,29 @@ final class OwnRules {
                 "a rule of the same id replaces: take the drop away");
       }
     }
+  }
+
+  /** Reads which rules a variance may waive; what the packs built on say holds no longer. */
+  void waivable(@Nullable Json json) {
+    if (json == null) {
+      return;
+    }
+    Set<String> all = new LinkedHashSet<>();
+    for (Json item : pack.shapes().distinct(json, 0)) {
+      String id = pack.shapes().name(item);
+      if (id != null && !inherited.rules.containsKey(id) && !ids.contains(id)) {
+        if (!inherited.isCutShort) {
+          pack.problems()
+              .at(
+                  item,
+                  "there is no rule " + id + " to waive",
+                  Mends.nearest(id, inherited.rules.keySet(), "take it out"));
+        }
+      } else if (id != null) {
+        all.add(id);
+      }
+    }
+    inherited.waivable = all;
   }
 
   /** Reads the entries that always apply, each with its rule. */

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Table;
 import org.wellcurb.judgement.JudgedBy;
 
@@ -23,6 +24,7 @@ import org.wellcurb.judgement.JudgedBy;
  * @param tables all tables by name, inherited ones too
  * @param drops rules dropped, by this pack or those it builds on
  * @param mustApply keys of entries that always apply
+ * @param waivable ids of the rules that a variance may waive; null where any may be
  * @param figures figures that this pack or those it builds on set, by name, in SI
  * @param rules all rules that run: those it builds on first (in place where replaced), then its own
  * @param files the files that it was loaded from, those it builds on first
@@ -40,6 +42,7 @@ public record Pack(
     Map<String, Table> tables,
     List<Drop> drops,
     List<String> mustApply,
+    @Nullable List<String> waivable,
     Map<String, Double> figures,
     List<Rule> rules,
     List<PackFile> files) {
@@ -51,8 +54,14 @@ public record Pack(
     tables = Collections.unmodifiableMap(new LinkedHashMap<>(tables));
     drops = List.copyOf(drops);
     mustApply = List.copyOf(mustApply);
+    waivable = waivable == null ? null : List.copyOf(waivable);
     figures = Collections.unmodifiableMap(new LinkedHashMap<>(figures));
     rules = List.copyOf(rules);
     files = List.copyOf(files);
+  }
+
+  /** True if a variance may waive the rule of this id. */
+  public boolean mayWaive(String rule) {
+    return waivable == null || waivable.contains(rule);
   }
 }

@@ -97,6 +97,7 @@ final class PackReader {
     }
     rules.read(fields.must("rules"));
     rules.mustApply(fields.may("mustApply"));
+    rules.waivable(fields.may("waivable"));
     rules.refuseDroppedAndWritten(drops);
     fields.done();
     inherited.refuseDisputes(problems);
@@ -117,6 +118,7 @@ final class PackReader {
             inherited.tables,
             inherited.drops.stream().filter(d -> !inherited.rules.containsKey(d.rule())).toList(),
             List.copyOf(inherited.mustApply),
+            inherited.waivable == null ? null : List.copyOf(inherited.waivable),
             inherited.figures,
             List.copyOf(inherited.rules.values()),
             inherited.files);
@@ -145,6 +147,7 @@ final class PackReader {
             Map.of(),
             List.of(),
             List.of(),
+            null,
             Map.of(),
             List.of(),
             List.of());

@@ -104,6 +104,9 @@ final class VoidProof {
         }
       }
     }
+    if (expr instanceof Expr.AmountIf || expr instanceof Expr.ConditionIf) {
+      turned(Parts.of(expr).get(0), rule, seen, said);
+    }
     if (expr instanceof Expr.Compare c) {
       boolean isUp = c.relation() == Relation.AT_LEAST || c.relation() == Relation.MORE;
       // What stands on the other side too is what is compared: without it there is nothing to ask.
@@ -111,6 +114,44 @@ final class VoidProof {
       extremes(c.b(), joins(c.b(), isUp), rule, with(seen, c.a()), said);
     } else {
       Parts.of(expr).forEach(part -> extremes(part, join, rule, seen, said));
+    }
+  }
+
+  /** What an if turns on by one entry alone: n/a there leaves neither branch. */
+  private void turned(Expr test, Rule rule, Set<String> seen, Set<String> said) {
+    Set<String> keys = new TreeSet<>();
+    Parts.any(
+        test,
+        part -> {
+          entryOf(part, keys);
+          return false;
+        });
+    if (keys.size() == 1) {
+      String key = keys.iterator().next();
+      if (!seen.contains(key) && said.add(key)) {
+        notes.say(
+            Weight.NOTE,
+            "rule",
+            rule.id(),
+            "n/a in "
+                + key
+                + ", on which an if turns, takes the whole comparison away; to go on with its else,"
+                + " write applies("
+                + key
+                + ") and .. there; if it is meant, give an example with n/a");
+      }
+    }
+  }
+
+  private static void entryOf(Expr part, Set<String> into) {
+    if (part instanceof Expr.EntryAmount e) {
+      into.add(e.entry().key());
+    } else if (part instanceof Expr.EntryWord e) {
+      into.add(e.entry().key());
+    } else if (part instanceof Expr.YesNo e) {
+      into.add(e.entry().key());
+    } else if (part instanceof Expr.Known e) {
+      into.add(e.entry().key());
     }
   }
 

@@ -120,7 +120,7 @@ public final class Screener {
   private void waive(WellRecord record) {
     for (Variance variance : record.variances()) {
       int rule = subjects.index(variance.rule());
-      if (rule >= 0 && isWaivable(outcomes[rule])) {
+      if (rule >= 0 && isWaivable(outcomes[rule]) && pack.mayWaive(variance.rule())) {
         outcomes[rule] = (byte) Outcome.WAIVED.ordinal();
       }
     }

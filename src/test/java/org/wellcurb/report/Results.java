@@ -300,7 +300,8 @@ public final class Results {
         Map.of(),
         List.of(),
         List.of(),
-        Map.of(),
+        null,
+            Map.of(),
         rules,
         List.of(new PackFile("fenwick-county", "ab12", "{}")));
   }

@@ -79,7 +79,8 @@ class SubjectsTest {
         Map.of(),
         List.of(),
         List.of(),
-        Map.of(),
+        null,
+            Map.of(),
         List.of(
             rule("practice-1", "practice"),
             rule("practice-2", "practice"),
