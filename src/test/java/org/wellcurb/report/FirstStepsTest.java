@@ -212,7 +212,8 @@ class FirstStepsTest {
     assertFalse(first.contains("0.2"), first);
     assertTrue(sheet.cautions().containsAll(List.of("lead", "fluoride")), "" + sheet.cautions());
     String last = sheet.steps().get(sheet.steps().size() - 1).text();
-    assertTrue(last.startsWith("No rule of this pack judges these 3 figures"), last);
+    assertTrue(last.startsWith("No rule of this pack judges these 2 figures"), last);
+    assertFalse(last.contains("Iron"), last);
     // At the limit nothing is over it, and what a rule reads is judged.
     SheetView at = sheet("sample.lead", "0.015 mg/L", "sample.nitrate", "3 mg/L");
     assertTrue(at.steps().stream().noneMatch(step -> step.text().startsWith("Beyond")));
