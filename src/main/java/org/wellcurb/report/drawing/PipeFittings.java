@@ -2,6 +2,7 @@ package org.wellcurb.report.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Interval;
 
 /**
@@ -91,6 +92,15 @@ final class PipeFittings {
     if (left > 0) {
       notes.add(sketch.say("section.fitting.left", name, left));
     }
+  }
+
+  /** The key of the spacing of fittings whose number has this key; null for any other. */
+  static @Nullable String spacingOf(String count) {
+    return switch (count) {
+      case "pump.check_valves" -> "pump.check_valve_spacing";
+      case "pump.torque_arresters" -> "pump.torque_arrester_spacing";
+      default -> null;
+    };
   }
 
   String kind() {

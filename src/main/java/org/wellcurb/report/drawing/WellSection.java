@@ -48,7 +48,13 @@ final class WellSection {
     new SectionParts(sketch, depths, pipe, ruler, deepest).draw(svg);
     axis(svg, ruler);
     Set<String> keys = new TreeSet<>();
-    tags.all().forEach(tag -> keys.add(tag.key()));
+    for (Tag tag : tags.all()) {
+      keys.add(tag.key());
+      @Nullable String spacing = PipeFittings.spacingOf(tag.key());
+      if (spacing != null) {
+        keys.add(spacing);
+      }
+    }
     Marks marks = new Marks(sketch.marks(), keys);
     double height = labels(svg, ruler, marks);
     return new Drawing(
@@ -111,9 +117,19 @@ final class WellSection {
       } else if (!tag.range().isPoint()) {
         between(svg, tag.range(), ruler);
       }
-      labels.add(y, tag.text(), marks.at(tag.key()));
+      labels.add(y, tag.text(), marksAt(tag.key(), marks));
     }
     return Math.max(BOTTOM, labels.draw(svg, TOP - 10)) + 20;
+  }
+
+  /** The findings at an entry; of fittings those on their spacing too, which has no label. */
+  private static List<Mark> marksAt(String key, Marks marks) {
+    List<Mark> all = new ArrayList<>(marks.at(key));
+    @Nullable String spacing = PipeFittings.spacingOf(key);
+    if (spacing != null) {
+      all.addAll(marks.at(spacing));
+    }
+    return all;
   }
 
   /** A wedge that points to the left. */

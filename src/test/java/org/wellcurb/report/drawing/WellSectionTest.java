@@ -83,6 +83,17 @@ final class WellSectionTest {
   }
 
   @Test
+  void aFindingOnASpacingStandsAtTheFittings() {
+    Form form = well().amount("pump.check_valves", 1, ONE);
+    form.amount("pump.check_valve_spacing", 300, FOOT);
+    Mark mark = new Mark("A", "finding-a", "Short", List.of("pump.check_valve_spacing"));
+    Sketch sketch =
+        Sketches.of(
+            form.record(), Language.EN, UnitsShown.AS_WRITTEN, List.of(mark), Map.of());
+    assertEquals(List.of(mark), drawn(sketch, "section").marks());
+  }
+
+  @Test
   void theFrostOfTheRulesIsALineAcrossWhereTheFormGivesNone() {
     Limit frost = Limit.of(FOOT.toSi(4)).ofFrost();
     Map<String, Limit> limits = Map.of("pitless.depth", frost, "service_line.burial_depth", frost);
