@@ -239,7 +239,8 @@ final class Names {
     }
     boolean isFlow =
         (a.dimension().isRatio() && a.dimension().times(Dimension.TIME).equals(b.dimension()))
-            || (b.dimension().isRatio() && b.dimension().times(Dimension.TIME).equals(a.dimension()));
+            || (b.dimension().isRatio()
+                && b.dimension().times(Dimension.TIME).equals(a.dimension()));
     return isFlow
         ? "what flows comes to an amount in a time: multiply it, such as by 1 day"
         : "compare amounts of one dimension";

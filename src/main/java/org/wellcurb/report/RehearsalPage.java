@@ -124,7 +124,8 @@ public record RehearsalPage(
         : amount(deciding, deciding.limit(), deciding.limitText(), words, amounts);
   }
 
-  private static String amount(Deciding deciding, double number, String text, Words words, Amounts amounts) {
+  private static String amount(
+      Deciding deciding, double number, String text, Words words, Amounts amounts) {
     if (!text.isEmpty()) {
       return text.equals(UNKNOWN) ? words.say("amount.unknown") : words.choice(text);
     }

@@ -19,6 +19,7 @@ final class Inheritance {
   final Map<String, Double> figures = new LinkedHashMap<>();
   final Map<String, Rule> rules = new LinkedHashMap<>();
   final Set<String> mustApply = new LinkedHashSet<>();
+
   /** What the packs built on let a variance waive; null where none of them says. */
   @Nullable Set<String> waivable;
 

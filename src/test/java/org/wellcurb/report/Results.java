@@ -301,7 +301,7 @@ public final class Results {
         List.of(),
         List.of(),
         null,
-            Map.of(),
+        Map.of(),
         rules,
         List.of(new PackFile("fenwick-county", "ab12", "{}")));
   }

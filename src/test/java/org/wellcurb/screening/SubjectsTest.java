@@ -80,7 +80,7 @@ class SubjectsTest {
         List.of(),
         List.of(),
         null,
-            Map.of(),
+        Map.of(),
         List.of(
             rule("practice-1", "practice"),
             rule("practice-2", "practice"),

@@ -88,8 +88,7 @@ final class WellSectionTest {
     form.amount("pump.check_valve_spacing", 300, FOOT);
     Mark mark = new Mark("A", "finding-a", "Short", List.of("pump.check_valve_spacing"));
     Sketch sketch =
-        Sketches.of(
-            form.record(), Language.EN, UnitsShown.AS_WRITTEN, List.of(mark), Map.of());
+        Sketches.of(form.record(), Language.EN, UnitsShown.AS_WRITTEN, List.of(mark), Map.of());
     assertEquals(List.of(mark), drawn(sketch, "section").marks());
   }
 
