@@ -44,8 +44,8 @@ public final class WellVolume {
         optional("well.open_hole"),
         helpful("well.open_hole_diameter"),
         neededBeside("well.liner_inside_diameter", "well.liner_top", "well.liner_bottom"),
-        helpful("well.liner_top"),
-        helpful("well.liner_bottom"));
+        neededBeside("well.liner_top", "well.liner_inside_diameter"),
+        neededBeside("well.liner_bottom", "well.liner_inside_diameter"));
   }
 
   /** Water between its top and a depth, or the bottom of the well if that is higher (m3). */
