@@ -34,6 +34,8 @@ final class ColumnGuesser {
   /** Codes for choices are small numbers. */
   private static final int MOST_CODES = 9;
 
+  private static final int MOST_DIFFERENT = 6;
+
   private final Catalogue catalogue;
   private final HeaderPhrases phrases;
   private final Unread unread;
@@ -285,9 +287,14 @@ final class ColumnGuesser {
     return water >= OF_KIND * numbers.length;
   }
 
+  private static boolean isMissing(String text) {
+    return text.chars().noneMatch(c -> c >= '0' && c <= '9');
+  }
+
   /** True for a few whole numbers, none above the greatest that a code is likely to be. */
   private static boolean isCodes(ColumnSurvey column, int greatest) {
-    return column.texts().size() <= 4
+    long codes = column.texts().keySet().stream().filter(text -> !isMissing(text)).count();
+    return codes <= MOST_DIFFERENT
         && Arrays.stream(column.numbers())
             .allMatch(n -> n == Math.rint(n) && n >= 0 && n <= greatest);
   }

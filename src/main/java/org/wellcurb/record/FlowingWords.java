@@ -1,5 +1,6 @@
 package org.wellcurb.record;
 
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.AmountReader;
 import org.wellcurb.quantity.Comma;
@@ -38,8 +39,15 @@ final class FlowingWords {
     "over flow",
     "over the top",
     "over top",
-    "over casing"
+    "over casing",
+    "art\u00E9sien jaillissant",
+    "jaillissante",
+    "jaillissant",
+    "d\u00E9borde"
   };
+  private static final Set<String> DRY =
+      Set.of("dry", "dry hole", "dry well", "sec", "\u00E0 sec", "puits sec", "trou sec");
+
   private static final Expected RATE = Expected.of(Dimension.FLOW, false);
 
   private final int flowing;
@@ -79,7 +87,7 @@ final class FlowingWords {
   }
 
   private static boolean isDry(String said) {
-    return said.equals("dry") || said.equals("dry hole") || said.equals("dry well");
+    return DRY.contains(said);
   }
 
   private boolean readFlowing(RecordFiller into, int entry, String said, Unit bare, Comma comma) {
