@@ -3,14 +3,20 @@ package org.wellcurb.batch;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.wellcurb.report.Cap;
 import org.wellcurb.report.ContractorLine;
 import org.wellcurb.report.GridView;
 import org.wellcurb.rulepack.FindingKind;
 import org.wellcurb.rulepack.Pack;
 
-/** Lays the rules that are fallen short of most beside the licences with most findings. */
+/**
+ * Lays the rules that are fallen short of most beside the licences that stand out most: on one rule
+ * they have more findings than their records lead one to expect, in standard deviations. Those with
+ * few records come after all others.
+ */
 final class RuleGrid {
   private RuleGrid() {}
 
@@ -24,11 +30,24 @@ final class RuleGrid {
   }
 
   static GridView of(List<Pack> packs, LicenceCounts licences) {
-    List<ContractorLine> lines =
-        licences.lines().stream().filter(line -> line.kinds().total() > 0).toList();
-    List<ContractorLine> shown =
-        lines.subList(0, Math.min(Cap.GRID_CONTRACTORS.most(), lines.size()));
     RuleSums all = licences.byRule();
+    List<ContractorLine> every = licences.lines();
+    long records = every.stream().mapToLong(ContractorLine::records).sum();
+    List<ContractorLine> lines = every.stream().filter(line -> line.kinds().total() > 0).toList();
+    Map<ContractorLine, Double> standing = new HashMap<>();
+    for (ContractorLine line : lines) {
+      double share = records == 0 ? 0 : (double) line.records() / records;
+      standing.put(line, standing(all, licences.byRule(line.licence()), share));
+    }
+    List<ContractorLine> shown =
+        lines.stream()
+            .sorted(
+                Comparator.<ContractorLine, Boolean>comparing(
+                        line -> line.licence().isBlank() || line.records() < GridView.FEW)
+                    .thenComparing(line -> -standing.getOrDefault(line, 0.0))
+                    .thenComparing(ContractorLine.MOST_FIRST))
+            .limit(Cap.GRID_CONTRACTORS.most())
+            .toList();
     List<RuleSums> columns = shown.stream().map(line -> licences.byRule(line.licence())).toList();
     int[] starts = starts(packs);
     int[] most = order(all, packs, starts);
@@ -39,7 +58,17 @@ final class RuleGrid {
       List<Long> counts = columns.stream().map(column -> column.of(rule)).toList();
       rows.add(new GridView.Row(pack, rule - starts[pack], all.of(rule), counts));
     }
-    return new GridView(shown, rows, lines.size(), most.length);
+    return new GridView(shown, rows, lines.size(), most.length, records);
+  }
+
+  /** How far a licence stands out on the rule where it does so most. */
+  private static double standing(RuleSums all, RuleSums own, double share) {
+    double most = 0;
+    for (int rule : own.rules()) {
+      double expected = all.of(rule) * share;
+      most = Math.max(most, (own.of(rule) - expected) / Math.sqrt(expected + 1));
+    }
+    return most;
   }
 
   /** The rules with findings, most first; among equals the graver kind, then as packs have them. */

@@ -17,6 +17,12 @@ import org.wellcurb.screening.Tally;
 public record GridPage(List<Column> columns, List<Row> rows, String empty, String cut) {
   private static final int WIDTH = 44;
 
+  /** How many times the share of all records is much. */
+  private static final double MUCH = 2;
+
+  /** Findings that are too few to be much. */
+  private static final int LEAST_MUCH = 5;
+
   public GridPage {
     columns = List.copyOf(columns);
     rows = List.copyOf(rows);
@@ -37,9 +43,10 @@ public record GridPage(List<Column> columns, List<Row> rows, String empty, Strin
    * @param title what it asks
    * @param pack id of its pack
    * @param all findings of all licences
+   * @param share their share of all records, in percent
    * @param cells one a column
    */
-  public record Row(String title, String pack, long all, List<Cell> cells) {
+  public record Row(String title, String pack, long all, String share, List<Cell> cells) {
     public Row {
       cells = List.copyOf(cells);
     }
@@ -49,9 +56,11 @@ public record GridPage(List<Column> columns, List<Row> rows, String empty, Strin
    * Where a rule and a contractor meet.
    *
    * @param count findings
+   * @param share their share of the contractor's records, in percent; empty where there are none
+   * @param isMuch whether the records are enough, and the share twice that of all records
    * @param bar their share of the contractor's records as a bar, as SVG
    */
-  public record Cell(long count, String bar) {}
+  public record Cell(long count, String share, boolean isMuch, String bar) {}
 
   static GridPage of(GridView view, List<Tally> tallies, Words words) {
     List<Column> columns = new ArrayList<>();
@@ -66,11 +75,22 @@ public record GridPage(List<Column> columns, List<Row> rows, String empty, Strin
       List<Cell> cells = new ArrayList<>();
       for (int i = 0; i < columns.size(); i++) {
         long count = row.counts().get(i);
-        cells.add(new Cell(count, bar(count, view.contractors().get(i).records())));
+        long records = view.contractors().get(i).records();
+        boolean isMuch =
+            records >= GridView.FEW
+                && count >= LEAST_MUCH
+                && share(count, records) >= MUCH * share(row.all(), view.records());
+        String share = count == 0 ? "" : percent(count, records, words);
+        cells.add(new Cell(count, share, isMuch, bar(count, records)));
       }
       Tally tally = tallies.get(row.pack());
       String title = tally.pack().rules().get(row.rule()).title();
-      rows.add(new Row(title, tally.pack().id(), row.all(), cells));
+      rows.add(new Row(
+              title,
+              tally.pack().id(),
+              row.all(),
+              percent(row.all(), view.records(), words),
+              cells));
     }
     List<Row> told =
         rows.stream()
@@ -92,12 +112,20 @@ public record GridPage(List<Column> columns, List<Row> rows, String empty, Strin
     return new GridPage(columns, told, empty, cut);
   }
 
+  private static double share(long count, long records) {
+    return records == 0 ? 0 : Math.min(1, (double) count / records);
+  }
+
+  private static String percent(long count, long records, Words words) {
+    return words.say("percent", Rates.percent(share(count, records), words));
+  }
+
   /** The share as a filled bar; where the records are few, as an open one with broken edges. */
   private static String bar(long count, long records) {
     if (count == 0 || records == 0) {
       return "";
     }
-    double share = Math.min(1, (double) count / records);
+    double share = share(count, records);
     return String.format(
         Locale.ROOT,
         "<svg class=\"bar%s\" viewBox=\"0 0 %d 10\" width=\"%d\" height=\"10\""

@@ -3,14 +3,16 @@ package org.wellcurb.report;
 import java.util.List;
 
 /**
- * Open findings by rule and by contractor: the rules with most findings, the licences with most.
+ * Open findings by rule and by contractor: the rules with most findings, and the licences that
+ * stand out most among all, first those with records enough.
  *
  * @param contractors the licences, one a column
  * @param rows the rules
  * @param licences licences with findings, shown or not
  * @param rules rules with findings, shown or not
+ * @param records records of all licences, one that names two of them twice
  */
-public record GridView(List<ContractorLine> contractors, List<Row> rows, int licences, int rules) {
+public record GridView(List<ContractorLine> contractors, List<Row> rows, int licences, int rules, long records) {
   /** Records of a licence below which its shares say little. */
   public static final int FEW = 20;
 

@@ -139,7 +139,7 @@
 <thead role="rowgroup"><tr role="row"><th role="columnheader" scope="col">${t("col.rule")}</th><th role="columnheader" scope="col">${t("grid.all")}</th><#list v.grid.columns as c><th role="columnheader" scope="col"<#if c.few> class="few"</#if>>${c.name}<span class="count">${c.records}</span></th></#list></tr></thead>
 <tbody role="rowgroup">
 <#list v.grid.rows as r>
-<@l.row><@l.head t("col.rule")><@l.own r.title /><#if b.tallies?size gt 1> <span class="soft">(${r.pack})</span></#if></@l.head><@l.cell t("grid.all") "number">${r.all}</@l.cell><#list r.cells as c><td role="cell" data-l="${v.grid.columns[c?index].name}" class="number<#if c.count == 0> none</#if><#if v.grid.columns[c?index].few> few</#if>"><span><#if c.count == 0>–<#else>${c.count}${svg(c.bar)}</#if></span></td></#list></@l.row>
+<@l.row><@l.head t("col.rule")><@l.own r.title /><#if b.tallies?size gt 1> <span class="soft">(${r.pack})</span></#if></@l.head><@l.cell t("grid.all") "number">${r.all} <span class="soft">${r.share}</span></@l.cell><#list r.cells as c><td role="cell" data-l="${v.grid.columns[c?index].name}" class="number<#if c.count == 0> none</#if><#if c.isMuch()> much</#if><#if v.grid.columns[c?index].few> few</#if>"><span><#if c.count == 0>–<#else>${c.count} <span class="soft">${c.share}</span>${svg(c.bar)}</#if></span></td></#list></@l.row>
 </#list>
 </tbody>
 </table>

@@ -68,4 +68,26 @@ final class RuleGridTest {
       }
     }
   }
+
+  /** Who is worst on one rule is shown, however many findings the others have. */
+  @Test
+  void whoStandsOutOnARuleComesFirst() throws Exception {
+    List<Pack> packs = List.of(PackLoader.load("fenwick-county"));
+    LicenceCounts counts = new LicenceCounts();
+    for (int licence = 0; licence < 30; licence++) {
+      int records = licence == 17 ? 40 : licence == 18 ? 10 : 400;
+      for (int record = 0; record < records; record++) {
+        counts.record("D-" + licence);
+        if (record % 4 == 0) {
+          counts.finding("D-" + licence, FindingKind.DEFICIENCY, 3, record);
+        }
+        if ((licence == 17 && record % 2 == 0) || licence == 18 || record == 0) {
+          counts.finding("D-" + licence, FindingKind.DEFICIENCY, 5, record);
+        }
+      }
+    }
+    GridView grid = RuleGrid.of(packs, counts);
+    assertEquals("D-17", grid.contractors().get(0).licence());
+    assertTrue(grid.contractors().stream().noneMatch(line -> line.licence().equals("D-18")));
+  }
 }

@@ -167,7 +167,7 @@ public final class Batches {
     for (int rule = 0; rule < 3; rule++) {
       rows.add(new GridView.Row(0, rule, 20, counts));
     }
-    return new GridView(columns, rows, 11, 3);
+    return new GridView(columns, rows, 11, 3, 180);
   }
 
   private static Maps maps() {

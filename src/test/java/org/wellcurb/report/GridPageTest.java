@@ -21,6 +21,11 @@ final class GridPageTest {
       for (GridPage.Row row : grid.rows()) {
         GridPage.Cell cell = row.cells().get(i);
         assertEquals(cell.count() == 0, cell.bar().isEmpty());
+        assertEquals(cell.count() == 0, cell.share().isEmpty());
+        long records = batch.grid().contractors().get(i).records();
+        // All have 20 findings of 180 records.
+        assertEquals(
+            !isFew && cell.count() >= 5 && cell.count() * 180 >= 2 * 20 * records, cell.isMuch());
         assertEquals(isFew && cell.count() > 0, cell.bar().contains("bar few"));
       }
     }
@@ -30,9 +35,9 @@ final class GridPageTest {
   @Test
   void aWholeGridSaysNoCut() {
     BatchView batch = Batches.of(4, "D-");
-    GridView all = new GridView(batch.grid().contractors(), batch.grid().rows(), 10, 3);
+    GridView all = new GridView(batch.grid().contractors(), batch.grid().rows(), 10, 3, 90);
     assertEquals("", GridPage.of(all, batch.tallies(), Words.in(Language.FR)).cut());
-    GridView none = new GridView(List.of(), List.of(), 0, 0);
+    GridView none = new GridView(List.of(), List.of(), 0, 0, 0);
     assertTrue(GridPage.of(none, batch.tallies(), Words.in(Language.FR)).rows().isEmpty());
   }
 }

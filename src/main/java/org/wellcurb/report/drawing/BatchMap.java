@@ -15,7 +15,8 @@ import org.wellcurb.rulepack.FindingKind;
 
 /**
  * Where the records of a batch stand: a mark for each square, by the gravest finding in it. Shapes
- * tell the kinds apart, not colours.
+ * tell the kinds apart, not colours; a mark is filled by the share of its records that have such a
+ * finding, for in squares of many records hardly one has none.
  */
 public final class BatchMap {
   private static final int WIDTH = 372;
@@ -29,6 +30,9 @@ public final class BatchMap {
   private static final int NAMED = 5;
 
   private static final int LEAST_HEIGHT = 80;
+
+  /** Records of a square from which on its share is said. */
+  private static final int LEAST_FOR_SHARE = 20;
 
   /** Kilometres of one degree of latitude on a sphere of the Earth's mean size. */
   private static final double DEGREE = 111.195;
@@ -79,7 +83,7 @@ public final class BatchMap {
           if (!lines.isEmpty()) {
             svg.circle("reach", x, y, REACH);
           }
-          mark(svg, kind, x, y, size(cell));
+          mark(svg, kind, x, y, size(cell), share(cell, kind));
           svg.shut();
           sums[kind]++;
         }
@@ -129,24 +133,44 @@ public final class BatchMap {
   }
 
   private static double size(MapCells.Cell cell) {
-    long records = 0;
-    for (long count : cell.counts()) {
-      records += count;
-    }
-    return Math.min(7, 2.6 + 1.3 * Math.log10((double) records));
+    return Math.min(7, 2.6 + 1.3 * Math.log10((double) records(cell)));
   }
 
-  private static void mark(Svg svg, int kind, double x, double y, double r) {
-    if (kind == FindingKind.DEFICIENCY.ordinal()) {
-      svg.path("hub", shape(x, y, 0, -r, r, 0, 0, r, -r, 0));
-    } else if (kind == FindingKind.DISCREPANCY.ordinal()) {
-      svg.path("seal", shape(x, y, 0, -r, r, r, -r, r));
-    } else if (kind == FindingKind.OMISSION.ordinal()) {
-      svg.box("seal", x - r * 0.8, y - r * 0.8, y + r * 0.8, 1.6 * r);
-    } else if (kind == FindingKind.ADVISORY.ordinal()) {
-      svg.circle("seal", x, y, r * 0.9);
-    } else {
+  private static long records(MapCells.Cell cell) {
+    return cell.counts().stream().mapToLong(Long::longValue).sum();
+  }
+
+  /** The share of the records of a square whose gravest finding is of this kind. */
+  private static double share(MapCells.Cell cell, int kind) {
+    return (double) cell.counts().get(kind) / records(cell);
+  }
+
+  /**
+   * A mark.
+   *
+   * @param share how much of its area is filled
+   */
+  private static void mark(Svg svg, int kind, double x, double y, double r, double share) {
+    if (kind == MapCells.NONE) {
       svg.circle("dot", x, y, 1.3);
+      return;
+    }
+    if (share < 1) {
+      shape(svg, "seal", kind, x, y, r);
+    }
+    shape(svg, "hub", kind, x, y, r * Math.sqrt(share));
+  }
+
+  private static void shape(Svg svg, String style, int kind, double x, double y, double r) {
+    if (kind == FindingKind.DEFICIENCY.ordinal()) {
+      svg.path(style, shape(x, y, 0, -r, r, 0, 0, r, -r, 0));
+    } else if (kind == FindingKind.DISCREPANCY.ordinal()) {
+      // About the middle of its area, so that a smaller one lies within.
+      svg.path(style, shape(x, y, 0, -1.2 * r, r, 0.6 * r, -r, 0.6 * r));
+    } else if (kind == FindingKind.OMISSION.ordinal()) {
+      svg.box(style, x - r * 0.8, y - r * 0.8, y + r * 0.8, 1.6 * r);
+    } else {
+      svg.circle(style, x, y, r * 0.9);
     }
   }
 
@@ -187,11 +211,12 @@ public final class BatchMap {
     for (int kind = 0; kind < sums.length; kind++) {
       if (sums[kind] > 0) {
         Svg small = svg.small();
-        mark(small, kind, Legend.WIDTH / 2.0, Legend.MIDDLE, 6);
+        mark(small, kind, Legend.WIDTH / 2.0, Legend.MIDDLE, 6, kind == MapCells.NONE ? 1 : 0.4);
         legend.add(new Sign(small.closeSmall(), words.say(keys[kind])));
       }
     }
     legend.line(words.say("map.size"));
+    legend.line(words.say("map.share"));
     return (svg.has("reach") ? legend.line(words.say("map.leads")) : legend).all();
   }
 
@@ -214,6 +239,22 @@ public final class BatchMap {
             degrees(edges[2]),
             degrees(edges[3])));
     said.add(words.say("map.said.square", Math.round(1000 * cells.step() * DEGREE)));
+    double[] shares =
+        all.stream()
+            .filter(cell -> records(cell) >= LEAST_FOR_SHARE)
+            .mapToDouble(cell -> share(cell, FindingKind.DEFICIENCY.ordinal()))
+            .sorted()
+            .toArray();
+    if (shares.length > 1) {
+      said.add(
+          words.say(
+              "map.said.shares",
+              shares.length,
+              LEAST_FOR_SHARE,
+              Math.round(100 * shares[0]),
+              Math.round(100 * shares[shares.length / 2]),
+              Math.round(100 * shares[shares.length - 1])));
+    }
     if (cells.withoutPlace() > 0) {
       said.add(words.count("map.said.without", cells.withoutPlace()));
     }
