@@ -21,6 +21,8 @@ final class RecordPairs {
   /** No counterpart. */
   static final int NONE = -1;
 
+  private static final Told SAID = Told.BY_WHAT_IT_SAYS;
+
   private final SinceLog before;
   private final SinceLog now;
   private final int[] earlier;
@@ -60,13 +62,8 @@ final class RecordPairs {
     List<Integer> left = new ArrayList<>(theirs);
     List<Integer> open = new ArrayList<>(ours);
     // What says the same at the same place comes first, so that equal rows are not swapped.
-    pair(
-        open,
-        left,
-        i -> said(now, i) * 31 + now.spot(i),
-        i -> said(before, i) * 31 + before.spot(i),
-        Told.BY_WHAT_IT_SAYS);
-    pair(open, left, i -> said(now, i), i -> said(before, i), Told.BY_WHAT_IT_SAYS);
+    pair(open, left, i -> said(i) + now.spot(i), i -> said(before, i) + before.spot(i), SAID);
+    pair(open, left, this::said, i -> said(before, i), SAID);
     pair(open, left, now::spot, before::spot, Told.BY_ROW);
     if (open.size() == 1 && left.size() == 1) {
       set(open.get(0), left.get(0), Told.AS_THE_ONLY_ONE_LEFT);
@@ -77,10 +74,13 @@ final class RecordPairs {
     left.forEach(i -> howBefore[i] = (byte) Told.BY_NOTHING.ordinal());
   }
 
-  /** The mark of what a record says; one of its own where it is not known. */
+  private long said(int record) {
+    return now.mark(record);
+  }
+
+  /** The mark of what an earlier record says; one that no record has where it was not kept. */
   private static long said(SinceLog log, int record) {
-    long mark = log.mark(record);
-    return mark == 0 ? ~log.spot(record) : mark;
+    return log.mark(record) == 0 ? ~log.spot(record) : log.mark(record);
   }
 
   private void pair(

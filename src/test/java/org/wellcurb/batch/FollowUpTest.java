@@ -262,6 +262,18 @@ class FollowUpTest {
     assertTrue(page.contains("does not keep what each rule read"), page);
   }
 
+  /** Nothing is known of what its records said: the row is all there is. */
+  @Test
+  void anOlderReportTellsARepeatedNumberByItsRow() throws Exception {
+    run("first", LookOptions.PLAIN, "A,D1,50,60", "A,D2,40,60");
+    Files.delete(dir.resolve("first/marks.txt"));
+    assertEquals(
+        new SinceCounts(0, 2, 0, 0, 0, 0),
+        since(run("second", earlier("first"), "A,D1,50,60", "A,D2,40,60")));
+    String page = Files.readString(dir.resolve("second/since.html"));
+    assertTrue(page.contains("2 findings were told by file and row"), page);
+  }
+
   @Test
   void anEarlierReportMayBeTheOneThatIsReplaced() throws Exception {
     run("out", LookOptions.PLAIN, "A,D1,50,60");
