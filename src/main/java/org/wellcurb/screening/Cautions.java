@@ -109,7 +109,7 @@ public final class Cautions {
     if (water.hasBacteria()) {
       keys.add("bacteria");
     }
-    if (isChoice("sample.coliform", "absent")) {
+    if (isChoice("sample.coliform", "absent") && !water.hasBacteria()) {
       keys.add("coliform");
     }
     if (water.mayHaveNitrate()) {

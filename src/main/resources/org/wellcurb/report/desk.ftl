@@ -41,13 +41,13 @@
 <#assign id = f.key?replace(".", "-")>
 <p><label for="${id}">${f.label}</label>
 <#if f.values?has_content><select id="${id}" name="${f.key}" aria-describedby="${id}-note"><option value="">${t("desk.blank")}</option><#list f.values as value><option value="${value}">${f.choices[value?index]}</option></#list><#if !f.values?seq_contains("n/a")><option value="n/a">${t("desk.na")}</option></#if></select>
-<#else><input type="text" id="${id}" name="${f.key}"<#if f.units?has_content> class="amount" aria-describedby="${id}-unit ${id}-note"<#else> aria-describedby="${id}-note"</#if>><#if f.units?has_content> <span class="unit" id="${id}-unit"><#list f.units as u>${u}<#sep> | </#list></span></#if></#if><span class="beside-it" id="${id}-note"></span></p>
+<#else><input type="text" id="${id}" name="${f.key}"<#if !f.wide> data-number</#if><#if f.units?has_content> class="amount" aria-describedby="${id}-unit ${id}-note"<#else> aria-describedby="${id}-note"</#if>><#if f.units?has_content> <span class="unit" id="${id}-unit"><#list f.units as u>${u}<#sep> | </#list></span></#if></#if><span class="beside-it" id="${id}-note"></span></p>
 </#list>
 <#if g.heading == "group.bore">
 <fieldset id="layers"><legend>${t("desk.layers")}</legend>
 <div id="layer-rows"></div>
 <button type="button" id="layer-more">${t("desk.layer.more")}</button>
-<template id="layer-row"><p class="layer"><span></span> <label>${t("blank.from")} <input type="text" data-part="from"></label> <label>${t("blank.to")} <input type="text" data-part="to"></label> <label>${t("blank.material")} <input type="text" data-part="material"></label></p></template>
+<template id="layer-row"><p class="layer"><span></span> <label>${t("blank.from")} <input type="text" data-part="from" data-number></label> <label>${t("blank.to")} <input type="text" data-part="to" data-number></label> <label>${t("blank.material")} <input type="text" data-part="material"></label></p></template>
 </fieldset>
 </#if>
 </div>

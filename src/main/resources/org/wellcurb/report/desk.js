@@ -14,6 +14,15 @@
   var latest = 0;
   var timer = 0;
 
+  // Who writes in French marks decimals by a comma; what a file says stays as the file has it.
+  var isComma = document.documentElement.lang === "fr";
+
+  function text(field) {
+    var said = field.value.trim();
+    var isFigure = isComma && "number" in field.dataset && "typed" in field.dataset;
+    return isFigure ? said.replace(/(\d),(?=\d)/g, "$1.") : said;
+  }
+
   function addLayer() {
     var row = document.getElementById("layer-row").content.cloneNode(true);
     row.querySelector("span").textContent = main.dataset.layer.replace("#", rows.children.length + 1);
@@ -24,18 +33,18 @@
   function record() {
     var out = {};
     form.querySelectorAll("[name]").forEach(function (field) {
-      var text = field.value.trim();
-      if (text === "") { return; }
+      var said = text(field);
+      if (said === "") { return; }
       var parts = field.name.split(".");
       var at = out;
       parts.slice(0, -1).forEach(function (part) { at = at[part] = at[part] || {}; });
-      at[parts[parts.length - 1]] = text;
+      at[parts[parts.length - 1]] = said;
     });
     var layers = [];
     rows.querySelectorAll(".layer").forEach(function (row) {
       var layer = {};
       row.querySelectorAll("input").forEach(function (input) {
-        if (input.value.trim() !== "") { layer[input.dataset.part] = input.value.trim(); }
+        if (text(input) !== "") { layer[input.dataset.part] = text(input); }
       });
       // A layer of which something is known is kept: what is not yet known is said to be.
       if (layer.from || layer.to || layer.material) {
@@ -70,8 +79,8 @@
     form.querySelectorAll("[name]").forEach(function (field) {
       var said = notes[field.name] || [];
       var place = document.getElementById(field.id + "-note");
-      var text = said.join(" ");
-      if (place && place.textContent !== text) { place.textContent = text; }
+      var all = said.join(" ");
+      if (place && place.textContent !== all) { place.textContent = all; }
     });
     form.querySelectorAll("details").forEach(function (group) {
       var many = Array.from(group.querySelectorAll(".beside-it")).filter(function (n) { return n.textContent !== ""; }).length;
@@ -115,6 +124,7 @@
 
   function fill(source) {
     form.reset();
+    form.querySelectorAll("[data-typed]").forEach(function (field) { delete field.dataset.typed; });
     rows.textContent = "";
     kept = {};
     Object.keys(source).forEach(function (head) {
@@ -143,6 +153,7 @@
     var field = form.querySelector('[name="' + name + '"]');
     if (!field) { return; }
     field.value = text;
+    delete field.dataset.typed;
     // A choice that the list lacks stays as it was written.
     if (field.tagName === "SELECT" && field.value !== String(text)) {
       var same = Array.from(field.options).filter(function (o) {
@@ -169,7 +180,7 @@
     }, tell);
   }
 
-  form.addEventListener("input", function () { keep(null); soon(); });
+  form.addEventListener("input", function (event) { event.target.dataset.typed = ""; keep(null); soon(); });
   form.addEventListener("submit", function (event) { event.preventDefault(); check(); });
   document.getElementById("layer-more").addEventListener("click", function () {
     addLayer();

@@ -374,6 +374,34 @@ final class DeskInBrowserTest {
     assertEquals(List.of(), browser.complaints());
   }
 
+  /** A comma that a person types marks decimals; one that a file holds means what it means there. */
+  @Test
+  void frenchFiguresHaveACommaAndThoseOfAFileStay() throws Exception {
+    desk.close();
+    desk = open(new PageStyle(Language.FR, UnitsShown.AS_WRITTEN));
+    browser.driver().get(desk.address());
+    type(By.id("relief-setting"), "4,250 bar");
+    inSheet("4,25 bar");
+    assertEquals(List.of(), browser.complaints());
+    Path file =
+        Files.writeString(
+            downloads.resolve("deep.json"),
+            "{\"record\": {\"id\": \"DEEP\"}, \"well\": {\"depth\": \"1,250 ft\"}}");
+    browser.driver().findElement(By.id("file")).sendKeys(file.toString());
+    inSheet("1250 ft");
+    assertEquals("1,250 ft", value("well-depth"));
+  }
+
+  private void type(By field, String text) {
+    browser
+        .driver()
+        .executeScript(
+            "arguments[0].value = arguments[1];"
+                + "arguments[0].dispatchEvent(new Event('input', {bubbles: true}))",
+            browser.driver().findElement(field),
+            text);
+  }
+
   /** Waits until the page says that there are so many findings. */
   private void said(String findings) {
     await(findings + " findings", () -> status().matches("[^0-9]*" + findings + "[^0-9].*"));

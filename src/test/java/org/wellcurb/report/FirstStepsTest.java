@@ -136,7 +136,7 @@ class FirstStepsTest {
             "sample.coliform", "absent",
             "dates.sampled", "2020-05-02",
             "dates.disinfected", "2020-05-06");
-    assertTrue(sheet.findings().get(0).sentence().contains("(Disinfected)"));
+    assertTrue(sheet.findings().get(0).sentence().contains("(Disinfected on)"));
     OutcomeGroup doubted =
         sheet.outcomes().stream()
             .filter(group -> group.key().equals("outcome.doubted"))
