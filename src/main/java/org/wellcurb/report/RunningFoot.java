@@ -17,7 +17,7 @@ final class RunningFoot {
             + escape(title)
             + "\";"
             + FONT
-            + "}@bottom-right{content:counter(page) \" / \" counter(pages);"
+            + "}@bottom-right{content:counter(page) \" / \" counter(pages);white-space:nowrap;"
             + FONT
             + "}}");
   }

@@ -15,7 +15,7 @@ final class WellSection {
   static final String ID = "section";
   static final int WIDTH = 372;
   static final int TOP = 30;
-  static final int BOTTOM = 512;
+  static final int BOTTOM = 456;
   private static final int AXIS = 46;
   private static final int LABELS = 196;
   private static final int LEADS = (int) SectionParts.RIGHT;
