@@ -87,11 +87,22 @@ final class RulePrints {
     }
     boolean isSaid = !under.equals(rule.id());
     return new TextPrint(
-        texts.days(text),
+        isUndated(rule, text) && text.knownFrom() == null
+            ? words.say("text.undated")
+            : texts.days(text),
         when == null ? "" : units.plain(when),
         require == null ? List.of() : units.sentences(require),
         isSaid ? new SourceLine(line.text(), line.address(), "") : line,
         isSaid ? under : "");
+  }
+
+  /** Whether a text is published and nobody read since when it has been in force. */
+  static boolean isUndated(Rule rule, DatedText text) {
+    return text.from() == null
+        && text.until() == null
+        && text.require() != null
+        && rule.source().basis() == Source.Basis.PUBLISHED
+        && !(rule.program().judgedBy() instanceof JudgedBy.AsOf);
   }
 
   /** Names of the tables that a rule reads, in the order in which it does. */

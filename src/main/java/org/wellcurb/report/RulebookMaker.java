@@ -92,7 +92,16 @@ final class RulebookMaker {
   private Counts counts() {
     Proof proof = Proof.of(pack);
     return new Counts(
-        proof.rules(), proof.inherited(), proof.limits(), proof.proved(), proof.examples());
+        proof.rules(),
+        proof.inherited(),
+        proof.limits(),
+        proof.proved(),
+        proof.examples(),
+        (int) pack.rules().stream().filter(rule -> isOwn(rule) && isUndated(rule)).count());
+  }
+
+  private static boolean isUndated(Rule rule) {
+    return rule.program().texts().stream().anyMatch(text -> RulePrints.isUndated(rule, text));
   }
 
   private boolean isOwn(Rule rule) {

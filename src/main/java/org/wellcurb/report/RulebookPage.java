@@ -44,8 +44,9 @@ public record RulebookPage(
    * @param limits limits that its own rules state, each row of a table among them
    * @param proved how many of these have an example on both sides
    * @param examples worked examples of its own rules
+   * @param undated rules of its own whose first day nobody read
    */
-  public record Counts(int rules, int taken, int limits, int proved, int examples) {}
+  public record Counts(int rules, int taken, int limits, int proved, int examples, int undated) {}
 
   /**
    * A file that a pack was read from.

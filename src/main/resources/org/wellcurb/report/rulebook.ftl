@@ -11,6 +11,7 @@
 <div><dt>${t("rulebook.count.taken")}</dt><dd>${c.taken}</dd></div>
 </dl>
 <p>${t("rulebook.proved", c.proved, c.limits)}</p>
+<#if (c.undated > 0)><p>${t("rulebook.undated", c.undated)}</p></#if>
 <@l.english />
 
 <nav aria-label="${t("page.parts")}">

@@ -13,7 +13,12 @@ class IllinoisTest {
     row("septic tank", "50 ft", "septic-tank-distance", "septic_tank");
     row("septic field", "75 ft", "absorption-field-distance", "absorption_field");
     row("body of water", "25 ft", "surface-water-distance", "surface_water");
-    row("cesspool", "150 ft", "cesspool-distance", "cesspool");
+    // One entry stands for both: it falls short below the lesser, and between the two one asks.
+    row("leaching pit", "100 ft", "cesspool-distance", "cesspool");
+    Code cesspool = TABLE_C.states("920.Table C (via county page)", "cesspool", "150 ft");
+    cesspool.cannotTell("cesspool-or-leaching-pit", "setback.cesspool=149.9 ft");
+    cesspool.cannotTell("cesspool-or-leaching-pit", "setback.cesspool=100 ft");
+    cesspool.doesNotApply("cesspool-or-leaching-pit", "setback.cesspool=150 ft");
     TABLE_C
         .states("920.Table C (via county page)", "clay pipe", "50 ft")
         .least("sewer-line-distance", "setback.sewer_line", "50 ft", "site.sewer_watertight=no");

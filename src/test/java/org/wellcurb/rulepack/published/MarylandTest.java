@@ -57,6 +57,18 @@ class MarylandTest {
         "well.casing_material=pvc",
         "well.casing_diameter=4 in",
         "well.casing_schedule=SDR 26");
+    // Outside diameter over SDR against the wall of Schedule 40: in 4 in 4.5 over 17 is 0.265 in and
+    // more than 0.237; in 2 in 2.375 over 17 is 0.140 in and less than 0.154.
+    MD.meets(
+        "plastic-casing-wall",
+        "well.casing_material=pvc",
+        "well.casing_diameter=4 in",
+        "well.casing_schedule=SDR 17");
+    MD.cannotTell(
+        "plastic-casing-wall",
+        "well.casing_material=pvc",
+        "well.casing_diameter=2 in",
+        "well.casing_schedule=SDR 17");
     MD.states("COMAR 26.04.04.17A(2)(e)", "over 4 in", "SDR 26")
         .meets(
             "plastic-casing-wall",

@@ -12,8 +12,12 @@ import java.util.stream.Stream;
 
 /** The table of published limits, as the packs under {@code rules} give it. */
 final class PublishedTable {
+  private static final String NO_DAY = "first day not read";
+
   private final StringBuilder out = new StringBuilder();
   private int limits;
+  private int textCount;
+  private int undated;
 
   /** The whole page. */
   static String render() throws IOException {
@@ -28,9 +32,11 @@ final class PublishedTable {
         what each pack says on its face, and ask the authority.
 
         There are %d limits in %d packs (entries that a record must hold, and questions for a person, not counted).
+        Of %d texts of rules %d have no first day here, because nobody read since when they have been in force: they
+        judge wells of any age, and sheet and rulebook say that an older text may bind an older well.
         This page is made from the packs; a test compares it with them.
         """
-            .formatted(table.limits, packs.size())
+            .formatted(table.limits, packs.size(), table.textCount, table.undated)
         + table.out;
   }
 
@@ -81,6 +87,8 @@ final class PublishedTable {
     for (JsonNode text : texts) {
       String source = text.path("source").asText(rule.path("source").asText());
       String kind = rule.path("kind").asText();
+      textCount += text.has("require") ? 1 : 0;
+      undated += days(text).equals(NO_DAY) ? 1 : 0;
       if (text.has("require") && !kind.equals("omission")) {
         limits++;
       }
@@ -101,7 +109,7 @@ final class PublishedTable {
     String from = text.path("from").asText("");
     String until = text.path("until").asText("");
     if (from.isEmpty() && until.isEmpty() && text.has("require")) {
-      return "first day not read";
+      return NO_DAY;
     }
     return ((from.isEmpty() ? "" : "from " + from) + (until.isEmpty() ? "" : " until " + until))
         .trim();
