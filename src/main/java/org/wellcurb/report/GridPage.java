@@ -85,7 +85,8 @@ public record GridPage(List<Column> columns, List<Row> rows, String empty, Strin
       }
       Tally tally = tallies.get(row.pack());
       String title = tally.pack().rules().get(row.rule()).title();
-      rows.add(new Row(
+      rows.add(
+          new Row(
               title,
               tally.pack().id(),
               row.all(),

@@ -12,7 +12,8 @@ import java.util.List;
  * @param rules rules with findings, shown or not
  * @param records records of all licences, one that names two of them twice
  */
-public record GridView(List<ContractorLine> contractors, List<Row> rows, int licences, int rules, long records) {
+public record GridView(
+    List<ContractorLine> contractors, List<Row> rows, int licences, int rules, long records) {
   /** Records of a licence below which its shares say little. */
   public static final int FEW = 20;
 

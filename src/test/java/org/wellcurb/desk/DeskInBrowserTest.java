@@ -374,7 +374,9 @@ final class DeskInBrowserTest {
     assertEquals(List.of(), browser.complaints());
   }
 
-  /** A comma that a person types marks decimals; one that a file holds means what it means there. */
+  /**
+   * A comma that a person types marks decimals; one that a file holds means what it means there.
+   */
   @Test
   void frenchFiguresHaveACommaAndThoseOfAFileStay() throws Exception {
     desk.close();

@@ -37,8 +37,7 @@ class OtherSystemsTest {
   private static Gathered read(String file, String map) throws Exception {
     String text = Files.readString(EXPORTS.resolve(map));
     return Gathered.of(
-        new Sources(CATALOGUE, HeaderMaps.parse(map, text, CATALOGUE)),
-        inputs(file).subList(0, 1));
+        new Sources(CATALOGUE, HeaderMaps.parse(map, text, CATALOGUE)), inputs(file).subList(0, 1));
   }
 
   /** What a record does not say as its maker meant it. */
@@ -51,7 +50,12 @@ class OtherSystemsTest {
         Entry entry = CATALOGUE.entry(CATALOGUE.index(value.getKey()));
         if (!isAlike(record, entry, value.getValue())) {
           differences.add(
-              record.id() + " " + entry.key() + ": " + record.written(entry.index()) + ", drawn "
+              record.id()
+                  + " "
+                  + entry.key()
+                  + ": "
+                  + record.written(entry.index())
+                  + ", drawn "
                   + value.getValue());
         }
       }

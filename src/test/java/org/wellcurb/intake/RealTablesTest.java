@@ -301,7 +301,13 @@ class RealTablesTest {
   @Test
   void flowingIsWrittenInWords() {
     String[] words = {
-      "flowing", "overflow", "over top", "0verflowing", "overflow @ 1 gpm", "FLOWS", "Flowing well",
+      "flowing",
+      "overflow",
+      "over top",
+      "0verflowing",
+      "overflow @ 1 gpm",
+      "FLOWS",
+      "Flowing well",
       "Jaillissant"
     };
     for (WellRecord record : column("water.static_level", words)) {

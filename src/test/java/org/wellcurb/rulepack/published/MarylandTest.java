@@ -57,7 +57,8 @@ class MarylandTest {
         "well.casing_material=pvc",
         "well.casing_diameter=4 in",
         "well.casing_schedule=SDR 26");
-    // Outside diameter over SDR against the wall of Schedule 40: in 4 in 4.5 over 17 is 0.265 in and
+    // Outside diameter over SDR against the wall of Schedule 40: in 4 in 4.5 over 17 is 0.265 in
+    // and
     // more than 0.237; in 2 in 2.375 over 17 is 0.140 in and less than 0.154.
     MD.meets(
         "plastic-casing-wall",
