@@ -78,7 +78,7 @@ class FollowUpTest {
     assertTrue(since(second).judgedShort() > 0);
     assertEquals(0, since(second).added());
     String page = Files.readString(dir.resolve("second/since.html"));
-    assertTrue(page.contains("The files of pack fenwick-county are not the same."), page);
+    assertTrue(page.contains("Pack fenwick-county was not in the earlier run; "), page);
   }
 
   @Test

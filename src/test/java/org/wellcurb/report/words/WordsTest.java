@@ -218,6 +218,7 @@ final class WordsTest {
             "choice.",
             "place.",
             "water.figure.",
+            "rulebook.units.",
             "group.",
             "outcome.",
             "kind.",
