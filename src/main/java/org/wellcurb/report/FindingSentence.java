@@ -3,7 +3,6 @@ package org.wellcurb.report;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.judgement.Deciding;
-import org.wellcurb.judgement.Wanted;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.report.words.Amounts;
 import org.wellcurb.report.words.Words;
@@ -19,11 +18,13 @@ public final class FindingSentence {
   private final Words words;
   private final RuleWords ruleWords;
   private final Amounts amounts;
+  private final FormWords said;
 
   public FindingSentence(PageStyle style) {
     this.style = style;
     words = Words.in(style.language());
     ruleWords = new RuleWords(words);
+    said = new FormWords(words);
     amounts = new Amounts(words, style.units());
   }
 
@@ -52,39 +53,22 @@ public final class FindingSentence {
             rule.kind() == FindingKind.DISCREPANCY ? "finding.fits" : "finding.is.not",
             label,
             coded(value, deciding.written()),
-            wanted(deciding.limitText()));
+            said.wanted(deciding.limitText()));
   }
 
   /** A word as pages say it, with the code of the form beside it where that is another. */
   private String coded(String value, String written) {
-    String said = word(value);
+    String word = said.word(value);
     boolean same =
         written.isEmpty()
             || written.equalsIgnoreCase(value)
-            || written.equalsIgnoreCase(said)
+            || written.equalsIgnoreCase(word)
             || (isYesNo(value) && value.startsWith(written.toLowerCase(Locale.ROOT)));
-    return same ? said : words.say("finding.written.as", said, written);
+    return same ? word : words.say("finding.written.as", word, written);
   }
 
   private static boolean isYesNo(String value) {
     return value.equals("yes") || value.equals("no");
-  }
-
-  private String wanted(String wanted) {
-    String all =
-        String.join(words.say("wanted.or"), Wanted.words(wanted).stream().map(this::word).toList());
-    return Wanted.isNone(wanted) ? words.say("wanted.but", all) : all;
-  }
-
-  /** A word of a form or of a rule, as pages say it. */
-  private String word(String word) {
-    return switch (word.strip().toLowerCase(Locale.ROOT)) {
-      case Wanted.GIVEN -> words.say("wanted.given");
-      case Wanted.NOTHING -> words.say("wanted.nothing");
-      case "yes" -> words.say("yes");
-      case "no" -> words.say("no");
-      default -> words.choice(word);
-    };
   }
 
   /** What was compared: the entry, or what was worked out from it. */

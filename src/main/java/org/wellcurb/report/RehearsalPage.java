@@ -72,9 +72,6 @@ public record RehearsalPage(
       String to,
       String limitTo) {}
 
-  /** What the tables, which are in no language, say of what is not known. */
-  private static final String UNKNOWN = "not known";
-
   static RehearsalPage of(RehearsalView view, PageStyle style) {
     Words words = Words.in(style.language());
     DifferencePrints prints = new DifferencePrints(view.before(), view.after(), words);
@@ -127,7 +124,7 @@ public record RehearsalPage(
   private static String amount(
       Deciding deciding, double number, String text, Words words, Amounts amounts) {
     if (!text.isEmpty()) {
-      return text.equals(UNKNOWN) ? words.say("amount.unknown") : words.choice(text);
+      return new FormWords(words).wanted(text);
     }
     if (Double.isNaN(number) || Double.isInfinite(number)) {
       return "";

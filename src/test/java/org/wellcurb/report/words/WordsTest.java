@@ -219,6 +219,7 @@ final class WordsTest {
             "place.",
             "water.figure.",
             "rulebook.units.",
+            "variance.",
             "group.",
             "outcome.",
             "kind.",
