@@ -101,7 +101,7 @@ class FrenchPagesTest {
           pieces.forEach(
               (piece, key) -> {
                 if (holds(lower, piece)) {
-                  left.add(key + " ~ " + piece);
+                  left.add(key + " ~ " + piece + "   (on " + page + ")");
                 }
               });
         });

@@ -176,7 +176,7 @@ class ReadingDoubtsTest {
   void codesAreNamedWithWhatTheyWereTakenFor() throws Exception {
     doubts(
         "sample.coliform", 20, i -> i < 12 ? "nd" : i < 16 ? "detected" : i < 18 ? "unknown" : "9");
-    assertTrue(page().contains("Met: nd = absent (12), detected = present (4)."));
+    assertTrue(page().contains("Met: “nd” = absent (12), “detected” = present (4)."));
     assertTrue(page().contains("Taken for no value: unknown (2)."));
     assertTrue(page().contains("Not read: 9 (2)."));
     JsonNode codes =

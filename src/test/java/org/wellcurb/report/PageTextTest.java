@@ -49,7 +49,7 @@ final class PageTextTest {
   void theWordsOfADrawingTellItsLettersToo() {
     String sheet = sheet(Forms.full(), Language.EN);
     assertTrue(sheet.contains("<li>Letter A: "), "as the drawing marks them");
-    assertTrue(sheet(Forms.full(), Language.FR).contains("<li>Lettre A : "));
+    assertTrue(sheet(Forms.full(), Language.FR).contains("<li>Lettre A\u00a0: "));
   }
 
   @Test
