@@ -12,6 +12,9 @@ import org.wellcurb.record.Nearest;
 
 /** Guesses which choices of an entry the words of a column stand for. */
 final class ChoiceWords {
+  /** Letters of a code that may begin many a word. */
+  private static final int BRIEF = 2;
+
   private final Unread unread;
 
   /**
@@ -46,6 +49,7 @@ final class ChoiceWords {
       Map<String, String> words,
       List<String> unknown,
       List<String> doubts) {
+    List<String> brief = new ArrayList<>();
     List<String> choices = entry.kind() == Kind.YES_NO ? List.of("yes", "no") : entry.choices();
     for (Map.Entry<String, Integer> text : column.mostCommon()) {
       String written = text.getKey();
@@ -60,9 +64,15 @@ final class ChoiceWords {
       @Nullable String near = near(lower, entry, choices);
       if (near != null) {
         words.put(written, near);
+        if (written.length() <= BRIEF && entry.kind() != Kind.YES_NO) {
+          brief.add(written);
+        }
       } else if (doubts.size() < 4) {
         doubts.add("'" + written + "' is none of its choices: " + String.join(", ", choices));
       }
+    }
+    if (!brief.isEmpty()) {
+      doubts.add("nothing but how they begin tells what these codes mean: " + String.join(", ", brief));
     }
   }
 
