@@ -16,7 +16,7 @@ final class PressureLadder {
   static final String ID = "ladder";
   private static final int WIDTH = 372;
   private static final int TOP = 24;
-  private static final int BOTTOM = 420;
+  private static final int BOTTOM = 380;
   private static final int AXIS = 52;
   private static final int RAIL = 72;
   private static final int OTHER_RAIL = 136;
