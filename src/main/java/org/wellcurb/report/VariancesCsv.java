@@ -29,6 +29,7 @@ public final class VariancesCsv {
       case WAIVES -> "waives";
       case MET -> "already met";
       case NOT_APPLICABLE -> "does not apply";
+      case NOT_ALLOWED -> "may not be waived";
       case NO_RULE -> "no such rule";
     };
   }

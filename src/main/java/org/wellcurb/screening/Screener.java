@@ -257,7 +257,8 @@ public final class Screener {
         switch (Outcome.at(asJudged[rule])) {
           case WAIVED -> VarianceUse.Does.WAIVES;
           case MEETS -> VarianceUse.Does.MET;
-          default -> VarianceUse.Does.NOT_APPLICABLE;
+          case FALLS_SHORT, CANNOT_TELL -> VarianceUse.Does.NOT_ALLOWED;
+          case NOT_APPLICABLE -> VarianceUse.Does.NOT_APPLICABLE;
         };
     return new VarianceUse(variance, does, "");
   }

@@ -19,6 +19,8 @@ public record VarianceUse(Variance variance, Does does, String near) {
     MET,
     /** The rule does not apply to the record. */
     NOT_APPLICABLE,
+    /** The pack does not list the rule among those that a variance may waive. */
+    NOT_ALLOWED,
     /** The pack that judges the record has no such rule. */
     NO_RULE
   }

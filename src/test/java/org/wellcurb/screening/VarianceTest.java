@@ -3,11 +3,14 @@ package org.wellcurb.screening;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.wellcurb.record.RecordReader;
 import org.wellcurb.rulepack.Pack;
 import org.wellcurb.rulepack.PackLoader;
@@ -47,6 +50,33 @@ class VarianceTest {
     assertEquals("", NearRule.of("distance", pack));
     assertEquals("", NearRule.of("2023-117", pack));
     assertEquals("", NearRule.of("variance", pack));
+  }
+
+  @Test
+  void aPackMayListTheRulesThatAVarianceMayWaive(@TempDir Path folder) throws Exception {
+    Path pack = Files.createDirectories(folder.resolve("sound-whole")).resolve("pack.json");
+    String text =
+        Files.readString(Path.of("src/test/resources/bad-packs/sound-base/pack.json"))
+            .replace("\"rules\": [", "\"waivable\": [WAIVABLE], \"rules\": [");
+    String rule = "septic-tank-distance";
+    Map<String, String> form =
+        Map.of("setback.septic_tank", "20 ft", "record.variances", rule + ": B-18");
+    assertEquals(VarianceUse.Does.NOT_ALLOWED, does(pack, text.replace("WAIVABLE", ""), form));
+    String listed = text.replace("WAIVABLE", "\"" + rule + "\"");
+    assertEquals(VarianceUse.Does.WAIVES, does(pack, listed, form));
+    String any = text.replace("\"waivable\": [WAIVABLE], ", "");
+    assertEquals(VarianceUse.Does.WAIVES, does(pack, any, form));
+  }
+
+  private static VarianceUse.Does does(Path at, String pack, Map<String, String> form)
+      throws Exception {
+    Files.writeString(at, pack);
+    Screener screener = new Screener(PackLoader.load(at.toString()), LocalDate.of(2026, 1, 1));
+    RecordResult result = screener.result(RecordReader.of(form));
+    VarianceUse.Does does = screener.variances().get(0).does();
+    assertEquals(
+        does == VarianceUse.Does.WAIVES ? 0 : 1, result.findings().size(), "it falls short");
+    return does;
   }
 
   @Test
