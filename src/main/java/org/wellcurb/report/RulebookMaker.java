@@ -75,6 +75,8 @@ final class RulebookMaker {
         pack.jurisdictions(),
         prints.day(pack.judgedBy()),
         pack.mustApply().stream().map(words::entry).toList(),
+        waived(pack.waivable()),
+        pack.waivable() == null ? List.of() : pack.waivable(),
         counts(),
         files,
         unitsShown,
@@ -87,6 +89,10 @@ final class RulebookMaker {
             .map(drop -> new DropPrint(drop.rule(), drop.title(), drop.because(), drop.pack()))
             .toList(),
         replaced);
+  }
+
+  private static String waived(@Nullable List<String> waivable) {
+    return "rulebook.waived." + (waivable == null ? "any" : waivable.isEmpty() ? "none" : "some");
   }
 
   private Counts counts() {

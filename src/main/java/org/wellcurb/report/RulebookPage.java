@@ -9,6 +9,8 @@ import java.util.List;
  * @param jurisdictions codes that it judges
  * @param judgedBy which day decides the text in force
  * @param mustApply entries that always apply, as pages call them
+ * @param waived key of what the page says of variances
+ * @param waivable ids of the rules that a variance may waive, where the pack lists them
  * @param counts what there is of it
  * @param files the files that it was read from, its own first
  * @param units key of what the page says of its figures
@@ -25,6 +27,8 @@ public record RulebookPage(
     List<String> jurisdictions,
     String judgedBy,
     List<String> mustApply,
+    String waived,
+    List<String> waivable,
     Counts counts,
     List<FileLine> files,
     String units,

@@ -34,7 +34,12 @@ final class SchemaWords {
           problems.at(
               at,
               at.kind() + " cannot stand here",
-              at.pointer().isEmpty() ? "a pack is an object: start it with {" : spot.write());
+              at.pointer().isEmpty()
+                  ? "a pack is an object: start it with {"
+                  : at instanceof Json.Arr && at.pointer().endsWith("/value")
+                      ? "a row gives one value; for either of two words write the one here, and the"
+                          + " other in the rule: entry is table(name) or ..."
+                      : spot.write());
       case "enum" -> choice(at, spot);
       case "pattern" -> pattern(at, spot);
       case "minItems", "minProperties" ->
@@ -99,10 +104,16 @@ final class SchemaWords {
     List<String> choices = spot.list();
     String written = written(at);
     String nearest = Nearest.of(written.toLowerCase(Locale.ROOT), choices);
+    // A word that begins otherwise is another one: feet is not meant for text.
+    boolean isNear =
+        nearest != null
+            && !written.isEmpty()
+            && (nearest.charAt(0) == Character.toLowerCase(written.charAt(0))
+                || Nearest.distance(nearest, written) == 1);
     problems.at(
         at,
         quoted(written) + " is none of the words that may stand here",
-        nearest != null
+        isNear
             ? "did you mean \"" + nearest + "\"?"
             : "one of: " + String.join(", ", choices));
   }

@@ -32,6 +32,7 @@
 <li>${t("rulebook.read.na")}<#if v.mustApply?has_content> ${t("rulebook.must")} <#list v.mustApply as m>${m}<#sep>, </#list>.</#if></li>
 <li>${t("rulebook.read.range")}</li>
 <li>${t("rulebook.read.slack")}</li>
+<li>${t(v.waived)}<#if v.waivable?has_content> <#list v.waivable as w><code>${w}</code><#sep>, </#list>.</#if></li>
 <li><#list ["deficiency", "discrepancy", "omission", "advisory"] as k>${t("kind." + k)}<#sep>; </#list>.</li>
 </ul>
 </@l.section>

@@ -52,6 +52,16 @@ class RulebookMakerTest {
   }
 
   @Test
+  void thePageSaysWhichRulesAVarianceMayWaive() throws Exception {
+    assertEquals("rulebook.waived.any", page("montana").waived());
+    PageStyle style = new PageStyle(Language.EN, UnitsShown.AS_WRITTEN);
+    Pack pack = PackLoader.load("src/test/resources/bad-packs/sound-whole");
+    RulebookPage page = new RulebookMaker(pack, style).page();
+    assertEquals("rulebook.waived.some", page.waived());
+    assertEquals(List.of("tank-distance"), page.waivable());
+  }
+
+  @Test
   void wordsStandAsThePackWritesThem() throws Exception {
     String virginia = page("virginia").chapters().toString();
     assertTrue(virginia.contains("is IIIB"), virginia);
