@@ -11,6 +11,7 @@ import org.wellcurb.formula.Near;
 import org.wellcurb.formula.Relation;
 import org.wellcurb.formula.Sentence;
 import org.wellcurb.formula.Speech;
+import org.wellcurb.formula.Table;
 import org.wellcurb.formula.UnitOf;
 import org.wellcurb.quantity.Dimension;
 import org.wellcurb.quantity.Interval;
@@ -52,9 +53,28 @@ final class Margins {
     } else if (c instanceof Expr.Applies e) {
       return words(e.entry(), Wanted.GIVEN);
     } else if (c instanceof Expr.IsOneOf e) {
-      return words(first(e), Wanted.oneOf(e.shown(), e.isNegated()));
+      // What a table says of several entries is asked of none of them by itself.
+      boolean isOfTable = e.word() instanceof Expr.TableWord;
+      return words(first(e), isOfTable ? "" : Wanted.oneOf(e.shown(), e.isNegated()));
+    } else if (c instanceof Expr.SameWord e) {
+      return sameWord(e);
     }
     return words(first(c), "");
+  }
+
+  /** An entry against the word that a table gives: that word is its limit, where one row is sure. */
+  private Deciding sameWord(Expr.SameWord e) {
+    Expr.Word own = e.a() instanceof Expr.EntryWord ? e.a() : e.b();
+    Expr.Word other = own.equals(e.a()) ? e.b() : e.a();
+    if (!(own instanceof Expr.EntryWord word) || !(other instanceof Expr.TableWord table)) {
+      return words(first(e), "");
+    }
+    int row = at.row(table.table());
+    return words(
+        word.entry(),
+        row >= 0 && table.table().rows().get(row).value() instanceof Table.Word given
+            ? Wanted.oneOf(List.of(given.shown()), e.isNegated())
+            : "");
   }
 
   private @Nullable Entry first(Expr expr) {

@@ -33,7 +33,8 @@ final class PublishedTable {
 
         There are %d limits in %d packs (entries that a record must hold, and questions for a person, not counted).
         Of %d texts of rules %d have no first day here, because nobody read since when they have been in force: they
-        judge wells of any age, and sheet and rulebook say that an older text may bind an older well.
+        judge wells of any age, though an older text may bind an older well. Rulebooks say so of each of them, sheets
+        and notices of all that is more than advice.
         This page is made from the packs; a test compares it with them.
         """
             .formatted(table.limits, packs.size(), table.textCount, table.undated)
