@@ -72,7 +72,8 @@ final class ChoiceWords {
       }
     }
     if (!brief.isEmpty()) {
-      doubts.add("nothing but how they begin tells what these codes mean: " + String.join(", ", brief));
+      doubts.add(
+          "nothing but how they begin tells what these codes mean: " + String.join(", ", brief));
     }
   }
 

@@ -62,7 +62,9 @@ final class Margins {
     return words(first(c), "");
   }
 
-  /** An entry against the word that a table gives: that word is its limit, where one row is sure. */
+  /**
+   * An entry against the word that a table gives: that word is its limit, where one row is sure.
+   */
   private Deciding sameWord(Expr.SameWord e) {
     Expr.Word own = e.a() instanceof Expr.EntryWord ? e.a() : e.b();
     Expr.Word other = own.equals(e.a()) ? e.b() : e.a();

@@ -113,9 +113,7 @@ final class SchemaWords {
     problems.at(
         at,
         quoted(written) + " is none of the words that may stand here",
-        isNear
-            ? "did you mean \"" + nearest + "\"?"
-            : "one of: " + String.join(", ", choices));
+        isNear ? "did you mean \"" + nearest + "\"?" : "one of: " + String.join(", ", choices));
   }
 
   private void pattern(Json at, SchemaTree.Spot spot) {

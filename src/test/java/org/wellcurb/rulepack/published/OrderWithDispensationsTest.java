@@ -36,8 +36,7 @@ class OrderWithDispensationsTest {
     String[] tank = {Y2020, "dates.source_installed=n/a", "setback.septic_tank=9 m"};
     code.fallsShort("septic-distance", tank);
     String named = "record.variances=septic-distance: K-7; arsenic: K-8";
-    assertEquals(
-        Outcome.WAIVED, code.outcome("septic-distance", tank[0], tank[1], tank[2], named));
+    assertEquals(Outcome.WAIVED, code.outcome("septic-distance", tank[0], tank[1], tank[2], named));
     assertEquals(
         Outcome.FALLS_SHORT, code.outcome("arsenic", Y2020, "sample.arsenic=12 ug/L", named));
   }
