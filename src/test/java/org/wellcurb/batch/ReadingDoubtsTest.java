@@ -165,7 +165,7 @@ class ReadingDoubtsTest {
     assertTrue(
         first.replaceAll("<[^>]*>", "").contains("dates.completed (17 of 20 cells not read)"));
     assertTrue(first.indexOf("#troubles") < first.indexOf("#records"), "before the records");
-    assertTrue(page().contains("Not read: 05/04/2013 (2), 05/04/2014 (2)"));
+    assertTrue(page().contains("Not read: “05/04/2013” (2), “05/04/2014” (2)"));
     doubts("dates.completed", 20, i -> "2011-05-1" + i % 10);
     assertTrue(!page().contains("#troubles"));
     doubts("water.static_level [ft]", 60, i -> i % 6 == 1 ? "-999" : "4" + i % 10);
@@ -177,8 +177,8 @@ class ReadingDoubtsTest {
     doubts(
         "sample.coliform", 20, i -> i < 12 ? "nd" : i < 16 ? "detected" : i < 18 ? "unknown" : "9");
     assertTrue(page().contains("Met: “nd” = absent (12), “detected” = present (4)."));
-    assertTrue(page().contains("Taken for no value: unknown (2)."));
-    assertTrue(page().contains("Not read: 9 (2)."));
+    assertTrue(page().contains("Taken for no value: “unknown” (2)."));
+    assertTrue(page().contains("Not read: “9” (2)."));
     JsonNode codes =
         new ObjectMapper()
             .readTree(dir.resolve("out/run.json").toFile())

@@ -219,6 +219,7 @@ final class WordsTest {
             "place.",
             "water.figure.",
             "rulebook.units.",
+            "rulebook.waived.",
             "variance.",
             "group.",
             "outcome.",
