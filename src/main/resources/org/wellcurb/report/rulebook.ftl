@@ -64,6 +64,7 @@
 <h2 id="${g.id}"><#if g.isOwn()><@l.own g.title /><#else>${g.title}</#if></h2>
 <#list g.rules as r>
 <article class="rule" id="rule-${r.id}" aria-labelledby="rule-${r.id}-title">
+<div class="asks">
 <h3 id="rule-${r.id}-title"><#if r.section?has_content><span class="sec">${r.section}</span> </#if><@l.own r.title /></h3>
 <p class="under"><b>${t("kind.short.one." + r.kind)}</b> · ${r.id}<#if r.replaces?has_content> · ${t("rulebook.replaces", r.replaces)}<#if r.replacesBecause?has_content>: <@l.own r.replacesBecause /></#if></#if></p>
 <#list r.texts as x>
@@ -83,6 +84,7 @@
 <div><dt>${t("finding.remedy")}${t("colon")}</dt><dd><@l.own r.remedy /></dd></div>
 <#if r.atOnce?has_content><div><dt>${t("finding.at_once")}${t("colon")}</dt><dd><@l.own r.atOnce /></dd></div></#if>
 </dl>
+</div>
 <#if r.examples?has_content>
 <p class="examples"><b>${t("rulebook.examples")}</b> <span class="soft">(${r.examples?size})</span></p>
 <ul class="examples"><#list r.examples as e><li><b>${t(e.expect)}</b>${t("colon")} <#list e.given as given>${given}<#sep>; </#list></li></#list></ul>

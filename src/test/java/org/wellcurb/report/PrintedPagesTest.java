@@ -34,7 +34,8 @@ final class PrintedPagesTest {
 
   /** What must not be cut, where it is no longer than a sheet of paper. */
   private static final String WHOLE =
-      "tr, .finding .kind, .finding h3, .finding dd, figure, .first, .care, .counts div, .point, .fields li, article.rule";
+      "tr, .finding .kind, .finding h3, .finding dd, figure, .first, .care, .counts div, .point, .fields li, article.rule > .asks,"
+          + " article.rule:not(:has(> .asks)), ul.examples li";
 
   /** Half of a sheet of 11 in, in points. */
   private static final double HALF = 11 * 72 / 2.0;
