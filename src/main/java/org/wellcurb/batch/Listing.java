@@ -73,7 +73,7 @@ final class Listing {
   void keep(Screened seen, String driller, String installer, PartResult result) {
     SheetsFor sheets = plan.request().sheets();
     KindCounts counts = seen.counts();
-    Harm harm = seen.isUnfit() ? Harm.WATER : harm(seen.open());
+    Harm harm = seen.isUnfit() ? Harm.WATER : harm(seen.record(), seen.open());
     String file = seen.record().file();
     long row = seen.record().row();
     // Numbers are compared first: hardly any record comes before what is kept already.
@@ -126,15 +126,16 @@ final class Listing {
   }
 
   /** What cannot wait; else the soonest harm of the findings of the gravest kind. */
-  private Harm harm(List<Finding> findings) {
+  private Harm harm(WellRecord record, List<Finding> findings) {
     Harm soonest = Harm.OTHER;
     @Nullable FindingKind gravest = null;
     for (Finding finding : findings) {
       FindingKind kind = finding.rule().kind();
       Harm harm = Objects.requireNonNull(harms.get(finding.rule()));
-      if (harm.isNow()) {
+      if (harm.isNow() && !isFarOff(record, finding)) {
         return harmNow(findings);
       }
+      harm = harm.isNow() ? Harm.PRESSURE : harm;
       int order = gravest == null ? -1 : kind.compareTo(gravest);
       if (order < 0 || (order == 0 && harm.compareTo(soonest) < 0)) {
         gravest = kind;
@@ -142,6 +143,12 @@ final class Listing {
       }
     }
     return soonest;
+  }
+
+  /** Nobody is roused by a figure that no well has. */
+  private static boolean isFarOff(WellRecord record, Finding finding) {
+    return record.farOff().stream()
+        .anyMatch(each -> finding.rule().required().contains(each.key()));
   }
 
   private Harm harmNow(List<Finding> findings) {

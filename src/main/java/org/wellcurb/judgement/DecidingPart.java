@@ -66,6 +66,9 @@ final class DecidingPart {
     if (deciding.isEmpty()) {
       return of(parts.get(0));
     }
+    if (!wantsLeast && deciding.size() > 1) {
+      deciding = alone(truth, parts, deciding);
+    }
     Deciding best = deciding.get(0);
     if (Margins.sameDimension(deciding)) {
       for (Deciding one : deciding) {
@@ -76,6 +79,23 @@ final class DecidingPart {
       }
     }
     return best;
+  }
+
+  /**
+   * Of ways any of which would do, those that one comparison bars: to come up to a limit where more
+   * is lacking beside it would mend nothing. All, where each way lacks more than one thing.
+   */
+  private List<Deciding> alone(int truth, List<Expr.Condition> parts, List<Deciding> all) {
+    List<Deciding> alone = new ArrayList<>();
+    for (Expr.Condition part : limits(parts)) {
+      boolean isBarredOnce =
+          !(part instanceof Expr.And e)
+              || e.all().stream().filter(each -> at.truth(each) == truth).count() == 1;
+      if (at.truth(part) == truth && isBarredOnce) {
+        alone.add(of(part));
+      }
+    }
+    return alone.isEmpty() ? all : alone;
   }
 
   /**

@@ -94,15 +94,17 @@ final class Triage {
     texts.remove("");
     for (String text : texts) {
       List<FindingView> some =
-          take(view -> view.atOnce().equals(text) && !isSettledByReading(view.ruleId()));
+          take(view -> view.atOnce().equals(text) && !isDoubted(view));
       if (!some.isEmpty()) {
         add(words.say("first.at_once", style.own(text)), some, true);
       }
     }
   }
 
-  private boolean isSettledByReading(String rule) {
-    return result.readings().stream().anyMatch(each -> each.settles().contains(rule));
+  /** Whether it may come of a slip: what may have been meant settles it, or no well has the figure. */
+  private boolean isDoubted(FindingView view) {
+    return result.readings().stream().anyMatch(each -> each.settles().contains(view.ruleId()))
+        || result.record().farOff().stream().anyMatch(each -> view.reads().contains(each.key()));
   }
 
   /** What is in the water beyond a federal limit, whatever rules the pack has. */
@@ -160,7 +162,7 @@ final class Triage {
       }
     }
     if (!labels.isEmpty()) {
-      steps.add(Step.of(words.count("first.unreadable", labels.size(), some(labels))));
+      add("#entries", words.count("first.unreadable", labels.size(), some(labels)));
     }
   }
 
