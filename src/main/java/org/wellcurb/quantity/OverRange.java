@@ -32,16 +32,16 @@ final class OverRange {
 
   /** A bound from below; null if the text says something else. */
   static @Nullable Reading read(String plain, Unit bare) {
-    String said = plain.toLowerCase(Locale.ROOT);
-    int end = said.length();
-    for (int at = said.indexOf(' '); at > 0; at = said.indexOf(' ', at + 1)) {
+    // Blanks are looked for in the text itself: a letter may be two in lower case.
+    int end = plain.length();
+    for (int at = plain.indexOf(' '); at > 0; at = plain.indexOf(' ', at + 1)) {
       @Nullable Unit unit = UnitNames.find(plain.substring(at + 1));
       if (unit != null && unit.dimension().equals(Dimension.RESISTANCE)) {
         end = at;
         break;
       }
     }
-    return WORDS.contains(said.substring(0, end))
+    return WORDS.contains(plain.substring(0, end).toLowerCase(Locale.ROOT))
         ? new Reading.Amount(LEAST_OHMS, Double.POSITIVE_INFINITY, 0, bare, Note.OVER_RANGE)
         : null;
   }

@@ -2,6 +2,7 @@ package org.wellcurb.quantity;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -516,5 +517,15 @@ class AmountReaderTest {
   private static double si(String kind, String text) {
     Reading reading = AmountReader.read(text, KINDS.get(kind), BARE.get(kind), Comma.THOUSANDS);
     return ((Reading.Amount) reading).lo();
+  }
+
+  @Test
+  void lettersThatAreTwoInLowerCaseAreNoFault() {
+    Expected resistance = Expected.of(Dimension.RESISTANCE, false);
+    for (String text : List.of("\u0130\u0130\u0130 or", "\u0130 OL \u0130 Mohm")) {
+      Reading reading =
+          AmountReader.read(text, resistance, Units.named("Mohm").orElseThrow(), Comma.EITHER);
+      assertEquals("Unreadable", reading.getClass().getSimpleName(), text);
+    }
   }
 }
