@@ -70,7 +70,7 @@ public final class Cable {
   private static final Input[] INPUTS = {
     required("wire.gauge"),
     required("wire.length"),
-    helpful("wire.drop_gauge"),
+    optional("wire.drop_gauge"),
     optional("wire.drop_length"),
     optional("wire.material"),
     helpful("wire.phase"),
