@@ -130,7 +130,8 @@ public final class Sentence {
   }
 
   private String known(Expr.Known e, boolean isWanted) {
-    boolean holds = evaluation != null && evaluation.truth(e) == (isWanted ? Truth.TRUE : Truth.FALSE);
+    boolean holds =
+        evaluation != null && evaluation.truth(e) == (isWanted ? Truth.TRUE : Truth.FALSE);
     if (setsBeside() && !holds) {
       return beside(e.entry(), speech.phrase(isWanted ? "asked.given" : "asked.nothing"));
     }

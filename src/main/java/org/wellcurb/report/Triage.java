@@ -93,15 +93,16 @@ final class Triage {
     left.forEach(view -> texts.add(view.atOnce()));
     texts.remove("");
     for (String text : texts) {
-      List<FindingView> some =
-          take(view -> view.atOnce().equals(text) && !isDoubted(view));
+      List<FindingView> some = take(view -> view.atOnce().equals(text) && !isDoubted(view));
       if (!some.isEmpty()) {
         add(words.say("first.at_once", style.own(text)), some, true);
       }
     }
   }
 
-  /** Whether it may come of a slip: what may have been meant settles it, or no well has the figure. */
+  /**
+   * Whether it may come of a slip: what may have been meant settles it, or no well has the figure.
+   */
   private boolean isDoubted(FindingView view) {
     return result.readings().stream().anyMatch(each -> each.settles().contains(view.ruleId()))
         || result.record().farOff().stream().anyMatch(each -> view.reads().contains(each.key()));
