@@ -61,7 +61,7 @@ class FarOffTest {
     assertTrue(sheet(form, Language.FR).contains("Vérifier ce chiffre"));
   }
 
-  /** What only such a figure would meet is not met, and the doubt stands before all praise. */
+  /** Outcomes are as the figure stands; the sheet says what it meets, and doubts before it praises. */
   @Test
   void whatSuchAFigureMeetsIsMetAsItStandsAndSaysSo() throws Exception {
     Map<String, String> form = new HashMap<>(FORM);
