@@ -61,7 +61,9 @@ class FarOffTest {
     assertTrue(sheet(form, Language.FR).contains("Vérifier ce chiffre"));
   }
 
-  /** Outcomes are as the figure stands; the sheet says what it meets, and doubts before it praises. */
+  /**
+   * Outcomes are as the figure stands; the sheet says what it meets, and doubts before it praises.
+   */
   @Test
   void whatSuchAFigureMeetsIsMetAsItStandsAndSaysSo() throws Exception {
     Map<String, String> form = new HashMap<>(FORM);
