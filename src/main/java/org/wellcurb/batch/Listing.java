@@ -113,8 +113,9 @@ final class Listing {
   }
 
   private String first(Screened seen) {
-    String first = firstFinding.of(speakers.said(seen.record(), seen.pack(), seen.open()));
-    return seen.isUnfit() && !isOfWater(seen.open()) ? firstFinding.ofWater(seen.record()) : first;
+    return seen.isUnfit()
+        ? firstFinding.ofWater(seen.record())
+        : firstFinding.of(speakers.said(seen.record(), seen.pack(), seen.open()));
   }
 
   private boolean isOfWater(List<Finding> findings) {

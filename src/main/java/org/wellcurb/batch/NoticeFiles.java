@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -45,6 +46,7 @@ final class NoticeFiles {
     final String licence;
     final List<Finding> findings = new ArrayList<>();
     final List<Pack> packs = new ArrayList<>();
+    final Map<String, String> waters = new HashMap<>();
     final long advisories;
     long total;
 
@@ -115,6 +117,9 @@ final class NoticeFiles {
         if (kept != null) {
           kept.total++;
           if (kept.add(noted.finding())) {
+            if (!noted.water().isEmpty()) {
+              kept.waters.put(NoticeView.where(noted.finding()), noted.water());
+            }
             Pack pack = plan.packs().get(noted.pack());
             if (!kept.packs.contains(pack)) {
               kept.packs.add(pack);
@@ -128,7 +133,7 @@ final class NoticeFiles {
   private void write(String key, Kept kept, SafeNames names) throws IOException, RunFailure {
     String page = names.name(kept.licence, ".html");
     String table = page.substring(0, page.length() - ".html".length()) + ".csv";
-    List<Finding> findings = gravestFirst(kept.findings);
+    List<Finding> findings = gravestFirst(kept);
     NoticeView view =
         new NoticeView(
             kept.licence,
@@ -139,6 +144,7 @@ final class NoticeFiles {
             kept.total,
             kept.advisories,
             table,
+            kept.waters,
             List.of());
     Path notices = folder.resolve(Outputs.NOTICES);
     String html = page(view);
@@ -152,10 +158,11 @@ final class NoticeFiles {
   }
 
   /**
-   * Records with the gravest finding first, among equals as they came; the findings of each in the
-   * order of {@link Harm}.
+   * Records whose water is unfit, then those with the gravest finding first, among equals as they
+   * came; the findings of each in the order of {@link Harm}.
    */
-  private static List<Finding> gravestFirst(List<Finding> findings) {
+  private static List<Finding> gravestFirst(Kept kept) {
+    List<Finding> findings = kept.findings;
     List<List<Finding>> records = new ArrayList<>();
     int from = 0;
     for (int to = 1; to <= findings.size(); to++) {
@@ -165,7 +172,9 @@ final class NoticeFiles {
       }
     }
     records.sort(
-        Comparator.comparing((List<Finding> record) -> record.get(0).rule(), Harm.GRAVEST_FIRST));
+        Comparator.comparing(
+                (List<Finding> record) -> !kept.waters.containsKey(NoticeView.where(record.get(0))))
+            .thenComparing(record -> record.get(0).rule(), Harm.GRAVEST_FIRST));
     return records.stream().flatMap(List::stream).toList();
   }
 

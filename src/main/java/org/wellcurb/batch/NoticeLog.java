@@ -30,19 +30,22 @@ final class NoticeLog {
    *
    * @param licence the licence that it falls to, as written
    * @param pack place of the pack that judged
+   * @param water what must be done about the water of its record, by key of its words; empty where
+   *     nothing must
    * @param finding the finding; its number, file and what is written are whole, since the table
    *     that is sent out must name the record as the records do; other long texts are cut to {@link
    *     Cap#QUOTED_LETTERS}
    */
-  record Noted(String licence, int pack, Finding finding) {}
+  record Noted(String licence, int pack, String water, Finding finding) {}
 
   /** Adds a finding. */
-  void put(String licence, int pack, int rule, Finding finding) {
+  void put(String licence, int pack, int rule, String water, Finding finding) {
     Deciding deciding = finding.deciding();
     try {
       text(licence);
       out.writeInt(pack);
       out.writeInt(rule);
+      text(water);
       text(finding.recordId());
       text(finding.file());
       out.writeLong(finding.row());
@@ -101,6 +104,7 @@ final class NoticeLog {
     String licence = text(in);
     int pack = in.readInt();
     Rule rule = packs.get(pack).rules().get(in.readInt());
+    String water = text(in);
     String recordId = text(in);
     String file = text(in);
     long row = in.readLong();
@@ -129,6 +133,7 @@ final class NoticeLog {
     return new Noted(
         licence,
         pack,
+        water,
         new Finding(
             recordId,
             file,

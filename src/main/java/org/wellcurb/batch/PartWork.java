@@ -28,6 +28,7 @@ import org.wellcurb.report.RecordsCsv;
 import org.wellcurb.report.SetAsideCsv;
 import org.wellcurb.report.SetAsideLine;
 import org.wellcurb.report.Settlement;
+import org.wellcurb.report.Urgent;
 import org.wellcurb.report.Whose;
 import org.wellcurb.rulepack.FindingKind;
 import org.wellcurb.rulepack.Pack;
@@ -189,7 +190,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
       write(record, packId, findings, where);
       countNear(pack, findings);
       open = open(findings);
-      found(record, pack, open, driller, installer);
+      found(record, pack, open, water(record, findings, open), driller, installer);
     }
     place(where, pack, open);
     boolean isUnfit = isUnfit(record, findings, open);
@@ -320,7 +321,12 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
   }
 
   private void found(
-      WellRecord record, int pack, List<Finding> findings, String driller, String installer) {
+      WellRecord record,
+      int pack,
+      List<Finding> findings,
+      String water,
+      String driller,
+      String installer) {
     if (findings.isEmpty()) {
       return;
     }
@@ -335,19 +341,29 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
       int place = Objects.requireNonNull(placeOfRule.get(finding.rule()));
       result.licences.finding(licence, kind, firstRule[pack] + place, this.place);
       if (isNoticed && kind != FindingKind.ADVISORY && !licence.isBlank()) {
-        result.noticed.put(licence, pack, place, finding);
+        result.noticed.put(licence, pack, place, water, finding);
       }
     }
+  }
+
+  /** What notices say of the water at once, by key; empty where somebody settled what was found. */
+  private String water(WellRecord record, List<Finding> findings, List<Finding> open) {
+    return plan.request().notices().wanted() && isOpen(findings, open)
+        ? new Urgent(record).key()
+        : "";
   }
 
   /**
    * Whether the sample says that the water cannot wait, and nobody settled what a rule said of it.
    */
   private static boolean isUnfit(WellRecord record, List<Finding> findings, List<Finding> open) {
-    return new UnfitWater(record).isUrgent()
-        && findings.stream()
-            .noneMatch(
-                each -> UnfitWater.isToldBy(each.deciding().entry()) && !open.contains(each));
+    return new UnfitWater(record).isUrgent() && isOpen(findings, open);
+  }
+
+  /** Whether nobody settled what a rule said of the water. */
+  private static boolean isOpen(List<Finding> findings, List<Finding> open) {
+    return findings.stream()
+        .noneMatch(each -> UnfitWater.isToldBy(each.deciding().entry()) && !open.contains(each));
   }
 
   /** Keeps the record for the page and the sheets, if it is among the worst. */

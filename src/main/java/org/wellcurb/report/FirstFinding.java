@@ -8,7 +8,6 @@ import org.wellcurb.report.words.Words;
 import org.wellcurb.rulepack.Rule;
 import org.wellcurb.screening.Finding;
 import org.wellcurb.screening.Harm;
-import org.wellcurb.screening.UnfitWater;
 
 /**
  * The finding of a record that a list names: the gravest, in a sentence, and where it is written.
@@ -19,18 +18,19 @@ public final class FirstFinding {
       Comparator.<Rule>comparingInt(rule -> Harm.of(rule).isNow() ? 0 : 1)
           .thenComparing(Harm.GRAVEST_FIRST);
 
+  private final PageStyle style;
   private final Words words;
   private final FindingSentence sentence;
 
   public FirstFinding(PageStyle style) {
+    this.style = style;
     words = Words.in(style.language());
     sentence = new FindingSentence(style);
   }
 
-  /** What the sample says of the water, where no finding does. */
+  /** What must be done about the water, by all that the sample shows. */
   public String ofWater(WellRecord record) {
-    boolean isOfBacteria = new UnfitWater(record).hasBacteria();
-    return words.say(isOfBacteria ? "caution.bacteria" : "caution.nitrate");
+    return words.say(new Urgent(record).key());
   }
 
   /** The text; empty where there is no finding. */
@@ -41,8 +41,11 @@ public final class FirstFinding {
         first = finding;
       }
     }
-    return first == null
-        ? ""
-        : sentence.of(first) + " (" + SourceLine.of(first.source(), words).text() + ")";
+    if (first == null) {
+      return "";
+    }
+    String text = sentence.of(first) + " (" + SourceLine.of(first.source(), words).text() + ")";
+    String atOnce = first.rule().atOnce();
+    return atOnce.isEmpty() ? text : style.own(atOnce) + " " + text;
   }
 }

@@ -68,7 +68,7 @@ public record NoticePage(
    *
    * @param id number of the record
    * @param text what to do
-   * @param numbers the points of the notice that it is about
+   * @param numbers the points of the notice that it is about; none where no rule asks for it
    */
   public record AtOnce(String id, String text, List<Integer> numbers) {}
 
@@ -199,7 +199,7 @@ public record NoticePage(
         List.copyOf(records.values()),
         List.copyOf(apart.values()),
         List.copyOf(tables.values()),
-        new NoticeHazards(view.findings(), style).all(),
+        new NoticeHazards(view, style).all(),
         shown < view.total()
             ? words.say("cut", shown, view.total(), Cap.FINDINGS_IN_NOTICE.rest())
             : "",

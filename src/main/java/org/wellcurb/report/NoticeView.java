@@ -2,6 +2,7 @@ package org.wellcurb.report;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import org.wellcurb.rulepack.Pack;
 import org.wellcurb.screening.Finding;
 import org.wellcurb.screening.Harm;
@@ -19,6 +20,8 @@ import org.wellcurb.screening.Harm;
  * @param total how many there are
  * @param advisories points of common practice that fall to the licence and are not asked about
  * @param table name of the table to fill in and return, beside the notice; empty if there is none
+ * @param waters what must be done about the water, by key of its words (see {@link Urgent}), of the
+ *     records whose sample asks for it, by {@link #where}
  * @param cautions keys of cautions that apply to any of the records
  */
 public record NoticeView(
@@ -30,11 +33,18 @@ public record NoticeView(
     long total,
     long advisories,
     String table,
+    Map<String, String> waters,
     List<String> cautions) {
 
   public NoticeView {
     packs = List.copyOf(packs);
     findings = List.copyOf(findings);
+    waters = Map.copyOf(waters);
     cautions = List.copyOf(cautions);
+  }
+
+  /** The record that a finding is of: its number alone may stand on several rows. */
+  public static String where(Finding finding) {
+    return finding.file() + "\n" + finding.row() + "\n" + finding.recordId();
   }
 }

@@ -7,15 +7,15 @@ import org.wellcurb.screening.UnfitWater;
  * What must be done about the water before anything else: told by the sample itself, whatever rules
  * the pack has.
  */
-final class Urgent {
+public final class Urgent {
   private final UnfitWater water;
 
-  Urgent(WellRecord record) {
+  public Urgent(WellRecord record) {
     water = new UnfitWater(record);
   }
 
   /** Key of the words that say what to do; empty where the sample asks for nothing. */
-  String key() {
+  public String key() {
     if (water.hasBacteria()) {
       return water.hasNitrate()
           ? "first.bacteria.nitrate"
@@ -27,6 +27,11 @@ final class Urgent {
   /** Whether boiling, which helps against the one, would not help against the other. */
   boolean isOfBoth() {
     return water.hasBacteria() && (water.hasNitrate() || water.hasArsenic());
+  }
+
+  /** Whether an entry tells what may make the water unfit. */
+  static boolean isOfWater(String entry) {
+    return UnfitWater.isToldBy(entry) || entry.equals(UnfitWater.ARSENIC);
   }
 
   /** Whether a finding is about what the sample shows. */

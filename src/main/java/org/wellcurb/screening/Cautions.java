@@ -29,6 +29,7 @@ public final class Cautions {
           CHLORINE,
           "bacteria",
           "coliform",
+          "coliform.void",
           "nitrate",
           "nitrate.perhaps",
           "arsenic",
@@ -110,7 +111,8 @@ public final class Cautions {
       keys.add("bacteria");
     }
     if (isChoice("sample.coliform", "absent") && !water.hasBacteria()) {
-      keys.add("coliform");
+      boolean isVoid = fallsShort("sample.chlorine_residual") || fallsShort("dates.sampled");
+      keys.add(isVoid ? "coliform.void" : "coliform");
     }
     if (water.mayHaveNitrate()) {
       keys.add(water.hasNitrate() ? "nitrate" : "nitrate.perhaps");

@@ -8,7 +8,7 @@
 <#if v.atOnce?has_content>
 <@l.section id="at-once" title=t("notice.at_once") class="first">
 <p>${t("notice.at_once.lead")}</p>
-<ul><#list v.atOnce as a><li><b>${t("sheet.heading", a.id)}${t("colon")}</b> ${a.text} <span class="soft">(${n("notice.points", a.numbers?size, a.numbers?join(", "))})</span></li></#list></ul>
+<ul><#list v.atOnce as a><li><b>${t("sheet.heading", a.id)}${t("colon")}</b> ${a.text} <#if a.numbers?has_content><span class="soft">(${n("notice.points", a.numbers?size, a.numbers?join(", "))})</span></#if></li></#list></ul>
 </@l.section>
 </#if>
 <p class="lead">${t("notice.reply", w.replyBy)}</p>

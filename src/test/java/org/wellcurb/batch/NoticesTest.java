@@ -129,7 +129,7 @@ class NoticesTest {
             .map(row -> row.get("record_id"))
             .distinct()
             .toList();
-    assertEquals(List.of("SICK-1", "HOT-1", "NEAR-1", "DENIED-1"), ids);
+    assertEquals(List.of("SICK-1", "DENIED-1", "HOT-1", "NEAR-1"), ids);
     String index = Files.readString(dir.resolve("out/index.html"));
     String first = index.substring(index.indexOf("id=\"first\""), index.indexOf("<dl"));
     for (String id : List.of("SICK-1", "HOT-1", "DENIED-1")) {

@@ -192,6 +192,7 @@ public final class Batches {
         result.findings().size() + 3,
         /* advisories= */ 2,
         "D-118.csv",
+        Map.of(),
         List.of("pressure"));
   }
 
