@@ -13,6 +13,7 @@ import org.wellcurb.quantity.Units;
  */
 public final class Chlorination {
   private static final String DOSE = "chlorine_dose";
+  private static final String MOST = "chlorine_dose_most";
   private static final String DRY = "dry_chlorine_strength";
   private static final String BLEACH = "bleach_strength";
   private static final String TIMES = "disinfected_volume_times";
@@ -66,8 +67,14 @@ public final class Chlorination {
     return Double.isNaN(volume) ? 0 : volume;
   }
 
+  /**
+   * The dose stated, or the nearest that is enough and not too strong: what is to be put in must
+   * not repeat a dose that was found wrong.
+   */
   private static double dose(double[] x) {
-    return Double.isNaN(x[DOSE_AT]) ? x[FIGURES] : x[DOSE_AT];
+    return Double.isNaN(x[DOSE_AT])
+        ? x[FIGURES]
+        : Math.max(x[FIGURES], Math.min(x[DOSE_AT], x[FIGURES + 3]));
   }
 
   static List<Figure> figures() {
@@ -76,8 +83,14 @@ public final class Chlorination {
             DOSE,
             Units.MILLIGRAM_PER_LITRE.toSi(50),
             Units.MILLIGRAM_PER_LITRE,
-            "chlorine to be put in where the record gives no dose",
+            "chlorine to be put in where the record gives no dose or a lesser one",
             "Indiana Administrative Code 327 IAC 8-3.4-24, whose table works out to it"),
+        new Figure(
+            MOST,
+            Units.MILLIGRAM_PER_LITRE.toSi(200),
+            Units.MILLIGRAM_PER_LITRE,
+            "chlorine to be put in where the record gives a greater dose",
+            "common practice"),
         new Figure(
             TIMES,
             1,
@@ -116,20 +129,20 @@ public final class Chlorination {
                     "chlorine_needed",
                     Units.POUND,
                     Units.KILOGRAM,
-                    "dry product for the water in well, pipes and tank at the dose stated; water"
-                        + " outside a liner is counted, a cistern is not"))
+                    "dry product for the water in well, pipes and tank at the dose stated, or the"
+                        + " nearest that is enough and not too strong; water outside a liner is counted, a cistern is not"))
             .formula("{volume} x {dose} / {dry_chlorine_strength}")
-            .figures(DOSE, TIMES, DRY)
+            .figures(DOSE, TIMES, DRY, MOST)
             .by(x -> dryProduct(volume(x), dose(x), x[FIGURES + 2])),
         steps(
                 Draft.of(
                     "bleach_needed",
                     Units.US_GALLON,
                     Units.LITRE,
-                    "liquid product for the water in well, pipes and tank at the dose stated;"
-                        + " water outside a liner is counted, a cistern is not"))
+                    "liquid product for the water in well, pipes and tank at the dose stated, or the"
+                        + " nearest that is enough and not too strong; water outside a liner is counted, a cistern is not"))
             .formula("{volume} x {dose} / ({bleach_strength} x 1000 g/L)")
-            .figures(DOSE, TIMES, BLEACH)
+            .figures(DOSE, TIMES, BLEACH, MOST)
             .by(x -> liquidProduct(volume(x), dose(x), x[FIGURES + 2])),
         Draft.of(
                 "contact_product",

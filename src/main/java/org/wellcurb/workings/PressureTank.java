@@ -25,7 +25,8 @@ public final class PressureTank {
    *
    * <p>Pre-charge p at or below cut-in i: V (p + a) (1 / (i + a) - 1 / (o + a)). Between cut-in and
    * cut-out o: V (1 - (p + a) / (o + a)), for the tank is empty, and the flow stops dead, before
-   * cut-in is reached. At or above cut-out: 0. Never more than the acceptance (NaN: not given).
+   * cut-in is reached. At or above cut-out: 0. Never more than the acceptance of all tanks together
+   * (NaN: not given).
    * Unknown (NaN) where cut-in is above cut-out.
    */
   public static double usableVolume(
@@ -63,6 +64,7 @@ public final class PressureTank {
   }
 
   private static final int TYPE = 6;
+  private static final int COUNT = 7;
 
   private static boolean isKind(double type) {
     return type != AIR_OVER_WATER && type != NO_TANK && type != OTHER;
@@ -72,8 +74,17 @@ public final class PressureTank {
   static double usable(double[] x, int at, int usualElevation) {
     return isKind(x[at + TYPE])
         ? usableVolume(
-            x[at], x[at + 1], x[at + 2], x[at + 3], x[at + 4], air(x, at, usualElevation))
+            x[at], x[at + 1], x[at + 2], x[at + 3], accepted(x, at), air(x, at, usualElevation))
         : Double.NaN;
+  }
+
+  /**
+   * What all tanks may take (m3): the volume is that of all, but the acceptance stands on the plate
+   * of each. A number of tanks that is not given is one.
+   */
+  private static double accepted(double[] x, int at) {
+    double count = x[at + COUNT];
+    return x[at + 4] * (count > 1 ? count : 1);
   }
 
   private static double air(double[] x, int at, int usualElevation) {
@@ -81,7 +92,7 @@ public final class PressureTank {
   }
 
   /**
-   * Least and greatest usable volume over ranges. It grows with volume, acceptance and cut-out and
+   * Least and greatest usable volume over ranges. It grows with volume, acceptance, count and cut-out and
    * falls with cut-in; over the pre-charge it is greatest where that equals cut-in, over the air
    * pressure it may be greatest inside.
    */
@@ -97,15 +108,15 @@ public final class PressureTank {
     for (int corner = 0; corner < 4; corner++) {
       double precharge = (corner & 1) == 0 ? lo[1] : hi[1];
       double air = (corner & 2) == 0 ? thin : dense;
-      least = Math.min(least, usableVolume(lo[0], precharge, hi[2], lo[3], lo[4], air));
+      least = Math.min(least, usableVolume(lo[0], precharge, hi[2], lo[3], accepted(lo, 0), air));
     }
     double best = Math.min(Math.max(lo[2], lo[1]), hi[1]);
     double air = Math.min(Math.max(airPressureOfMost(best, lo[2], hi[3]), thin), dense);
     out[0] = least;
-    out[1] = usableVolume(hi[0], best, lo[2], hi[3], hi[4], air);
+    out[1] = usableVolume(hi[0], best, lo[2], hi[3], accepted(hi, 0), air);
   }
 
-  /** Volume, pre-charge, cut-in, cut-out, acceptance, elevation, type. */
+  /** Volume, pre-charge, cut-in, cut-out, acceptance, elevation, type, number of tanks. */
   static List<Input> inputs() {
     return List.of(
         required("tank.volume"),
@@ -114,11 +125,12 @@ public final class PressureTank {
         required("pressure.cut_out"),
         optional("tank.acceptance"),
         optional("site.elevation"),
-        optional("tank.type"));
+        optional("tank.type"),
+        optional("tank.count"));
   }
 
   private static final String USABLE =
-      "max(0, min({tank.acceptance}, {tank.volume} x ({tank.precharge} + {air}) x (1 /"
+      "max(0, min({most that the tanks take}, {tank.volume} x ({tank.precharge} + {air}) x (1 /"
           + " (max({pressure.cut_in}, {tank.precharge}) + {air}) - 1 / ({pressure.cut_out} +"
           + " {air}))))";
 
@@ -134,9 +146,10 @@ public final class PressureTank {
             .source(SOURCE)
             .reads(inputs())
             .figures(Atmosphere.ELEVATION)
-            .step("air", Units.PSI_UNIT, Units.KILOPASCAL, x -> air(x, 0, 7))
-            .over((lo, hi, out) -> usableOver(lo, hi, 7, out))
-            .by(x -> usable(x, 0, 7)),
+            .step("air", Units.PSI_UNIT, Units.KILOPASCAL, x -> air(x, 0, 8))
+            .step("most that the tanks take", Units.US_GALLON, Units.LITRE, x -> accepted(x, 0))
+            .over((lo, hi, out) -> usableOver(lo, hi, 8, out))
+            .by(x -> usable(x, 0, 8)),
         Draft.of(
                 "pump_run_time",
                 Units.SECOND,
@@ -147,13 +160,14 @@ public final class PressureTank {
             .reads(inputs())
             .reads(required("pump.rated_flow"))
             .figures(Atmosphere.ELEVATION)
-            .step("air", Units.PSI_UNIT, Units.KILOPASCAL, x -> air(x, 0, 8))
+            .step("air", Units.PSI_UNIT, Units.KILOPASCAL, x -> air(x, 0, 9))
+            .step("most that the tanks take", Units.US_GALLON, Units.LITRE, x -> accepted(x, 0))
             .over(
                 (lo, hi, out) -> {
-                  usableOver(lo, hi, 8, out);
-                  out[1] = runTime(out[1], lo[7]);
-                  out[0] = lo[7] > 0 ? runTime(out[0], hi[7]) : Double.NaN;
+                  usableOver(lo, hi, 9, out);
+                  out[1] = runTime(out[1], lo[8]);
+                  out[0] = lo[8] > 0 ? runTime(out[0], hi[8]) : Double.NaN;
                 })
-            .by(x -> runTime(usable(x, 0, 8), x[7])));
+            .by(x -> runTime(usable(x, 0, 9), x[8])));
   }
 }

@@ -83,7 +83,7 @@ public final class Supply {
   private static final int WELL = 5;
 
   private static final int TANK = WELL + WellVolume.INPUTS;
-  private static final int FIGURES = TANK + 7;
+  private static final int FIGURES = TANK + 8;
 
   private static List<Input> peakInputs() {
     List<Input> inputs = new ArrayList<>();

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.wellcurb.quantity.Units.FOOT;
 import static org.wellcurb.quantity.Units.GPM;
 import static org.wellcurb.quantity.Units.MINUTE;
+import static org.wellcurb.quantity.Units.ONE;
 import static org.wellcurb.quantity.Units.PSI_UNIT;
 import static org.wellcurb.quantity.Units.US_GALLON;
 
@@ -33,6 +34,23 @@ class PressureTankTest {
   void theAcceptanceCutsIt() {
     Given given = tank(38).with("tank.acceptance", 4, US_GALLON);
     assertEquals(4, given.at("tank_usable_volume", US_GALLON), 1e-9);
+  }
+
+  /** The volume is that of all tanks, what a bladder takes that of one: 2 of 86 gal, 34 gal each. */
+  @Test
+  void severalTanksTakeTheAcceptanceOfEach() {
+    Given one =
+        tank(38).with("tank.volume", 172, US_GALLON).with("tank.acceptance", 34, US_GALLON);
+    assertEquals(34, one.at("tank_usable_volume", US_GALLON), 1e-9);
+    Given two =
+        tank(38)
+            .with("tank.volume", 172, US_GALLON)
+            .with("tank.acceptance", 34, US_GALLON)
+            .with("tank.count", 2, ONE);
+    double boyle = 172 * (38 + 14.696) * (1 / (40 + 14.696) - 1 / (60 + 14.696));
+    assertEquals(boyle, two.at("tank_usable_volume", US_GALLON), 0.01);
+    assertEquals(
+        boyle / 20 * 60, two.with("pump.rated_flow", 20, GPM).at("pump_run_time"), 0.05);
   }
 
   @Test
