@@ -12,8 +12,8 @@ import org.wellcurb.workings.Geodesy;
 /**
  * Entries that lie close together in nearly every well. Where a figure in another unit comes just
  * to where its neighbour stands, a single fault is enough to say so: a number that is wrong by
- * chance hits so small a mark once in twenty or thirty times. The finished and the drilled depth
- * are left out, for a hole that was filled up has two.
+ * chance hits so small a mark once in twenty or thirty times. A hole that was filled up has a
+ * finished depth other than the drilled one, but not just by the ratio of two units.
  */
 final class Neighbours {
   /** Two figures agree within this share of the greater; common practice. */
@@ -40,6 +40,7 @@ final class Neighbours {
               List.of("pump.intake_depth - pitless.depth", "pump.intake_depth")),
           Map.entry(
               "pump.intake_depth", List.of("drop_pipe.length + pitless.depth", "drop_pipe.length")),
+          Map.entry("well.depth", List.of("well.drilled_depth")),
           Map.entry("well.screen_top", List.of("well.casing_depth")),
           Map.entry("well.screen_bottom", List.of("well.depth")),
           Map.entry("well.filter_pack_bottom", List.of("well.screen_bottom", "well.depth")),

@@ -115,8 +115,9 @@ final class PossibleReadings {
   }
 
   /**
-   * Two entries in each other's place: those that forms set side by side, and any two that one
-   * broken relation reads, but these only where more broke than that.
+   * Two entries in each other's place: those that forms set side by side, and where one thing begins
+   * and ends, but these only where more broke than one relation. Nobody changes over what stands far
+   * apart on a form.
    */
   private Set<Slip> changedOver(WellRecord record, List<Integer> broken, List<Entry> outOfRange) {
     Set<Slip> slips = new LinkedHashSet<>();
@@ -125,7 +126,7 @@ final class PossibleReadings {
     }
     for (int k : broken) {
       slips.addAll(Swaps.sideBySide(record, trial.reads(k)));
-      Swaps.any(record, trial.reads(k)).stream()
+      Swaps.ends(record, trial.reads(k)).stream()
           .filter(slip -> trial.rulesAtStake(slip) >= TWO_FAULTS)
           .forEach(slips::add);
     }

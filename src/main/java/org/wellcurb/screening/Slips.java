@@ -60,7 +60,8 @@ final class Slips {
       }
       slips.add(Slip.of(Slip.Kind.UNIT, i, other.toSi(written), other));
     }
-    if (entry.kind() == Kind.ANGLE) {
+    // A minus is forgotten, never added.
+    if (entry.kind() == Kind.ANGLE && record.lo(i) > 0) {
       slips.add(Slip.of(Slip.Kind.SIGN, i, -record.lo(i), unit));
     }
     if (entry.key().equals("sample.nitrate")) {

@@ -20,6 +20,14 @@ final class Swaps {
           List.of("tank.acceptance", "tank.volume"),
           List.of("pressure.cut_in", "pressure.cut_out"));
 
+  /** Where the same thing begins and ends: neighbours on a form too, but rarer to change over. */
+  private static final List<List<String>> ENDS =
+      List.of(
+          List.of("well.screen_top", "well.screen_bottom"),
+          List.of("well.liner_top", "well.liner_bottom"),
+          List.of("well.filter_pack_top", "well.filter_pack_bottom"),
+          List.of("grout.top", "grout.bottom"));
+
   private Swaps() {}
 
   /** The pairs that forms set side by side of which one is among these. */
@@ -40,13 +48,17 @@ final class Swaps {
 
   /** Whether a slip changes over two entries that forms set side by side. */
   static boolean isSideBySide(Slip slip, Catalogue catalogue) {
-    String one = catalogue.entry(slip.entry()).key();
-    String other = slip.other() < 0 ? "" : catalogue.entry(slip.other()).key();
-    return SIDE_BY_SIDE.stream().anyMatch(pair -> pair.contains(one) && pair.contains(other));
+    return isAmong(SIDE_BY_SIDE, slip, catalogue);
   }
 
-  /** Every pair of these that is written in one unit. */
-  static List<Slip> any(WellRecord record, Collection<Entry> among) {
+  private static boolean isAmong(List<List<String>> pairs, Slip slip, Catalogue catalogue) {
+    String one = catalogue.entry(slip.entry()).key();
+    String other = slip.other() < 0 ? "" : catalogue.entry(slip.other()).key();
+    return pairs.stream().anyMatch(pair -> pair.contains(one) && pair.contains(other));
+  }
+
+  /** Each pair of these that is where one thing begins and where it ends. */
+  static List<Slip> ends(WellRecord record, Collection<Entry> among) {
     List<Entry> entries = among.stream().sorted(Comparator.comparingInt(Entry::index)).toList();
     List<Slip> swaps = new ArrayList<>();
     for (int a = 0; a < entries.size(); a++) {
@@ -54,6 +66,7 @@ final class Swaps {
         add(record, entries.get(a), second, swaps);
       }
     }
+    swaps.removeIf(slip -> !isAmong(ENDS, slip, record.catalogue()));
     return swaps;
   }
 
