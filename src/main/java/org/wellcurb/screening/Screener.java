@@ -221,7 +221,7 @@ public final class Screener {
         pack,
         results,
         findings,
-        Asks.of(results),
+        Asks.of(at, results),
         reading == null ? List.of() : List.of(reading),
         workings,
         idle(at),

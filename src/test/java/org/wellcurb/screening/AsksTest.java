@@ -1,0 +1,82 @@
+package org.wellcurb.screening;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.wellcurb.record.RecordReader;
+import org.wellcurb.rulepack.PackException;
+import org.wellcurb.rulepack.PackLoader;
+
+/** What a sheet asks for, and in which order. */
+class AsksTest {
+  private static List<String> asks(Map<String, String> form) throws PackException {
+    Screener screener =
+        new Screener(PackLoader.load("fenwick-county"), LocalDate.of(2026, 1, 1));
+    return screener.result(RecordReader.of(form)).asks().stream().map(Ask::entry).toList();
+  }
+
+  private static Map<String, String> form(String... cells) {
+    Map<String, String> form = new HashMap<>(Map.of("record.id", "A", "well.use", "household"));
+    for (int i = 0; i < cells.length; i += 2) {
+      form.put(cells[i], cells[i + 1]);
+    }
+    return form;
+  }
+
+  @Test
+  void whatHarmsFirstIsAskedForFirst() throws PackException {
+    List<String> asks = asks(form("dates.completed", "2015-05-01", "well.depth", "120 ft"));
+    int sample = asks.indexOf("sample.coliform");
+    int sewage = asks.indexOf("setback.septic_tank");
+    int head = asks.indexOf("well.head");
+    int grout = asks.indexOf("grout.bottom");
+    assertTrue(0 <= sample && sample < sewage && sewage < head && head < grout, asks::toString);
+    assertTrue(sample < 3, asks::toString);
+  }
+
+  @Test
+  void noReliefValveHasASettingToAskFor() throws PackException {
+    List<String> asks =
+        asks(
+            form(
+                "pump.type", "submersible",
+                "pump.control", "switch",
+                "relief.fitted", "no",
+                "drop_pipe.pressure_rating", "160 psi",
+                "drop_pipe.material", "pe",
+                "service_line.pressure_rating", "160 psi",
+                "service_line.material", "pe"));
+    assertTrue(asks.contains("pump.shutoff_pressure"), asks::toString);
+    assertFalse(asks.stream().anyMatch(key -> key.startsWith("relief.")), asks::toString);
+    assertFalse(asks.contains("pressure.set_point"), asks::toString);
+  }
+
+  @Test
+  void aFormOfThePumpAloneIsNotAskedForTheSite() throws PackException {
+    Map<String, String> form =
+        form("record.covers", "pump", "pump.type", "submersible", "dates.completed", "1974-05-01");
+    List<String> asks = asks(form);
+    assertFalse(
+        asks.stream().anyMatch(key -> key.startsWith("setback.") || key.startsWith("site.septic")),
+        asks::toString);
+    assertFalse(asks.contains("dates.completed"), asks::toString);
+    form.put("record.covers", "well and pump");
+    assertTrue(asks(form).contains("setback.septic_tank"));
+  }
+
+  @Test
+  void nothingThatIsFilledIsAskedFor() throws PackException {
+    Map<String, String> form = form("dates.completed", "2009", "well.depth", "120 ft");
+    List<String> before = asks(form);
+    assertTrue(before.contains("dates.completed"), before::toString);
+    form.put("dates.completed", "2009-06-01");
+    assertFalse(asks(form).contains("dates.completed"));
+    assertEquals(List.of(), asks(form).stream().filter(form::containsKey).toList());
+  }
+}
