@@ -14,10 +14,10 @@ import org.wellcurb.rulepack.FindingKind;
 
 /**
  * What to ask for: the entries named by outcomes that cannot be told. Those come first that would
- * settle limits of what may soon hurt someone, of these the sample; then where sewage is and how the
- * well ends at the top, then those that would settle most limits, then those that would settle most.
- * What stands on the form is not asked for again, nor what the form says that there is not, nor what
- * a form of the pump alone does not tell.
+ * settle limits of what may soon hurt someone, of these the sample; then where sewage is and how
+ * the well ends at the top, then those that would settle most limits, then those that would settle
+ * most. What stands on the form is not asked for again, nor what the form says that there is not,
+ * nor what a form of the pump alone does not tell.
  */
 final class Asks {
   private static final int NOT_SOON = Harm.SLOW.ordinal();
@@ -34,7 +34,7 @@ final class Asks {
   private static final Set<String> OF_RELIEF =
       Set.of("relief.setting", "relief.capacity", "relief.valve_between", "relief.discharge");
 
-  private static final List<String> OF_THE_SITE = 
+  private static final List<String> OF_THE_SITE =
       List.of("setback.", "site.septic_", "site.sewer_", "site.soil", "site.slope");
 
   private final WellRecord record;

@@ -115,9 +115,9 @@ final class PossibleReadings {
   }
 
   /**
-   * Two entries in each other's place: those that forms set side by side, and where one thing begins
-   * and ends, but these only where more broke than one relation. Nobody changes over what stands far
-   * apart on a form.
+   * Two entries in each other's place: those that forms set side by side, and where one thing
+   * begins and ends, but these only where more broke than one relation. Nobody changes over what
+   * stands far apart on a form.
    */
   private Set<Slip> changedOver(WellRecord record, List<Integer> broken, List<Entry> outOfRange) {
     Set<Slip> slips = new LinkedHashSet<>();

@@ -26,8 +26,7 @@ public final class PressureTank {
    * <p>Pre-charge p at or below cut-in i: V (p + a) (1 / (i + a) - 1 / (o + a)). Between cut-in and
    * cut-out o: V (1 - (p + a) / (o + a)), for the tank is empty, and the flow stops dead, before
    * cut-in is reached. At or above cut-out: 0. Never more than the acceptance of all tanks together
-   * (NaN: not given).
-   * Unknown (NaN) where cut-in is above cut-out.
+   * (NaN: not given). Unknown (NaN) where cut-in is above cut-out.
    */
   public static double usableVolume(
       double volume,
@@ -92,9 +91,9 @@ public final class PressureTank {
   }
 
   /**
-   * Least and greatest usable volume over ranges. It grows with volume, acceptance, count and cut-out and
-   * falls with cut-in; over the pre-charge it is greatest where that equals cut-in, over the air
-   * pressure it may be greatest inside.
+   * Least and greatest usable volume over ranges. It grows with volume, acceptance, count and
+   * cut-out and falls with cut-in; over the pre-charge it is greatest where that equals cut-in,
+   * over the air pressure it may be greatest inside.
    */
   private static void usableOver(double[] lo, double[] hi, int usualElevation, double[] out) {
     double thin = Atmosphere.pressure(Atmosphere.elevation(hi[5], hi[usualElevation]));

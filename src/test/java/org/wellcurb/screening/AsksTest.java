@@ -16,8 +16,7 @@ import org.wellcurb.rulepack.PackLoader;
 /** What a sheet asks for, and in which order. */
 class AsksTest {
   private static List<String> asks(Map<String, String> form) throws PackException {
-    Screener screener =
-        new Screener(PackLoader.load("fenwick-county"), LocalDate.of(2026, 1, 1));
+    Screener screener = new Screener(PackLoader.load("fenwick-county"), LocalDate.of(2026, 1, 1));
     return screener.result(RecordReader.of(form)).asks().stream().map(Ask::entry).toList();
   }
 

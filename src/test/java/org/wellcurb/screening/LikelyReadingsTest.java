@@ -13,8 +13,7 @@ import org.wellcurb.rulepack.PackLoader;
 /** Readings of depths and positions that a neighbour on the form speaks for or against. */
 class LikelyReadingsTest {
   private static List<String> readings(Map<String, String> form) throws PackException {
-    Screener screener =
-        new Screener(PackLoader.load("common-practice"), LocalDate.of(2026, 1, 1));
+    Screener screener = new Screener(PackLoader.load("common-practice"), LocalDate.of(2026, 1, 1));
     return screener.result(RecordReader.of(form)).readings().stream()
         .map(PossibleReading::reading)
         .toList();
@@ -74,6 +73,7 @@ class LikelyReadingsTest {
             Map.entry("site.position_datum", "wgs84"),
             Map.entry("site.septic_position_of", "septic tank"),
             Map.entry("setback.septic_tank", "108 ft"));
-    assertEquals(List.of("site longitude may be -38.637 deg: the sign may be lost"), readings(form));
+    assertEquals(
+        List.of("site longitude may be -38.637 deg: the sign may be lost"), readings(form));
   }
 }

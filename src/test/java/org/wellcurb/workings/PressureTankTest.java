@@ -36,11 +36,12 @@ class PressureTankTest {
     assertEquals(4, given.at("tank_usable_volume", US_GALLON), 1e-9);
   }
 
-  /** The volume is that of all tanks, what a bladder takes that of one: 2 of 86 gal, 34 gal each. */
+  /**
+   * The volume is that of all tanks, what a bladder takes that of one: 2 of 86 gal, 34 gal each.
+   */
   @Test
   void severalTanksTakeTheAcceptanceOfEach() {
-    Given one =
-        tank(38).with("tank.volume", 172, US_GALLON).with("tank.acceptance", 34, US_GALLON);
+    Given one = tank(38).with("tank.volume", 172, US_GALLON).with("tank.acceptance", 34, US_GALLON);
     assertEquals(34, one.at("tank_usable_volume", US_GALLON), 1e-9);
     Given two =
         tank(38)
@@ -49,8 +50,7 @@ class PressureTankTest {
             .with("tank.count", 2, ONE);
     double boyle = 172 * (38 + 14.696) * (1 / (40 + 14.696) - 1 / (60 + 14.696));
     assertEquals(boyle, two.at("tank_usable_volume", US_GALLON), 0.01);
-    assertEquals(
-        boyle / 20 * 60, two.with("pump.rated_flow", 20, GPM).at("pump_run_time"), 0.05);
+    assertEquals(boyle / 20 * 60, two.with("pump.rated_flow", 20, GPM).at("pump_run_time"), 0.05);
   }
 
   @Test
