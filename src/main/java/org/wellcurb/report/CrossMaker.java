@@ -64,22 +64,31 @@ final class CrossMaker {
 
   private void add(
       List<CrossPage.Part> parts, String title, String lead, List<String> sentences, long total) {
-    add(parts, title, words.say(lead), "", sentences, total);
+    add(parts, title, words.say(lead), "", sentences, total, List.of());
   }
 
+  /**
+   * Adds a part.
+   *
+   * @param total how many there are of what the sentences say one each
+   * @param remarks what else is to be said of the check; none of these is counted
+   */
   private void add(
       List<CrossPage.Part> parts,
       String title,
       String lead,
       String more,
       List<String> sentences,
-      long total) {
-    if (!sentences.isEmpty()) {
+      long total,
+      List<String> remarks) {
+    List<String> all = new ArrayList<>(sentences);
+    all.addAll(remarks);
+    if (!all.isEmpty()) {
       String cut =
           sentences.size() < total
               ? words.say("cut", sentences.size(), total, Outputs.CROSSCHECK_JSON)
               : "";
-      parts.add(new CrossPage.Part(words.say(title), lead, more, sentences, cut));
+      parts.add(new CrossPage.Part(words.say(title), lead, more, all, cut));
     }
   }
 
@@ -103,12 +112,16 @@ final class CrossMaker {
     for (Duplicates.NearCopy near : first(found.nearCopies())) {
       sentences.add(nearCopy(near));
     }
-    if (found.isCut()) {
-      sentences.add(words.say("cross.near.cut", found.notCompared()));
-    }
-    long total = found.nearCopyTotal() + (found.isCut() ? 1 : 0);
-    String more = words.say("cross.near.more");
-    add(parts, "cross.near", words.say("cross.near.lead"), more, sentences, total);
+    List<String> remarks =
+        found.isCut() ? List.of(words.say("cross.near.cut", found.notCompared())) : List.of();
+    add(
+        parts,
+        "cross.near",
+        words.say("cross.near.lead"),
+        words.say("cross.near.more"),
+        sentences,
+        found.nearCopyTotal(),
+        remarks);
   }
 
   private String nearCopy(Duplicates.NearCopy near) {
@@ -178,14 +191,15 @@ final class CrossMaker {
               percent(hint.othersShare()),
               q(hint.q())));
     }
+    List<String> remarks = new ArrayList<>();
     if (result.unnamed() > 0) {
       int names = Cap.NAMES_COMPARED.most();
-      sentences.add(words.say("cross.rules.unnamed", result.unnamed(), names));
+      remarks.add(words.say("cross.rules.unnamed", result.unnamed(), names));
     }
     if (result.groupsLeftOut() > 0) {
-      sentences.add(words.say("cross.rules.cut", result.groupsLeftOut()));
+      remarks.add(words.say("cross.rules.cut", result.groupsLeftOut()));
     }
-    add(parts, "cross.rules", rulesLead(), "", sentences, result.rulesTotal());
+    add(parts, "cross.rules", rulesLead(), "", sentences, result.rulesTotal(), remarks);
   }
 
   private String rulesLead() {

@@ -16,6 +16,16 @@ public final class Crosses {
   private Crosses() {}
 
   public static CrossView view() {
+    return view(4, 3);
+  }
+
+  /**
+   * The same, of which more was found than is described.
+   *
+   * @param nearCopies groups of near copies; four are described
+   * @param rules rules that a group falls short of; three are described
+   */
+  static CrossView view(long nearCopies, long rules) {
     Seen a = new Seen("forms.csv", 2, 0);
     Seen b = new Seen("forms.csv", 9, 7);
     return new CrossView(
@@ -33,7 +43,7 @@ public final class Crosses {
                     new Duplicates.NearCopy(2, List.of(a, b), 31, List.of()),
                     new Duplicates.NearCopy(12, List.of(a, b), 31, List.of("site.latitude")),
                     new Duplicates.NearCopy(12, List.of(a, b), 31, List.of())),
-                4,
+                nearCopies,
                 28,
                 12),
             List.of(
@@ -45,7 +55,7 @@ public final class Crosses {
                 rule(CrossResult.By.CONTRACTOR, "D-1"),
                 rule(CrossResult.By.ZONE, "hill"),
                 rule(CrossResult.By.YEAR, "2004")),
-            3,
+            rules,
             1,
             List.of(
                 new CrossResult.SlipHint(
