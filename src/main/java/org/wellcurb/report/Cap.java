@@ -25,7 +25,7 @@ public enum Cap {
   COLUMNS_ON_PAGE(2000, "run.json"),
   /** Columns that the batch page names as not read as they were meant. */
   TROUBLES_ON_PAGE(30, "run.json"),
-  /** Findings in one correction notice. */
+  /** Findings in one correction notice, which names no file: its holder gets no other. */
   FINDINGS_IN_NOTICE(500, "findings.csv"),
   /** Outcomes that change, listed in a rehearsal. */
   CHANGES_ON_PAGE(1000, "changes.csv"),

@@ -201,7 +201,7 @@ public record NoticePage(
         List.copyOf(tables.values()),
         new NoticeHazards(view, style).all(),
         shown < view.total()
-            ? words.say("cut", shown, view.total(), Cap.FINDINGS_IN_NOTICE.rest())
+            ? words.say("notice.cut", shown, view.total())
             : "",
         String.join(
             "; ",

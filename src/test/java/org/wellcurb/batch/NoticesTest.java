@@ -205,6 +205,30 @@ class NoticesTest {
     assertFalse(Files.exists(dir.resolve("out/" + ReportFiles.NOTICE_LOG)));
   }
 
+  /** Whoever holds a notice has no other file of the report, so it sends them to none. */
+  @Test
+  void aNoticeThatIsCutSaysSoAndSendsNobodyElsewhere() throws Exception {
+    StringBuilder rows =
+        new StringBuilder("record.id,driller.licence,relief.setting [psi],pressure.cut_out [psi]\n");
+    for (int i = 0; i < Cap.FINDINGS_IN_NOTICE.most() + 20; i++) {
+      rows.append("R-").append(i).append(",D-1,50,60\n");
+    }
+    Path records = Files.writeString(dir.resolve("many.csv"), rows);
+    Runs.run(Runs.request(dir.resolve("out"), List.of("common-practice"), records));
+    int most = Cap.FINDINGS_IN_NOTICE.most();
+    assertEquals(most, Runs.rows(dir.resolve("out/notices/D-1.csv")).size());
+    String page = Files.readString(dir.resolve("out/notices/D-1.html"));
+    long asked =
+        Runs.rows(dir.resolve("out/findings.csv")).stream()
+            .filter(row -> !row.get("kind").equals("advisory"))
+            .count();
+    assertTrue(asked > most, "a cut is needed to be said");
+    assertTrue(page.contains(most + " of " + asked + " points stand here."), page);
+    for (String other : List.of("findings.csv", "records.csv", "index.html")) {
+      assertFalse(page.contains(other), other);
+    }
+  }
+
   @Test
   void anOfficesOwnFormIsUsed() throws Exception {
     Path form =
