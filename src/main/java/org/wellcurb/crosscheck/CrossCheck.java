@@ -75,7 +75,7 @@ public final class CrossCheck {
         groups.tests(figures.size(), slips.tests()),
         neighbours.shown(),
         neighbours.total(),
-        neighbours.compared(),
+        neighbours.looked(),
         groups.rates(CrossResult.By.CONTRACTOR, q, ranks),
         groups.rates(CrossResult.By.ZONE, q, ranks),
         groups.rates(CrossResult.By.YEAR, q, ranks));

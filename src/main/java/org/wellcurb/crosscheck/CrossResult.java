@@ -19,7 +19,7 @@ import java.util.List;
  *     kind
  * @param unlike wells unlike their neighbours, farthest first, at most so many
  * @param unlikeTotal how many there are
- * @param comparedWells wells with neighbours that agree, over all fields
+ * @param looked of each field, whether wells were compared with their neighbours
  * @param contractors rates by driller's licence, most records first
  * @param zones rates by zone, most records first
  * @param years rates by year of completion, in order
@@ -36,7 +36,7 @@ public record CrossResult(
     Tests tried,
     List<NeighbourHint> unlike,
     long unlikeTotal,
-    long comparedWells,
+    List<Looked> looked,
     List<GroupRate> contractors,
     List<GroupRate> zones,
     List<GroupRate> years) {
@@ -80,6 +80,14 @@ public record CrossResult(
     return tried.all();
   }
 
+  /** Figures that were compared with those of neighbours that agree, over all fields. */
+  public long comparedWells() {
+    return looked.stream()
+        .filter(each -> each.how() == How.COMPARED)
+        .mapToLong(Looked::wells)
+        .sum();
+  }
+
   /** Tests among them on rules and groups. */
   public long rulesTests() {
     return tried.rules();
@@ -90,6 +98,7 @@ public record CrossResult(
     rules = List.copyOf(rules);
     slips = List.copyOf(slips);
     unlike = List.copyOf(unlike);
+    looked = List.copyOf(looked);
     contractors = List.copyOf(contractors);
     zones = List.copyOf(zones);
     years = List.copyOf(years);
@@ -195,6 +204,22 @@ public record CrossResult(
       double p,
       double q,
       Rank rank) {}
+
+  /** Whether wells were compared with their neighbours. */
+  public enum How {
+    COMPARED,
+    /** No well has neighbours enough that agree. */
+    NONE_NEAR,
+    /** Wells are hardly nearer to their neighbours than to all wells of the batch. */
+    TELLS_TOO_LITTLE
+  }
+
+  /**
+   * How a field was looked at.
+   *
+   * @param wells wells with neighbours that agree
+   */
+  public record Looked(Field field, long wells, How how) {}
 
   /**
    * A well unlike its neighbours.

@@ -12,11 +12,13 @@ import java.util.List;
  *
  * @param shown the farthest, farthest first
  * @param total how many there are
- * @param compared wells with neighbours that agree
+ * @param looked how each field was looked at
  */
-record NeighbourHints(List<CrossResult.NeighbourHint> shown, long total, long compared) {
+record NeighbourHints(
+    List<CrossResult.NeighbourHint> shown, long total, List<CrossResult.Looked> looked) {
   NeighbourHints {
     shown = List.copyOf(shown);
+    looked = List.copyOf(looked);
   }
 
   /**
@@ -28,11 +30,11 @@ record NeighbourHints(List<CrossResult.NeighbourHint> shown, long total, long co
   static NeighbourHints of(SurveyFile survey, BitSet off, int most) throws IOException {
     Neighbours neighbours = new Neighbours(survey);
     List<Neighbours.Unlike> unlike = new ArrayList<>();
-    long compared = 0;
+    List<CrossResult.Looked> looked = new ArrayList<>();
     for (Field field : Field.values()) {
       Neighbours.Found found = find(neighbours, survey, off, field);
       unlike.addAll(found.unlike());
-      compared += found.lookedAt();
+      looked.add(found.looked());
     }
     unlike.sort(
         Comparator.comparingDouble((Neighbours.Unlike each) -> -each.score())
@@ -50,7 +52,7 @@ record NeighbourHints(List<CrossResult.NeighbourHint> shown, long total, long co
               each.neighbours(),
               each.score()));
     }
-    return new NeighbourHints(shown, unlike.size(), compared);
+    return new NeighbourHints(shown, unlike.size(), looked);
   }
 
   /** Depths as shares of the median; water in metres above the sea; yields in logarithms. */

@@ -59,8 +59,8 @@ final class Neighbours {
       int neighbours,
       double score) {}
 
-  /** What was found on one field. */
-  record Found(List<Unlike> unlike, long lookedAt) {}
+  /** What was found on one field, and how it was looked at. */
+  record Found(List<Unlike> unlike, CrossResult.Looked looked) {}
 
   Neighbours(SurveyFile survey) throws IOException {
     columns = survey.columns();
@@ -122,12 +122,19 @@ final class Neighbours {
             new Unlike(all.record(at), field, own.get(at), median, spread, believed, count, score));
       }
     }
+    if (lookedAt == 0) {
+      return found(List.of(), field, lookedAt, CrossResult.How.NONE_NEAR);
+    }
     if (!isTold(compared, away, lookedAt)) {
-      return new Found(List.of(), 0);
+      return found(List.of(), field, lookedAt, CrossResult.How.TELLS_TOO_LITTLE);
     }
     unlike.sort(
         Comparator.comparingDouble((Unlike each) -> -each.score()).thenComparingInt(Unlike::place));
-    return new Found(unlike, lookedAt);
+    return found(unlike, field, lookedAt, CrossResult.How.COMPARED);
+  }
+
+  private static Found found(List<Unlike> unlike, Field field, long wells, CrossResult.How how) {
+    return new Found(unlike, new CrossResult.Looked(field, wells, how));
   }
 
   /** The values of the nearest wells whose value is known. */

@@ -235,8 +235,12 @@ final class CrossMaker {
     if (result.unlikeTotal() == 0) {
       sentences.add(
           result.comparedWells() == 0
-              ? words.say("cross.none.untested", words.say("cross.unlike"))
+              ? words.say(unlikeUntested(), words.say("cross.unlike"))
               : words.say("cross.none.wells", words.say("cross.unlike"), result.comparedWells()));
+      sentences.addAll(
+          result.comparedWells() == 0
+              ? looked(CrossResult.How.TELLS_TOO_LITTLE)
+              : looked(CrossResult.How.TELLS_TOO_LITTLE, CrossResult.How.NONE_NEAR));
     }
     if (result.duplicates().sameNumberTotal() == 0) {
       sentences.add(words.say("cross.none.records", words.say("cross.same"), result.records()));
@@ -245,6 +249,13 @@ final class CrossMaker {
       sentences.add(words.say("cross.none.records", words.say("cross.near"), result.records()));
     }
     add(parts, "cross.none.title", "cross.none.lead", sentences, sentences.size());
+  }
+
+  /** Where wells had neighbours, it is not for want of records that none was compared. */
+  private String unlikeUntested() {
+    return looked(CrossResult.How.TELLS_TOO_LITTLE).isEmpty()
+        ? "cross.none.untested"
+        : "cross.none.wells.untold";
   }
 
   private void tested(List<String> sentences, String what, long tests) {
@@ -298,7 +309,28 @@ final class CrossMaker {
               number(hint.score()),
               spread(hint)));
     }
-    add(parts, "cross.unlike", "cross.unlike.lead", sentences, result.unlikeTotal());
+    if (!sentences.isEmpty()) {
+      String lead = words.say("cross.unlike.lead");
+      long total = result.unlikeTotal();
+      add(parts, "cross.unlike", lead, "", sentences, total, looked(CrossResult.How.values()));
+    }
+  }
+
+  /** Of each field that was looked at so, that it was, or why not. */
+  private List<String> looked(CrossResult.How... hows) {
+    List<String> looked = new ArrayList<>();
+    for (CrossResult.Looked each : result.looked()) {
+      if (List.of(hows).contains(each.how())) {
+        String key =
+            switch (each.how()) {
+              case COMPARED -> "cross.unlike.compared";
+              case NONE_NEAR -> "cross.unlike.none_near";
+              case TELLS_TOO_LITTLE -> "cross.unlike.too_little";
+            };
+        looked.add(words.count(key, each.wells(), words.say(measured(each.field()))));
+      }
+    }
+    return looked;
   }
 
   /** A spread in the unit of the figure; of a yield the factor that it stands for. */

@@ -9,6 +9,7 @@ import org.wellcurb.crosscheck.Alike;
 import org.wellcurb.crosscheck.Copying;
 import org.wellcurb.crosscheck.CrossResult;
 import org.wellcurb.crosscheck.Duplicates;
+import org.wellcurb.crosscheck.Field;
 import org.wellcurb.crosscheck.RuleFloors;
 import org.wellcurb.crosscheck.Seen;
 import org.wellcurb.crosscheck.Share;
@@ -187,11 +188,22 @@ public final class CrosscheckJson {
     json.writeObjectFieldStart("unlikeNeighbours");
     json.writeNumberField("compared", result.comparedWells());
     json.writeNumberField("total", result.unlikeTotal());
+    json.writeArrayFieldStart("looked");
+    for (CrossResult.Looked looked : result.looked()) {
+      json.writeStartObject();
+      json.writeStringField("entry", looked.field().key());
+      json.writeStringField("measured", measured(looked.field()));
+      json.writeNumberField("wells", looked.wells());
+      json.writeStringField("how", how(looked.how()));
+      json.writeEndObject();
+    }
+    json.writeEndArray();
     json.writeArrayFieldStart("shown");
     for (CrossResult.NeighbourHint hint : result.unlike()) {
       json.writeStartObject();
       seen(json, view, List.of(hint.seen()));
       json.writeStringField("entry", hint.field().key());
+      json.writeStringField("measured", measured(hint.field()));
       JsonText.number(json, "value", hint.value());
       JsonText.number(json, "median", hint.median());
       JsonText.number(json, "spread", hint.spread());
@@ -202,6 +214,24 @@ public final class CrosscheckJson {
     }
     json.writeEndArray();
     json.writeEndObject();
+  }
+
+  /** What the value of a field is, and in what. */
+  private static String measured(Field field) {
+    return switch (field) {
+      case DEPTH -> "depth, m";
+      case STATIC_LEVEL -> "height of the water above the sea, m";
+      case YIELD -> "logarithm to base 10 of the yield, m3/s";
+    };
+  }
+
+  private static String how(CrossResult.How how) {
+    return switch (how) {
+      case COMPARED -> "compared";
+      case NONE_NEAR -> "not compared: no well has neighbours enough that agree";
+      case TELLS_TOO_LITTLE ->
+          "not compared: wells are hardly nearer to their neighbours than to all wells";
+    };
   }
 
   private static void ruleHints(JsonGenerator json, CrossResult result) throws IOException {

@@ -3,6 +3,7 @@ package org.wellcurb.report;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** What the index page says of the batch as a whole. */
@@ -23,5 +24,26 @@ class CrossMakerTest {
     assertEquals("Shown: 3 of 5. All are in crosscheck.json.", rules.cut());
     assertEquals(5, rules.sentences().size(), "and what was left out of the comparison");
     assertTrue(part(Crosses.view(4, 3), "Records that are nearly").cut().isEmpty());
+  }
+
+  /** A list of wells unlike their neighbours says nothing of a figure that was not compared. */
+  @Test
+  void saysWhatWasNotComparedAndWhy() {
+    CrossPage.Part unlike = part(Crosses.view(), "Wells unlike");
+    List<String> said = unlike.sentences();
+    assertTrue(said.contains("depth: 200 wells were compared with their neighbours."), said::toString);
+    assertTrue(
+        said.contains(
+            "height of the water above the sea: not compared: no well has neighbours enough that"
+                + " agree."),
+        said::toString);
+    assertTrue(
+        said.stream()
+            .anyMatch(
+                each ->
+                    each.startsWith(
+                        "yield: not compared: neighbours do not agree enough here. 90 wells")),
+        said::toString);
+    assertEquals("Shown: 3 of 5. All are in crosscheck.json.", unlike.cut());
   }
 }

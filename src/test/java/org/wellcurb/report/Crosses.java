@@ -68,7 +68,10 @@ public final class Crosses {
                 new CrossResult.NeighbourHint(a, Field.STATIC_LEVEL, 12, 60, 0.2, 1, 6, 48),
                 new CrossResult.NeighbourHint(b, Field.YIELD, 0.2, -1, 0.1, 0.1, 8, 12)),
             5,
-            200,
+            List.of(
+                new CrossResult.Looked(Field.DEPTH, 200, CrossResult.How.COMPARED),
+                new CrossResult.Looked(Field.STATIC_LEVEL, 0, CrossResult.How.NONE_NEAR),
+                new CrossResult.Looked(Field.YIELD, 90, CrossResult.How.TELLS_TOO_LITTLE)),
             List.of(
                 new CrossResult.GroupRate(
                     "D-1", Share.of(5, 50), 0.11, 0, 0.3, false, 0.5, 0.7, 1.2, RANK),
