@@ -76,7 +76,8 @@ public final class Explainer {
         needs.stream().map(Entry::key).toList(),
         said,
         rule.texts().indexOf(text),
-        isShort);
+        isShort,
+        outcome == Outcome.CANNOT_TELL ? noRows(rule, text) : List.of());
   }
 
   /** Only what tables of findings hold: quicker than the whole explanation. */
@@ -231,6 +232,18 @@ public final class Explainer {
               Judge.reads(datums, Datum.PUMP),
               needs);
     }
+  }
+
+  /** What tables lack of which the rule turns: no entry settles that. */
+  private List<String> noRows(RuleProgram rule, DatedText text) {
+    Set<String> said = new LinkedHashSet<>();
+    for (@Nullable Formula formula :
+        new @Nullable Formula[] {rule.when(), text.when(), text.require()}) {
+      if (formula != null) {
+        remarks.noRows(formula.tree(), said);
+      }
+    }
+    return List.copyOf(said);
   }
 
   private void needs(@Nullable Formula formula, Set<Entry> needs) {

@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param text place among the rule's texts of the one that judged, from 0
  * @param isShortIfItApplies whether the record falls short if the rule applies, which cannot be
  *     told
+ * @param noRows whole sentences: tables that have no row for what is given, which no entry mends
  */
 public record Explanation(
     Outcome outcome,
@@ -30,12 +31,40 @@ public record Explanation(
     List<String> needs,
     List<String> remarks,
     int text,
-    boolean isShortIfItApplies) {
+    boolean isShortIfItApplies,
+    List<String> noRows) {
 
   public Explanation {
     workings = List.copyOf(workings);
     needs = List.copyOf(needs);
     remarks = List.copyOf(remarks);
+    noRows = List.copyOf(noRows);
+  }
+
+  /** One for which every table that it reads has a row. */
+  public Explanation(
+      Outcome outcome,
+      String requirement,
+      String condition,
+      String withNumbers,
+      @Nullable Deciding deciding,
+      List<WorkingShown> workings,
+      List<String> needs,
+      List<String> remarks,
+      int text,
+      boolean isShortIfItApplies) {
+    this(
+        outcome,
+        requirement,
+        condition,
+        withNumbers,
+        deciding,
+        workings,
+        needs,
+        remarks,
+        text,
+        isShortIfItApplies,
+        List.of());
   }
 
   /** The same with one remark more, a whole sentence. */
@@ -52,6 +81,7 @@ public record Explanation(
         needs,
         said,
         text,
-        isShortIfItApplies);
+        isShortIfItApplies,
+        noRows);
   }
 }

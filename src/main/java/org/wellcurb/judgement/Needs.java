@@ -5,6 +5,7 @@ import java.util.List;
 import org.wellcurb.formula.Evaluation;
 import org.wellcurb.formula.Expr;
 import org.wellcurb.formula.Parts;
+import org.wellcurb.formula.Table;
 import org.wellcurb.formula.Truth;
 import org.wellcurb.record.Entry;
 import org.wellcurb.record.WellRecord;
@@ -37,25 +38,32 @@ final class Needs {
       }
     }
     if (c instanceof Expr.YesNo e) {
-      entry(e.entry(), true);
+      entry(e.entry());
     }
   }
 
   private void amount(Expr part) {
     if (part instanceof Expr.EntryAmount e) {
-      entry(e.entry(), true);
+      entry(e.entry());
     } else if (part instanceof Expr.EntryWord e) {
-      entry(e.entry(), true);
+      entry(e.entry());
     } else if (part instanceof Expr.TableAmount t) {
-      t.table().by().forEach(key -> entry(key, !at.hasNoRow(t.table())));
+      table(t.table());
     } else if (part instanceof Expr.TableWord t) {
-      t.table().by().forEach(key -> entry(key, !at.hasNoRow(t.table())));
+      table(t.table());
     } else if (part instanceof Expr.WorkingAmount w) {
       working(w);
     } else if (part instanceof Expr.Condition c) {
       condition(c);
     } else {
       Parts.of(part).forEach(this::amount);
+    }
+  }
+
+  /** The keys of a table; none where it has no row for what is given: no entry mends that. */
+  private void table(Table table) {
+    if (!at.hasNoRow(table)) {
+      table.by().forEach(this::entry);
     }
   }
 
@@ -83,7 +91,7 @@ final class Needs {
                   ? inputs.get(i).isNeededFirst(this::isGiven)
                   : inputs.get(i).need() == Input.Need.HELPFUL);
       if (inputs.get(i).isRequired() || helpsNow || isGiven) {
-        entry(entry, true);
+        entry(entry);
       }
     }
   }
@@ -92,11 +100,7 @@ final class Needs {
     return at.frame().state(at.record().catalogue().index(key)) == WellRecord.GIVEN;
   }
 
-  /**
-   * @param isKnownEnough whether an exact value needs nothing more (false where a table lacks a row
-   *     for it)
-   */
-  private void entry(Entry entry, boolean isKnownEnough) {
+  private void entry(Entry entry) {
     WellRecord record = at.record();
     byte state = at.frame().state(entry.index());
     if (state == WellRecord.NOT_APPLICABLE) {
@@ -106,7 +110,7 @@ final class Needs {
         state == WellRecord.GIVEN
             && (entry.kind().dimension() == null
                 || record.lo(entry.index()) == record.hi(entry.index()));
-    if (!isExact || !isKnownEnough) {
+    if (!isExact) {
       into.add(entry);
     }
   }

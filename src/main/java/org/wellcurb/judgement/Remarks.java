@@ -12,6 +12,7 @@ import org.wellcurb.formula.Formula;
 import org.wellcurb.formula.Parts;
 import org.wellcurb.formula.Speech;
 import org.wellcurb.formula.Table;
+import org.wellcurb.formula.Truth;
 import org.wellcurb.formula.UnitOf;
 import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.quantity.Units;
@@ -96,12 +97,34 @@ final class Remarks {
     }
   }
 
-  private void row(Table table, List<String> said) {
+  /** Tables without a row for what is given, where a part that cannot be told reads them. */
+  void noRows(Expr expr, Set<String> said) {
+    if (expr instanceof Expr.Condition c && at.truth(c) != Truth.UNKNOWN) {
+      return;
+    }
+    @Nullable Table table =
+        expr instanceof Expr.TableAmount t
+            ? t.table()
+            : expr instanceof Expr.TableWord w ? w.table() : null;
+    if (table != null && at.hasNoRow(table)) {
+      said.add(speech.phrase("remark.no.row", table.name(), keys(table)));
+    }
+    Parts.of(expr).forEach(part -> noRows(part, said));
+  }
+
+  private String keys(Table table) {
     List<String> keys = new ArrayList<>();
     for (Entry key : table.by()) {
-      keys.add(speech.label(key) + " " + speech.choice(at.record().written(key.index())));
+      String written = at.record().written(key.index());
+      if (!written.isEmpty()) {
+        keys.add(speech.label(key) + " " + speech.choice(written));
+      }
     }
-    String of = String.join(", ", keys);
+    return String.join(", ", keys);
+  }
+
+  private void row(Table table, List<String> said) {
+    String of = keys(table);
     if (at.hasNoRow(table)) {
       said.add(speech.phrase("remark.no.row", table.name(), of));
       return;

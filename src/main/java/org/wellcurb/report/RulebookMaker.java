@@ -33,6 +33,7 @@ import org.wellcurb.rulepack.PackFile;
 import org.wellcurb.rulepack.Proof;
 import org.wellcurb.rulepack.Rule;
 import org.wellcurb.rulepack.Source;
+import org.wellcurb.rulepack.TableLacks;
 import org.wellcurb.workings.Figure;
 import org.wellcurb.workings.WorkingCatalogue;
 
@@ -199,12 +200,37 @@ final class RulebookMaker {
       rows.add(cells);
     }
     @Nullable Source source = pack.sources().get(table.source());
+    List<String> lacks = TableLacks.of(table).stream().map(lack -> lack(table, lack)).toList();
     return new TablePrint(
         table.name(),
         table.title(),
         source == null ? new SourceLine("", "", "") : SourceLine.of(source, words),
         table.by().stream().map(entry -> words.entry(entry.key())).toList(),
-        rows);
+        rows,
+        lacks);
+  }
+
+  /** Words that a table has no row for, key by key. */
+  private String lack(Table table, TableLacks.Lack lack) {
+    List<String> keys = new ArrayList<>();
+    for (int i = 0; i < table.by().size(); i++) {
+      Entry entry = table.by().get(i);
+      List<String> some = lack.words().get(i);
+      String said;
+      if (entry.kind().isAmount()) {
+        said = words.say(lack.isAll() ? "rulebook.lacks.any" : "rulebook.lacks.amounts");
+      } else if (some.isEmpty()) {
+        said = words.say("rulebook.lacks.any");
+      } else {
+        said = String.join(", ", some.stream().map(this::word).toList());
+      }
+      keys.add(words.say("given", words.entry(entry.key()), said));
+    }
+    return String.join("; ", keys);
+  }
+
+  private String word(String word) {
+    return word.equals(TableLacks.OTHER) ? words.say("rulebook.lacks.other") : words.choice(word);
   }
 
   /** Figures that the pack sets, or takes over, each with its value. */

@@ -156,9 +156,15 @@ public record RulebookPage(
    * @param source where it is written; no text where that is not said
    * @param by entries that choose the row
    * @param rows cells in words, the value last
+   * @param lacks what it has no row for, in words
    */
   public record TablePrint(
-      String name, String title, SourceLine source, List<String> by, List<List<String>> rows) {}
+      String name,
+      String title,
+      SourceLine source,
+      List<String> by,
+      List<List<String>> rows,
+      List<String> lacks) {}
 
   /**
    * A source.

@@ -256,9 +256,12 @@ final class Triage {
   private void person() {
     List<String> questions = new ArrayList<>();
     List<String> others = new ArrayList<>();
+    Set<String> lacking = new LinkedHashSet<>();
     for (RuleResult each : untold()) {
       if (!each.rule().ask().isEmpty()) {
         questions.add(each.rule().ask());
+      } else if (!each.explanation().noRows().isEmpty()) {
+        each.explanation().noRows().forEach(said -> lacking.add(clause(said)));
       } else if (each.explanation().needs().isEmpty()) {
         others.add(ruleWords.title(each.rule()));
       }
@@ -266,9 +269,18 @@ final class Triage {
     if (!questions.isEmpty()) {
       quote(words.count("first.person", questions.size()), questions);
     }
+    if (!lacking.isEmpty()) {
+      String authority = style.own(result.pack().authority());
+      quote(words.count("first.no.row", lacking.size(), authority), List.copyOf(lacking));
+    }
     if (!others.isEmpty()) {
       quote(words.count("first.untold", others.size()), others);
     }
+  }
+
+  /** A sentence without its full stop. */
+  private static String clause(String sentence) {
+    return sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
   }
 
   private List<RuleResult> untold() {

@@ -104,6 +104,8 @@
 <@l.row><#list row as text><@l.cell (x.by + [t("rulebook.limit")])[text?index]>${text}</@l.cell></#list></@l.row>
 </#list>
 </@l.table>
+<#if x.lacks?has_content><p>${t("rulebook.lacks")}</p>
+<ul><#list x.lacks as k><li>${k}.</li></#list></ul></#if>
 <#if x.source.text?has_content><p class="soft">${t("finding.source")}${t("colon")} <@l.source x.source /></p></#if>
 </div>
 </#list>

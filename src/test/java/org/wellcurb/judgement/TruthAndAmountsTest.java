@@ -509,7 +509,8 @@ class TruthAndAmountsTest {
     Explanation none = rule.explained("site.zone", "marsh", "pitless.depth", "9 ft");
     assertEquals(CANNOT_TELL, none.outcome());
     assertTrue(none.remarks().stream().anyMatch(r -> r.contains("marsh")), none.toString());
-    assertEquals(List.of("site.zone"), none.needs());
+    assertEquals(List.of(), none.needs(), "what is given is not asked for");
+    assertEquals(1, none.noRows().size(), none.noRows().toString());
   }
 
   @Test

@@ -201,6 +201,32 @@ class FirstStepsTest {
     assertFalse(sheet("sample.nitrate", "10 mg/L").cautions().contains("nitrate"));
   }
 
+  /** A table without a row is a matter for the authority: the driller wrote all there is. */
+  @Test
+  void aTableWithoutARowIsSaidAndNothingGivenIsAskedFor() throws PackException {
+    String[] pitless = {
+      "pitless.depth", "5 ft", "pitless.fitted", "yes", "pump.type", "submersible",
+      "well.method", "driven", "service_line.burial_depth", "5 ft", "site.zone", "moor"
+    };
+    SheetView sheet = sheet(pitless);
+    Step lacking =
+        sheet.steps().stream()
+            .filter(step -> step.text().startsWith("A table of limits says nothing"))
+            .findFirst()
+            .orElseThrow();
+    assertTrue(lacking.text().contains("Fenwick County Health Office"), lacking.text());
+    assertEquals(List.of("Table frost has no row for Zone moor"), lacking.quoted());
+    assertTrue(
+        sheet.asks().stream().noneMatch(ask -> ask.labels().contains("Zone")),
+        sheet.asks().toString());
+    // A blank is still asked for.
+    pitless[pitless.length - 1] = "";
+    SheetView blank = sheet(pitless);
+    assertTrue(
+        blank.asks().stream().anyMatch(ask -> ask.labels().contains("Zone")),
+        blank.asks().toString());
+  }
+
   @Test
   void whatNoRuleOfThePackJudgesIsNamed() throws PackException {
     SheetView sheet =
