@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.wellcurb.judgement.Outcome;
+import org.wellcurb.rulepack.MustApply;
 import org.wellcurb.rulepack.Pack;
 import org.wellcurb.rulepack.PackFile;
 import org.wellcurb.rulepack.Rule;
@@ -35,9 +36,13 @@ final class Subjects {
   /** Place of each rule's pack among those it builds on, which come first. */
   private final int[] packOrder;
 
+  /** For each rule that comes with an entry that always applies, those that ask for that entry. */
+  private final Map<Integer, List<Integer>> saidBy = new LinkedHashMap<>();
+
   Subjects(Pack pack) {
     this.pack = pack;
     standsFor = new int[pack.rules().size()];
+    java.util.Arrays.fill(standsFor, NOBODY);
     List<String> packs = pack.files().stream().map(PackFile::pack).toList();
     packOrder = pack.rules().stream().mapToInt(rule -> packs.indexOf(rule.pack())).toArray();
     Map<String, List<Integer>> bySubject = new LinkedHashMap<>();
@@ -46,6 +51,17 @@ final class Subjects {
       byId.put(rule.id(), i);
       if (!rule.subject().isEmpty()) {
         bySubject.computeIfAbsent(rule.subject(), s -> new ArrayList<>()).add(i);
+      }
+    }
+    for (int i = 0; i < pack.rules().size(); i++) {
+      List<Integer> others = new ArrayList<>();
+      for (int j = 0; j < pack.rules().size(); j++) {
+        if (MustApply.isSaidBy(pack.rules().get(i), pack.rules().get(j))) {
+          others.add(j);
+        }
+      }
+      if (!others.isEmpty()) {
+        saidBy.put(i, others);
       }
     }
     groups =
@@ -65,7 +81,7 @@ final class Subjects {
    * others, and of one pack's the first.
    */
   void settle(byte[] outcomes) {
-    if (groups.length == 0) {
+    if (groups.length == 0 && saidBy.isEmpty()) {
       return;
     }
     java.util.Arrays.fill(standsFor, NOBODY);
@@ -84,6 +100,18 @@ final class Subjects {
         silence(group, worst, outcomes);
       }
     }
+    saidBy.forEach((rule, others) -> once(rule, others, outcomes));
+  }
+
+  /** What a rule that asks for an entry says, is not said again because the entry always applies. */
+  private void once(int rule, List<Integer> others, byte[] outcomes) {
+    byte falls = (byte) Outcome.FALLS_SHORT.ordinal();
+    for (int other : others) {
+      if (outcomes[rule] == falls && outcomes[other] == falls) {
+        outcomes[rule] = (byte) Outcome.NOT_APPLICABLE.ordinal();
+        standsFor[rule] = other;
+      }
+    }
   }
 
   private void silence(int[] group, int worst, byte[] outcomes) {
@@ -99,7 +127,7 @@ final class Subjects {
    * Id of the rule that stands in this one's place on the record settled last; empty if none does.
    */
   String standsFor(int rule) {
-    return groups.length == 0 || standsFor[rule] == NOBODY
+    return standsFor[rule] == NOBODY
         ? ""
         : pack.rules().get(standsFor[rule]).id();
   }

@@ -3,17 +3,24 @@ package org.wellcurb.screening;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.wellcurb.formula.Speech;
 import org.wellcurb.judgement.DatedText;
 import org.wellcurb.judgement.JudgedBy;
 import org.wellcurb.judgement.Outcome;
 import org.wellcurb.judgement.RuleProgram;
+import org.wellcurb.record.RecordReader;
 import org.wellcurb.rulepack.FindingKind;
 import org.wellcurb.rulepack.Pack;
 import org.wellcurb.rulepack.PackFile;
+import org.wellcurb.rulepack.PackLoader;
 import org.wellcurb.rulepack.Rule;
 import org.wellcurb.rulepack.Source;
 
@@ -49,6 +56,51 @@ class SubjectsTest {
     assertEquals(
         List.of("practice-2", "", "practice-2"),
         List.of(subjects.standsFor(0), subjects.standsFor(1), subjects.standsFor(2)));
+  }
+
+  /** n/a in an entry that always applies is one omission, whoever asks for the entry. */
+  @Test
+  void oneRuleStandsForAnEntryThatAlwaysApplies(@TempDir Path folder) throws Exception {
+    Path file = Files.createDirectory(folder.resolve("county")).resolve("pack.json");
+    Files.writeString(
+        file,
+        """
+        { "pack": "county", "title": "County (invented)", "authority": "Office (invented)",
+          "edition": "2024-04-01", "judgedBy": "dates.completed", "mustApply": ["driller.licence"],
+          "sources": { "a": { "basis": "invented", "title": "By-law", "section": "1" } },
+          "rules": [ { "id": "licence", "title": "The form names the licence", "kind": "omission",
+            "when": "well.use is not 'monitoring'",
+            "require": "known(driller.licence)", "because": "b", "remedy": "r", "source": "a",
+            "examples": [
+              { "given": { "well.use": "household", "driller.licence": "L-1" }, "expect": "meets" },
+              { "given": { "well.use": "household" }, "expect": "falls short" } ] } ] }
+        """);
+    Pack pack = PackLoader.load(file.getParent().toString());
+    assertEquals(
+        List.of("licence falls short ", "applies-driller-licence not applicable licence"),
+        said(pack, "household", "n/a"));
+    assertEquals(
+        List.of("licence falls short ", "applies-driller-licence meets "),
+        said(pack, "household", ""));
+    // Where the rule does not apply, the entry still does.
+    assertEquals(
+        List.of("licence not applicable ", "applies-driller-licence falls short "),
+        said(pack, "monitoring", "n/a"));
+  }
+
+  private static List<String> said(Pack pack, String use, String licence) {
+    Screener screener = new Screener(pack, LocalDate.of(2026, 1, 1), Speech.plain());
+    Map<String, String> form =
+        Map.of("record.id", "W-1", "well.use", use, "driller.licence", licence);
+    return screener.result(RecordReader.of(form)).results().stream()
+        .map(
+            each ->
+                each.rule().id()
+                    + " "
+                    + each.outcome().name().toLowerCase(Locale.ROOT).replace('_', ' ')
+                    + " "
+                    + each.standsFor())
+        .toList();
   }
 
   private static byte[] settle(Outcome... outcomes) {
