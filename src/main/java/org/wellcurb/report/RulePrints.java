@@ -80,7 +80,8 @@ final class RulePrints {
   private TextPrint text(Rule rule, DatedText text, @Nullable Source source) {
     @Nullable Formula require = text.require();
     @Nullable Formula when = text.when();
-    SourceLine line = source == null ? NONE : SourceLine.of(source, words);
+    SourceLine line =
+        source == null || RuleWords.isOfMustApply(rule) ? NONE : SourceLine.of(source, words);
     String under = line.note().isEmpty() ? rule.id() : noted.getOrDefault(line.note(), rule.id());
     if (!line.note().isEmpty()) {
       noted.putIfAbsent(line.note(), rule.id());

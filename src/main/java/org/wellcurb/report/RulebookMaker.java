@@ -100,6 +100,7 @@ final class RulebookMaker {
     Proof proof = Proof.of(pack);
     return new Counts(
         proof.rules(),
+        proof.always(),
         proof.inherited(),
         proof.limits(),
         proof.proved(),
@@ -144,7 +145,7 @@ final class RulebookMaker {
                 chapter(
                     group.heading().replace('.', '-'), words.say(group.heading()), false, rules)));
     if (!always.isEmpty()) {
-      chapters.add(chapter("always", words.say("rulebook.always"), false, always));
+      chapters.add(chapter(Chapter.ALWAYS, words.say("rulebook.always"), false, always));
     }
     return chapters;
   }

@@ -43,14 +43,16 @@ public record RulebookPage(
   /**
    * What there is of a pack.
    *
-   * @param rules rules of its own, those that come with entries that always apply among them
+   * @param rules rules of its own
+   * @param always entries that it says always apply
    * @param taken rules taken over
    * @param limits limits that its own rules state, each row of a table among them
    * @param proved how many of these have an example on both sides
    * @param examples worked examples of its own rules
    * @param undated rules of its own whose first day nobody read
    */
-  public record Counts(int rules, int taken, int limits, int proved, int examples, int undated) {}
+  public record Counts(
+      int rules, int always, int taken, int limits, int proved, int examples, int undated) {}
 
   /**
    * A file that a pack was read from.
@@ -68,7 +70,15 @@ public record RulebookPage(
    * @param isOwn true where the title is the pack's word
    * @param rules the rules, by section
    */
-  public record Chapter(String id, String title, boolean isOwn, List<RulePrint> rules) {}
+  public record Chapter(String id, String title, boolean isOwn, List<RulePrint> rules) {
+    /** Name of the place of what comes with entries that always apply: no rule of the code. */
+    public static final String ALWAYS = "always";
+
+    /** True where the code wrote the rules, so that they are among those that are signed. */
+    public boolean isWritten() {
+      return !id.equals(ALWAYS);
+    }
+  }
 
   /**
    * Rules taken over from one pack on one part of the work.

@@ -1,13 +1,16 @@
 package org.wellcurb.rulepack;
 
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * What is proved of a pack that loads, and what is not.
  *
  * @param pack id of the pack
  * @param rules how many rules it writes itself
+ * @param always how many entries it says always apply, each of which is judged as a rule
  * @param inherited how many rules it takes over
  * @param examples how many examples its own rules have; all of them passed, or it had not loaded
  * @param limits how many limits its own rules state, each row of a table that they use among them
@@ -17,6 +20,7 @@ import java.util.List;
 public record Proof(
     String pack,
     int rules,
+    int always,
     int inherited,
     int examples,
     int limits,
@@ -59,16 +63,40 @@ public record Proof(
               + folder
               + ", by which packs built on it look for it: mend one of the names");
     }
+    filledIn(pack, notes);
     List<Rule> own = notes.ownRules();
-    int rules = (int) pack.rules().stream().filter(rule -> rule.pack().equals(pack.id())).count();
+    List<Rule> here =
+        pack.rules().stream().filter(rule -> rule.pack().equals(pack.id())).toList();
+    int always = (int) here.stream().filter(MustApply::isOne).count();
     return new Proof(
         pack.id(),
-        rules,
-        pack.rules().size() - rules,
+        here.size() - always,
+        always,
+        pack.rules().size() - here.size(),
         own.stream().mapToInt(rule -> rule.examples().size()).sum(),
         limits.limits(),
         limits.proved(),
         notes.list().stream().sorted(Comparator.comparingInt(Statement::line)).toList());
+  }
+
+  /** A pack to start from says on its face what nobody has written yet. */
+  private static void filledIn(Pack pack, ProofNotes notes) {
+    Map<String, String> face = new LinkedHashMap<>();
+    face.put("title", pack.title());
+    face.put("authority", pack.authority());
+    face.forEach(
+        (key, text) -> {
+          if (text.contains(StartingPack.OPEN)) {
+            notes.sayOfPack(
+                Statement.Weight.DOUBTFUL,
+                "its "
+                    + key
+                    + " is still \""
+                    + text
+                    + "\", which pages and notices print: write the real one, and look at its"
+                    + " rules and sources, which are invented");
+          }
+        });
   }
 
   /** True if nothing is wrong, doubtful or left unproved. */
@@ -82,6 +110,11 @@ public record Proof(
         + ": "
         + rules
         + (rules == 1 ? " rule" : " rules")
+        + (always == 0
+            ? ""
+            : (inherited > 0 ? ", " : " and ")
+                + always
+                + (always == 1 ? " entry that always applies" : " entries that always apply"))
         + (inherited > 0 ? " and " + inherited + " taken over" : "")
         + "; "
         + examples

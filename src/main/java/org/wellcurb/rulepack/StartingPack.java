@@ -14,6 +14,9 @@ import java.util.Objects;
  * schema beside it, so that an editor helps wherever the folder is.
  */
 public final class StartingPack {
+  /** What stands after each text that its author has to write. */
+  static final String OPEN = "(to be filled in)";
+
   private static final String SCHEMA = "rule-pack.schema.json";
 
   private StartingPack() {}

@@ -6,6 +6,7 @@
 <#if v.pack.notice?has_content><p class="lead"><@l.own v.pack.notice /></p></#if>
 <dl class="counts">
 <div><dt>${t("rulebook.count.own")}</dt><dd>${c.rules}</dd></div>
+<#if (c.always > 0)><div><dt>${t("rulebook.always")}</dt><dd>${c.always}</dd></div></#if>
 <div><dt>${t("rulebook.count.limits")}</dt><dd>${c.limits}</dd></div>
 <div><dt>${t("rulebook.count.examples")}</dt><dd>${c.examples}</dd></div>
 <div><dt>${t("rulebook.count.taken")}</dt><dd>${c.taken}</dd></div>
@@ -17,6 +18,7 @@
 <nav aria-label="${t("page.parts")}">
 <ul class="jump">
 <li><a href="#contents">${t("rulebook.contents")}</a> <span class="soft">(${c.rules})</span></li>
+<#if (c.always > 0)><li><a href="#always">${t("rulebook.always")}</a> <span class="soft">(${c.always})</span></li></#if>
 <#if v.tables?has_content><li><a href="#tables">${t("rulebook.tables")}</a> <span class="soft">(${v.tables?size})</span></li></#if>
 <#if v.figures?has_content><li><a href="#figures">${t("rulebook.figures")}</a> <span class="soft">(${v.figures?size})</span></li></#if>
 <#if v.taken?has_content || v.drops?has_content><li><a href="#taken">${t("rulebook.taken")}</a> <span class="soft">(${c.taken})</span></li></#if>
@@ -53,7 +55,7 @@
 
 <@l.section id="contents" title=t("rulebook.contents")>
 <@l.table caption=t("rulebook.contents.caption") class="contents" columns=[t("rulebook.section"), t("col.rule"), t("rulebook.name"), t("col.kind")]>
-<#list v.chapters as g><#list g.rules as r>
+<#list v.chapters?filter(g -> g.isWritten()) as g><#list g.rules as r>
 <@l.row><@l.cell t("rulebook.section")>${r.section}</@l.cell><@l.head t("col.rule")><a href="#rule-${r.id}"><@l.own r.title /></a></@l.head><@l.cell t("rulebook.name")>${r.id}</@l.cell><@l.cell t("col.kind") "word">${t("kind.short.one." + r.kind)}</@l.cell></@l.row>
 </#list></#list>
 </@l.table>

@@ -74,7 +74,7 @@ class RulebookMakerTest {
     assertEquals(
         List.of("ARM 36.21.638(1)", "ARM 36.21.638(2)", "ARM 36.21.639", "ARM 36.21.647"),
         own.stream().map(RulePrint::section).distinct().limit(4).toList());
-    assertEquals(page.counts().rules(), rules(page).size());
+    assertEquals(page.counts().rules() + page.counts().always(), rules(page).size());
     // Both texts of the seal were read; the rule stands under the section of the later one.
     RulePrint seal = rules(page).get("seal-depth");
     assertEquals("ARM 36.21.654(3)", Objects.requireNonNull(seal).section());
@@ -84,6 +84,25 @@ class RulebookMakerTest {
         page.counts().taken(), page.taken().stream().mapToInt(each -> each.rules().size()).sum());
     assertTrue(page.taken().stream().noneMatch(each -> each.pack().equals("montana")));
     assertEquals("montana", page.files().get(0).pack());
+  }
+
+  /** What no section of the code says is not among what is signed. */
+  @Test
+  void entriesThatAlwaysApplyAreCountedAndListedApart() throws Exception {
+    RulebookPage page = page("montana");
+    assertEquals(2, page.counts().always());
+    RulebookPage.Chapter always = page.chapters().get(page.chapters().size() - 1);
+    assertFalse(always.isWritten());
+    assertEquals(2, always.rules().size());
+    for (RulePrint rule : always.rules()) {
+      assertTrue(rule.texts().get(0).source().text().isEmpty(), rule.toString());
+    }
+    String html = new Pages(PageStyle.PLAIN).rulebook(PackLoader.load("montana"));
+    int from = html.indexOf("id=\"contents\"");
+    String signed = html.substring(from, html.indexOf("</table>", from));
+    assertTrue(signed.contains("#rule-seal-depth"), signed);
+    assertFalse(signed.contains("#rule-applies-"), signed);
+    assertTrue(html.contains("id=\"rule-applies-well-depth\""), "it stands apart, below");
   }
 
   @Test
