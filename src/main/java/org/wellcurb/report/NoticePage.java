@@ -200,9 +200,7 @@ public record NoticePage(
         List.copyOf(apart.values()),
         List.copyOf(tables.values()),
         new NoticeHazards(view, style).all(),
-        shown < view.total()
-            ? words.say("notice.cut", shown, view.total())
-            : "",
+        shown < view.total() ? words.say("notice.cut", shown, view.total()) : "",
         String.join(
             "; ",
             view.packs().stream().map(pack -> style.own(pack.authority())).distinct().toList()),

@@ -65,8 +65,7 @@ public record Proof(
     }
     filledIn(pack, notes);
     List<Rule> own = notes.ownRules();
-    List<Rule> here =
-        pack.rules().stream().filter(rule -> rule.pack().equals(pack.id())).toList();
+    List<Rule> here = pack.rules().stream().filter(rule -> rule.pack().equals(pack.id())).toList();
     int always = (int) here.stream().filter(MustApply::isOne).count();
     return new Proof(
         pack.id(),

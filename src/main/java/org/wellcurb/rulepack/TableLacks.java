@@ -60,8 +60,7 @@ public final class TableLacks {
     }
     List<Lack> found = new ArrayList<>();
     alike.forEach(
-        (lacks, some) ->
-            found.addAll(with(some.size() == all.size() ? List.of() : some, lacks)));
+        (lacks, some) -> found.addAll(with(some.size() == all.size() ? List.of() : some, lacks)));
     return found;
   }
 
@@ -81,9 +80,7 @@ public final class TableLacks {
             .map(row -> keys.stream().map(i -> List.of(row.cells().get(i))).toList())
             .toList();
     List<Entry> by = keys.stream().map(i -> table.by().get(i)).toList();
-    return new RowReach(by, cells).isComplete()
-        ? List.of()
-        : List.of(new Lack(List.of(), false));
+    return new RowReach(by, cells).isComplete() ? List.of() : List.of(new Lack(List.of(), false));
   }
 
   private static List<Lack> with(List<String> words, List<Lack> lacks) {

@@ -103,7 +103,9 @@ final class Subjects {
     saidBy.forEach((rule, others) -> once(rule, others, outcomes));
   }
 
-  /** What a rule that asks for an entry says, is not said again because the entry always applies. */
+  /**
+   * What a rule that asks for an entry says, is not said again because the entry always applies.
+   */
   private void once(int rule, List<Integer> others, byte[] outcomes) {
     byte falls = (byte) Outcome.FALLS_SHORT.ordinal();
     for (int other : others) {
@@ -127,8 +129,6 @@ final class Subjects {
    * Id of the rule that stands in this one's place on the record settled last; empty if none does.
    */
   String standsFor(int rule) {
-    return standsFor[rule] == NOBODY
-        ? ""
-        : pack.rules().get(standsFor[rule]).id();
+    return standsFor[rule] == NOBODY ? "" : pack.rules().get(standsFor[rule]).id();
   }
 }

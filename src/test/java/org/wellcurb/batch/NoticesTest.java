@@ -209,7 +209,8 @@ class NoticesTest {
   @Test
   void aNoticeThatIsCutSaysSoAndSendsNobodyElsewhere() throws Exception {
     StringBuilder rows =
-        new StringBuilder("record.id,driller.licence,relief.setting [psi],pressure.cut_out [psi]\n");
+        new StringBuilder(
+            "record.id,driller.licence,relief.setting [psi],pressure.cut_out [psi]\n");
     for (int i = 0; i < Cap.FINDINGS_IN_NOTICE.most() + 20; i++) {
       rows.append("R-").append(i).append(",D-1,50,60\n");
     }

@@ -10,10 +10,15 @@ import org.junit.jupiter.api.Test;
 class CrossMakerTest {
   private static CrossPage.Part part(CrossView view, String title) {
     return new CrossMaker(view, PageStyle.PLAIN)
-        .page().parts().stream().filter(part -> part.title().startsWith(title)).findFirst().orElseThrow();
+        .page().parts().stream()
+            .filter(part -> part.title().startsWith(title))
+            .findFirst()
+            .orElseThrow();
   }
 
-  /** Remarks on how far the search went stand among the sentences, and are none of what is shown. */
+  /**
+   * Remarks on how far the search went stand among the sentences, and are none of what is shown.
+   */
   @Test
   void remarksAreNotCounted() {
     CrossView view = Crosses.view(60, 5);
@@ -31,7 +36,8 @@ class CrossMakerTest {
   void saysWhatWasNotComparedAndWhy() {
     CrossPage.Part unlike = part(Crosses.view(), "Wells unlike");
     List<String> said = unlike.sentences();
-    assertTrue(said.contains("depth: 200 wells were compared with their neighbours."), said::toString);
+    assertTrue(
+        said.contains("depth: 200 wells were compared with their neighbours."), said::toString);
     assertTrue(
         said.contains(
             "height of the water above the sea: not compared: no well has neighbours enough that"

@@ -165,8 +165,7 @@ class RulebookMakerTest {
     Map<String, List<String>> lacks = new LinkedHashMap<>();
     page.tables().forEach(table -> lacks.put(table.name(), table.lacks()));
     assertEquals(List.of("Zone: any other word"), lacks.get("frost"));
-    assertEquals(
-        List.of("Zone: any other word; Casing material: any"), lacks.get("grout-depth"));
+    assertEquals(List.of("Zone: any other word; Casing material: any"), lacks.get("grout-depth"));
     assertEquals(List.of(), lacks.get("field-distance"), "its last row takes any");
     String html = new Pages(PageStyle.PLAIN).rulebook(PackLoader.load("fenwick-county"));
     assertTrue(html.contains("<li>Zone: any other word.</li>"), "the page says it");

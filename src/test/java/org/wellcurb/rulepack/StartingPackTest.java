@@ -22,8 +22,7 @@ class StartingPackTest {
     Path filled = Files.createDirectories(folder.resolve("filled/my-county")).resolve("pack.json");
     Files.writeString(filled, Files.readString(file).replace(" (to be filled in)", ""));
     assertEquals(
-        List.of(),
-        Proof.of(PackLoader.loadForAuthor(filled.getParent().toString())).statements());
+        List.of(), Proof.of(PackLoader.loadForAuthor(filled.getParent().toString())).statements());
     Pack pack = PackLoader.loadForAuthor(folder.resolve("my-county").toString());
     assertEquals("my-county", pack.id());
     assertEquals("My county (to be filled in)", pack.title());
