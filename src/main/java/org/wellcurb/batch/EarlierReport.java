@@ -15,6 +15,8 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.jspecify.annotations.Nullable;
+import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.Entry;
 import org.wellcurb.record.RecordMark;
 import org.wellcurb.report.Outputs;
 import org.wellcurb.report.SinceCsv.Line;
@@ -135,17 +137,35 @@ final class EarlierReport {
     LongRow ids = new LongRow();
     LongRow places = new LongRow();
     LongRow rules = new LongRow();
+    LongRow decided = new LongRow();
     findings(
         folder.resolve(Outputs.FINDINGS_CSV),
         line -> {
           ids.add(RecordMark.of(line.recordId()));
           places.add(SinceLog.place(line.recordId(), line.file(), line.row()));
           rules.add(entries.place(line.pack(), line.rule()));
+          decided.add(decided(line));
         });
-    int[] rulePlaces = Arrays.stream(rules.all()).mapToInt(place -> (int) place).toArray();
+    int[] rulePlaces = ints(rules);
     boolean whole = own.length == rulePlaces.length;
     return new EarlierFindings(
-        log, ids.all(), places.all(), rulePlaces, whole ? own : new long[0], entries);
+        log,
+        ids.all(),
+        places.all(),
+        rulePlaces,
+        ints(decided),
+        whole ? own : new long[0],
+        entries);
+  }
+
+  private static int[] ints(LongRow row) {
+    return Arrays.stream(row.all()).mapToInt(number -> (int) number).toArray();
+  }
+
+  /** The place of the entry whose value decided a finding; -1 where none was written. */
+  private static int decided(Line line) {
+    Entry entry = Catalogue.standard().find(line.entry());
+    return entry == null || line.kind().equals(FindingKind.OMISSION.label()) ? -1 : entry.index();
   }
 
   /** Goes through a findings.csv in its order. */

@@ -62,9 +62,19 @@ final class OwnEntries {
     return places.getOrDefault(name(pack, rule), -1);
   }
 
+  /** The place of the pack of a rule at this place. */
+  static int pack(int place) {
+    return place >> 16;
+  }
+
+  /** The place of a rule in its pack. */
+  static int rule(int place) {
+    return place & 0xFFFF;
+  }
+
   /** The mark of what a record has in the entries of a rule. */
   long mark(WellRecord record, int place) {
-    return RecordMark.ofEntries(record, byPack.get(place >> 16)[place & 0xFFFF]);
+    return RecordMark.ofEntries(record, byPack.get(pack(place))[rule(place)]);
   }
 
   private static String name(String pack, String rule) {

@@ -183,7 +183,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     }
     List<Finding> findings =
         outcomes[FALLS_SHORT] == 0 ? List.of() : screeners.get(pack).findings();
-    mark(record, mark, driller, installer, pack, findings);
+    mark(record, mark, driller, installer, pack, judged, findings);
     List<Finding> open = findings;
     @Nullable Place where = Place.of(record, plan.request().positionAccuracy());
     if (!findings.isEmpty()) {
@@ -210,6 +210,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
       String driller,
       String installer,
       int pack,
+      byte[] judged,
       List<Finding> findings) {
     MarksLine.put(result.marks, mark, driller, installer);
     for (Finding finding : findings) {
@@ -220,7 +221,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     EarlierFindings before = plan.before();
     if (before != null) {
       result.since.record(record, mark, findings.size());
-      before.lay(record);
+      before.lay(record, pack, judged);
     }
   }
 

@@ -105,10 +105,17 @@ final class Since {
     boolean otherwise =
         old.isRuleGone(there.finding())
             || (unique
-                ? isMarkedTheSame(id) || old.readsTheSame(there.finding())
+                ? isMarkedTheSame(id) || old.same().holds(there.finding())
                 : isMarkedTheSame(there.record(), later)
-                    || old.readsTheSame(there.finding(), log.spot(later)));
-    return otherwise ? Change.JUDGED_CLEAR : Change.CLEARED;
+                    || old.same().holds(there.finding(), log.spot(later)));
+    if (otherwise) {
+      return Change.JUDGED_CLEAR;
+    }
+    boolean untold =
+        unique
+            ? old.untold().holds(there.finding())
+            : old.untold().holds(there.finding(), log.spot(later));
+    return untold ? Change.UNTOLD : Change.CLEARED;
   }
 
   private void put(OutputStream out, ByteText text, Line line, String licence, Change change)

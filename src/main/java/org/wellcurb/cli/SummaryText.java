@@ -179,6 +179,8 @@ final class SummaryText {
               + " still there, "
               + since.cleared()
               + " cleared, "
+              + since.untold()
+              + " that cannot be told any more, "
               + (since.judgedShort() + since.judgedClear())
               + " judged otherwise, "
               + since.gone()

@@ -5,17 +5,19 @@ package org.wellcurb.report;
  *
  * @param added findings that the earlier report did not have
  * @param still findings that both have
- * @param cleared findings that only the earlier report has, of records in this batch
+ * @param cleared findings that only the earlier report has, of records in this batch of which the
+ *     rule is met now, or does not apply
  * @param judgedShort findings of records that read the same as before: only pack, edition, as-of
  *     date or program changed
  * @param judgedClear the same, for findings that only the earlier report has
  * @param gone findings of the earlier report whose record is not in this batch
+ * @param untold findings that only the earlier report has, of which the rule can no longer be told
  */
 public record SinceCounts(
-    long added, long still, long cleared, long judgedShort, long judgedClear, long gone) {
+    long added, long still, long cleared, long judgedShort, long judgedClear, long gone, long untold) {
 
   /** No findings. */
-  public static final SinceCounts NONE = new SinceCounts(0, 0, 0, 0, 0, 0);
+  public static final SinceCounts NONE = new SinceCounts(0, 0, 0, 0, 0, 0, 0);
 
   /** With one more finding of this change. */
   public SinceCounts and(Change change) {
@@ -25,7 +27,8 @@ public record SinceCounts(
         cleared + (change == Change.CLEARED ? 1 : 0),
         judgedShort + (change == Change.JUDGED_SHORT ? 1 : 0),
         judgedClear + (change == Change.JUDGED_CLEAR ? 1 : 0),
-        gone + (change == Change.GONE ? 1 : 0));
+        gone + (change == Change.GONE ? 1 : 0),
+        untold + (change == Change.UNTOLD ? 1 : 0));
   }
 
   /** What became of a finding between two runs. */
@@ -35,7 +38,8 @@ public record SinceCounts(
     CLEARED("cleared"),
     JUDGED_SHORT("newly short, judged otherwise"),
     JUDGED_CLEAR("no longer short, judged otherwise"),
-    GONE("record not in this batch");
+    GONE("record not in this batch"),
+    UNTOLD("cannot be told any more");
 
     private final String label;
 

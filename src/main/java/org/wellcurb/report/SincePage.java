@@ -33,6 +33,7 @@ public record SincePage(
     counts.put("since.added", c.added());
     counts.put("since.still", c.still());
     counts.put("since.cleared", c.cleared());
+    counts.put("since.untold", c.untold());
     counts.put("since.judged.short", c.judgedShort());
     counts.put("since.judged.clear", c.judgedClear());
     counts.put("since.gone", c.gone());
@@ -100,6 +101,7 @@ public record SincePage(
       case NEW -> "since.added";
       case STILL -> "since.still";
       case CLEARED -> "since.cleared";
+      case UNTOLD -> "since.untold";
       case JUDGED_SHORT -> "since.judged.short";
       case JUDGED_CLEAR -> "since.judged.clear";
       case GONE -> "since.gone";
