@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.batch.Answers.Line;
 import org.wellcurb.record.Amender;
@@ -20,6 +21,12 @@ import org.wellcurb.rulepack.Pack;
  * the record, is not applied: it would make a finding vanish that nobody answered.
  */
 final class Answering {
+  /** Share by which a range may be wider, for its ends were reckoned from another unit. */
+  private static final double SLACK = 1e-9;
+
+  /** Both ends of a range; what a unit counts by, as in {@code /100 mL}, is none. */
+  private static final Pattern TWO_NUMBERS = Pattern.compile("[0-9][^0-9.,]+(?<!/)[.,]?[0-9]");
+
   private final Answers answers;
   private final @Nullable Set<String> repeated;
   private final Amender amender = new Amender(Catalogue.standard());
@@ -49,7 +56,7 @@ final class Answering {
     WellRecord tried = amender.amend(record, texts(meant));
     List<Line> applied = new ArrayList<>();
     for (Line line : meant) {
-      @Nullable Why why = why(record, tried, line.entry().index(), pack);
+      @Nullable Why why = why(record, tried, line, pack);
       if (why == null) {
         applied.add(line);
       } else {
@@ -114,7 +121,8 @@ final class Answering {
   }
 
   /** Why this entry is not to be taken from the answer; null if it may be. */
-  private static @Nullable Why why(WellRecord was, WellRecord now, int entry, Pack pack) {
+  private static @Nullable Why why(WellRecord was, WellRecord now, Line line, Pack pack) {
+    int entry = line.entry().index();
     return switch (now.state(entry)) {
       case WellRecord.UNREADABLE -> Why.UNREADABLE;
       case WellRecord.UNKNOWN -> Why.NOTHING;
@@ -122,15 +130,27 @@ final class Answering {
           was.isGiven(entry) || pack.mustApply().contains(was.catalogue().entry(entry).key())
               ? Why.NOT_APPLICABLE
               : null;
-      default -> saysLess(was, now, entry) ? Why.LESS : null;
+      default -> saysLess(was, now, entry, line.text()) ? Why.LESS : null;
     };
   }
 
-  /** True of a range that holds all that was written, and more. */
-  private static boolean saysLess(WellRecord was, WellRecord now, int entry) {
-    return was.isGiven(entry)
-        && now.lo(entry) <= was.lo(entry)
-        && now.hi(entry) >= was.hi(entry)
-        && (now.lo(entry) < was.lo(entry) || now.hi(entry) > was.hi(entry));
+  /**
+   * True of a range that is wider than what was written, wherever it lies: of a figure that was
+   * measured it says less, and no rule may be able to tell it. A result of a laboratory may be below
+   * what it can detect, which is one number; it must not hold what was written.
+   */
+  private static boolean saysLess(WellRecord was, WellRecord now, int entry, String text) {
+    if (!was.isGiven(entry)) {
+      return false;
+    }
+    boolean holds = now.lo(entry) <= was.lo(entry) && now.hi(entry) >= was.hi(entry);
+    double width = was.hi(entry) - was.lo(entry);
+    boolean isWider = now.hi(entry) - now.lo(entry) > width + SLACK * Math.abs(width);
+    return isWider && (holds || !isResult(was, entry, text));
+  }
+
+  private static boolean isResult(WellRecord was, int entry, String text) {
+    return was.catalogue().entry(entry).key().startsWith("sample.")
+        && !TWO_NUMBERS.matcher(text).find();
   }
 }

@@ -61,6 +61,9 @@ class AnswersRunTest {
     "unknown,NOTHING",
     "n/a,NOT_APPLICABLE",
     "40-90,LESS",
+    "70.1-1000,LESS",
+    "0-49,LESS",
+    ">=75,LESS",
   })
   void anAnswerThatSaysLessIsReportedAndNotApplied(String text, Refused.Why why) throws Exception {
     records("a.csv", "1,LIC-A,50,60,switch,100");
@@ -74,6 +77,27 @@ class AnswersRunTest {
     assertTrue(page.contains("returned.csv:2: " + why.label()), page);
     String json = Files.readString(dir.resolve("out/run.json"));
     assertTrue(json.contains("\"answersNotApplied\": 1"), json);
+  }
+
+  /** A figure written as a range may be answered by one that is no wider, or by a figure. */
+  @ParameterizedTest
+  @CsvSource({"72-76,1", "75,1", "40-60,1", "60-90,0", "10-1000,0"})
+  void aRangeIsAnsweredByOneThatIsNoWider(String text, long applied) throws Exception {
+    records("a.csv", "1,LIC-A,40-60,60,switch,100");
+    ScreenSummary summary = answered("1,a.csv,2,LIC-A,relief.setting," + text);
+    assertEquals(applied, summary.followUp().corrections());
+    assertEquals(1 - applied, summary.followUp().refused().size());
+  }
+
+  /** What a laboratory cannot detect is a result; a range that somebody made up is none. */
+  @ParameterizedTest
+  @CsvSource({"<0.5 mg/L,1", "0-11.9 mg/L,0", "0 mg/L - 11.9 mg/L,0", "<20 mg/L,0"})
+  void aResultBelowWhatCanBeDetectedIsAnAnswer(String text, long applied) throws Exception {
+    Files.createDirectories(dir.resolve("in"));
+    Files.writeString(
+        dir.resolve("in/a.csv"), "record.id,driller.licence,sample.nitrate\n1,LIC-A,14 mg/L\n");
+    ScreenSummary summary = answered("1,a.csv,2,LIC-A,sample.nitrate," + text);
+    assertEquals(applied, summary.followUp().corrections(), summary.followUp().refused()::toString);
   }
 
   /** An entry that always applies is not answered by n/a, blank though it was. */
