@@ -72,7 +72,9 @@ final class Since {
             Change change =
                 had
                     ? Change.STILL
-                    : readsTheSame(line, here.record()) ? Change.JUDGED_SHORT : Change.NEW;
+                    : isOfNewRecord(line, here.record())
+                        ? Change.NEW_RECORD
+                        : readsTheSame(line, here.record()) ? Change.JUDGED_SHORT : Change.NEW;
             put(out, text, line, licence, change);
             totals.add(here.record() < 0 ? Told.BY_NUMBER : pairs.howNow(here.record()));
           });
@@ -142,6 +144,14 @@ final class Since {
     }
     int earlier = record < 0 ? RecordPairs.NONE : pairs.earlier(record);
     return earlier >= 0 && isMarkedTheSame(earlier, record);
+  }
+
+  /** Whether the earlier report did not have this record of this run. */
+  private boolean isOfNewRecord(Line line, int record) {
+    long id = RecordMark.of(line.recordId());
+    return isUnique(id)
+        ? before.count(id) == 0
+        : record >= 0 && pairs.earlier(record) == RecordPairs.NONE;
   }
 
   private boolean isMarkedTheSame(long id) {

@@ -175,6 +175,8 @@ final class SummaryText {
           "since the earlier report: "
               + since.added()
               + " new, "
+              + since.ofNewRecords()
+              + " of records not in the earlier batch, "
               + since.still()
               + " still there, "
               + since.cleared()

@@ -3,7 +3,7 @@ package org.wellcurb.report;
 /**
  * Findings of two runs side by side.
  *
- * @param added findings that the earlier report did not have
+ * @param added findings that the earlier report did not have, of records that it had
  * @param still findings that both have
  * @param cleared findings that only the earlier report has, of records in this batch of which the
  *     rule is met now, or does not apply
@@ -12,12 +12,14 @@ package org.wellcurb.report;
  * @param judgedClear the same, for findings that only the earlier report has
  * @param gone findings of the earlier report whose record is not in this batch
  * @param untold findings that only the earlier report has, of which the rule can no longer be told
+ * @param ofNewRecords findings of records that the earlier report did not have
  */
 public record SinceCounts(
-    long added, long still, long cleared, long judgedShort, long judgedClear, long gone, long untold) {
+    long added, long still, long cleared, long judgedShort, long judgedClear, long gone, long untold,
+    long ofNewRecords) {
 
   /** No findings. */
-  public static final SinceCounts NONE = new SinceCounts(0, 0, 0, 0, 0, 0, 0);
+  public static final SinceCounts NONE = new SinceCounts(0, 0, 0, 0, 0, 0, 0, 0);
 
   /** With one more finding of this change. */
   public SinceCounts and(Change change) {
@@ -28,7 +30,8 @@ public record SinceCounts(
         judgedShort + (change == Change.JUDGED_SHORT ? 1 : 0),
         judgedClear + (change == Change.JUDGED_CLEAR ? 1 : 0),
         gone + (change == Change.GONE ? 1 : 0),
-        untold + (change == Change.UNTOLD ? 1 : 0));
+        untold + (change == Change.UNTOLD ? 1 : 0),
+        ofNewRecords + (change == Change.NEW_RECORD ? 1 : 0));
   }
 
   /** What became of a finding between two runs. */
@@ -39,7 +42,8 @@ public record SinceCounts(
     JUDGED_SHORT("newly short, judged otherwise"),
     JUDGED_CLEAR("no longer short, judged otherwise"),
     GONE("record not in this batch"),
-    UNTOLD("cannot be told any more");
+    UNTOLD("cannot be told any more"),
+    NEW_RECORD("record not in the earlier batch");
 
     private final String label;
 

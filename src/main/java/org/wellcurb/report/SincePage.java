@@ -31,6 +31,7 @@ public record SincePage(
     SinceCounts c = view.counts();
     Map<String, Long> counts = new LinkedHashMap<>();
     counts.put("since.added", c.added());
+    counts.put("since.new_record", c.ofNewRecords());
     counts.put("since.still", c.still());
     counts.put("since.cleared", c.cleared());
     counts.put("since.untold", c.untold());
@@ -101,6 +102,7 @@ public record SincePage(
       case NEW -> "since.added";
       case STILL -> "since.still";
       case CLEARED -> "since.cleared";
+      case NEW_RECORD -> "since.new_record";
       case UNTOLD -> "since.untold";
       case JUDGED_SHORT -> "since.judged.short";
       case JUDGED_CLEAR -> "since.judged.clear";

@@ -4,7 +4,7 @@
 <@l.section id="followup" title=t("followup.title")>
 <#if f.since?? || (f.settled > 0) || (f.corrections > 0)>
 <ul>
-<#if f.since??><li>${t("followup.since", f.since.added, f.since.still, f.since.cleared, f.since.untold)} <a href="since.html">${t("followup.since.link")}</a></li></#if>
+<#if f.since??><li>${t("followup.since", f.since.added, f.since.still, f.since.cleared, f.since.untold, f.since.ofNewRecords)} <a href="since.html">${t("followup.since.link")}</a></li></#if>
 <#if (f.settled > 0)><li>${n("followup.settled", f.settled)}</li></#if>
 <#if (f.corrections > 0)><li>${n("followup.answers", f.corrections, f.correctedRecords)}</li></#if>
 </ul>

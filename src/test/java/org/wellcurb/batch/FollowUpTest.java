@@ -59,11 +59,11 @@ class FollowUpTest {
     run("first", LookOptions.PLAIN, "A,D1,50,60", "B,D1,50,60", "C,D2,75,60", "D,D2,50,60");
     ScreenSummary second =
         run("second", earlier("first"), "A,D1,50,60", "B,D1,80,60", "C,D2,40,60", "E,D3,40,60");
-    // A stays, B was mended, C and E are short now, D is not in the batch.
-    assertEquals(new SinceCounts(2, 1, 1, 0, 0, 1, 0), since(second));
+    // A stays, B was mended, C is short now, D is not in the batch, E was not in the earlier one.
+    assertEquals(new SinceCounts(1, 1, 1, 0, 0, 1, 0, 1), since(second));
     List<Map<String, String>> lines = Runs.rows(dir.resolve("second/since.csv"));
     assertEquals(
-        List.of("A still there", "C new", "E new", "B cleared", "D record not in this batch"),
+        List.of("A still there", "C new", "E record not in the earlier batch", "B cleared", "D record not in this batch"),
         lines.stream().map(line -> line.get("record_id") + " " + line.get("change")).toList());
     assertEquals("D1", lines.get(3).get("licence"), "whose it is, of a finding that is gone");
     assertTrue(Files.readString(dir.resolve("second/since.html")).contains("Cleared"));
@@ -85,7 +85,7 @@ class FollowUpTest {
   void aChangedRecordIsNotJudgedOtherwise() throws Exception {
     run("first", LookOptions.PLAIN, "A,D1,75,60");
     SinceCounts since = since(run("second", earlier("first"), "A,D1,50,60"));
-    assertEquals(new SinceCounts(1, 0, 0, 0, 0, 0, 0), since);
+    assertEquals(new SinceCounts(1, 0, 0, 0, 0, 0, 0, 0), since);
   }
 
   @Test
@@ -108,7 +108,7 @@ class FollowUpTest {
     run("first", LookOptions.PLAIN, "A,D1,50,60", "A,D1,75,60", "B,D2,50,60", "A,D3,40,60");
     ScreenSummary second =
         run("second", earlier("first"), "A,D3,40,60", "A,D1,75,60", "A,D1,50,60");
-    assertEquals(new SinceCounts(0, 2, 0, 0, 0, 1, 0), since(second));
+    assertEquals(new SinceCounts(0, 2, 0, 0, 0, 1, 0, 0), since(second));
     String page = Files.readString(dir.resolve("second/since.html"));
     assertTrue(page.contains("2 findings were laid beside the earlier record that says"), page);
   }
@@ -118,7 +118,7 @@ class FollowUpTest {
   void whereANumberRepeatsTheOneThatIsLeftIsTheOneThatWasMended() throws Exception {
     run("first", LookOptions.PLAIN, "B,D2,75,60", "A,D1,50,60", "A,D1,40,60");
     ScreenSummary second = run("second", earlier("first"), "A,D1,80,60", "A,D1,50,60");
-    assertEquals(new SinceCounts(0, 1, 1, 0, 0, 0, 0), since(second));
+    assertEquals(new SinceCounts(0, 1, 1, 0, 0, 0, 0, 0), since(second));
     assertEquals(
         List.of("A still there", "A cleared"),
         Runs.rows(dir.resolve("second/since.csv")).stream()
@@ -135,21 +135,21 @@ class FollowUpTest {
     run("first", pack, LookOptions.PLAIN, "B,D2,75,60", "A,D1,50,60", "A,D1,30,60");
     limit("45");
     ScreenSummary second = run("second", pack, earlier("first"), "A,D3,50,60", "A,D1,30,60");
-    assertEquals(new SinceCounts(0, 1, 0, 0, 1, 0, 0), since(second));
+    assertEquals(new SinceCounts(0, 1, 0, 0, 1, 0, 0, 0), since(second));
   }
 
   @Test
   void whereANumberRepeatsAndMoreThanOneIsUnlikeTheRowTells() throws Exception {
     run("first", LookOptions.PLAIN, "A,D1,50,60", "A,D1,75,60");
     SinceCounts since = since(run("second", earlier("first"), "A,D2,76,60", "A,D2,50,60"));
-    assertEquals(new SinceCounts(1, 0, 1, 0, 0, 0, 0), since);
+    assertEquals(new SinceCounts(1, 0, 1, 0, 0, 0, 0, 0), since);
   }
 
   @Test
   void aRowThatIsAddedUnderANumberIsNew() throws Exception {
     run("first", LookOptions.PLAIN, "A,D1,50,60");
     ScreenSummary second = run("second", earlier("first"), "A,D1,45,60", "A,D1,50,60");
-    assertEquals(new SinceCounts(1, 1, 0, 0, 0, 0, 0), since(second));
+    assertEquals(new SinceCounts(0, 1, 0, 0, 0, 0, 0, 1), since(second));
   }
 
   /** Two files, one number: what one licence mended and the other broke are two things. */
@@ -158,7 +158,7 @@ class FollowUpTest {
     twoFiles("first", LookOptions.PLAIN, "A,LIC-A,50,60", "A,LIC-B,75,60");
     SinceCounts since =
         since(twoFiles("second", earlier("first"), "A,LIC-A,75,60", "A,LIC-B,50,60"));
-    assertEquals(new SinceCounts(1, 0, 1, 0, 0, 0, 0), since);
+    assertEquals(new SinceCounts(1, 0, 1, 0, 0, 0, 0, 0), since);
     assertEquals(
         List.of("LIC-B b.csv new", "LIC-A a.csv cleared"),
         Runs.rows(dir.resolve("second/since.csv")).stream()
@@ -216,7 +216,7 @@ class FollowUpTest {
     run("first", LookOptions.PLAIN, "A,D1,50,60", "B,D1,50,60", "C,D2,50,60", "D,D2,50,60");
     ScreenSummary second =
         run("second", earlier("first"), "A,D1,,60", "B,D1,80,60", "C,D2,40-90,60", "D,D2,50,");
-    assertEquals(new SinceCounts(0, 0, 1, 0, 0, 0, 3), since(second));
+    assertEquals(new SinceCounts(0, 0, 1, 0, 0, 0, 3, 0), since(second));
     assertEquals(
         List.of(
             "A cannot be told any more",
@@ -238,13 +238,13 @@ class FollowUpTest {
     run("first", LookOptions.PLAIN, "A,D1,50,60", "A,D2,45,60", "B,D1,50,60");
     SinceCounts since =
         since(run("second", earlier("first"), "A,D1,80,60", "A,D2,,60", "B,D1,,60"));
-    assertEquals(new SinceCounts(0, 0, 1, 0, 0, 0, 2), since);
+    assertEquals(new SinceCounts(0, 0, 1, 0, 0, 0, 2, 0), since);
     Path marks = dir.resolve("first/marks.txt");
     Files.write(
         marks, Files.readAllLines(marks).stream().map(line -> line.split("\t")[0]).toList());
     SinceCounts unmarked =
         since(run("third", earlier("first"), "A,D1,80,60", "A,D2,,60", "B,D1,,60"));
-    assertEquals(new SinceCounts(0, 0, 1, 0, 0, 0, 2), unmarked);
+    assertEquals(new SinceCounts(0, 0, 1, 0, 0, 0, 2, 0), unmarked);
   }
 
   /** Another entry was changed, and the limit was lowered: nobody cleared anything. */
@@ -256,7 +256,7 @@ class FollowUpTest {
     // Of A the licence was corrected, of B what the rule reads, of C neither is enough.
     ScreenSummary second =
         run("second", pack, earlier("first"), "A,D2,50,60", "B,D1,80,60", "C,D2,35,60");
-    assertEquals(new SinceCounts(0, 1, 1, 0, 1, 0, 0), since(second));
+    assertEquals(new SinceCounts(0, 1, 1, 0, 1, 0, 0, 0), since(second));
     assertEquals(
         List.of("C still there", "A no longer short, judged otherwise", "B cleared"),
         Runs.rows(dir.resolve("second/since.csv")).stream()
@@ -291,7 +291,7 @@ class FollowUpTest {
     Files.write(
         marks, Files.readAllLines(marks).stream().map(line -> line.split("\t")[0]).toList());
     ScreenSummary second = run("second", earlier("first"), "A,D1,50,60", "B,D2,80,60");
-    assertEquals(new SinceCounts(0, 1, 1, 0, 0, 1, 0), since(second));
+    assertEquals(new SinceCounts(0, 1, 1, 0, 0, 1, 0, 0), since(second));
     List<Map<String, String>> lines = Runs.rows(dir.resolve("second/since.csv"));
     assertEquals("D2", lines.get(1).get("licence"), "from this run, where its record is here");
     assertEquals("", lines.get(2).get("licence"));
@@ -305,7 +305,7 @@ class FollowUpTest {
     run("first", LookOptions.PLAIN, "A,D1,50,60", "A,D2,40,60");
     Files.delete(dir.resolve("first/marks.txt"));
     assertEquals(
-        new SinceCounts(0, 2, 0, 0, 0, 0, 0),
+        new SinceCounts(0, 2, 0, 0, 0, 0, 0, 0),
         since(run("second", earlier("first"), "A,D1,50,60", "A,D2,40,60")));
     String page = Files.readString(dir.resolve("second/since.html"));
     assertTrue(page.contains("2 findings were told by file and row"), page);
@@ -412,7 +412,7 @@ class FollowUpTest {
             new LookOptions(true, answers, null, dir.resolve("first")),
             "A,D1,50,60",
             "B,D1,50,60");
-    assertEquals(new SinceCounts(0, 1, 1, 0, 0, 0, 0), since(summary));
+    assertEquals(new SinceCounts(0, 1, 1, 0, 0, 0, 0, 0), since(summary));
     assertEquals(1, summary.followUp().corrections());
     assertEquals(List.of("4: Q"), summary.followUp().answersUnmatched());
   }

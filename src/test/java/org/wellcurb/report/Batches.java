@@ -148,7 +148,7 @@ public final class Batches {
                     text, "no-such-rule", text, VarianceUse.Does.NO_RULE, "septic-tank-distance")),
             1,
             1,
-            new SinceCounts(4, 3, 2, 1, 1, 2, 5)),
+            new SinceCounts(4, 3, 2, 1, 1, 2, 5, 6)),
         List.of("pressure", "pit", "flowing"),
         records > Cap.RECORDS_ON_PAGE.most()
             ? List.of(new Cut(Cap.RECORDS_ON_PAGE, Cap.RECORDS_ON_PAGE.most(), records))
@@ -198,7 +198,7 @@ public final class Batches {
 
   /** A batch beside an earlier one. */
   public static SinceView since() {
-    SinceCounts counts = new SinceCounts(1, 3, 1, 0, 1, 1, 0);
+    SinceCounts counts = new SinceCounts(1, 3, 1, 0, 1, 1, 0, 0);
     SinceCsv.Line line =
         new SinceCsv.Line(
             "FW-1", "forms.csv", "2", "p", "tank", "deficiency", "Far enough", "well.depth");
