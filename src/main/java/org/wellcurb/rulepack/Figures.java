@@ -66,9 +66,20 @@ final class Figures {
     boolean isProduct = part instanceof Expr.Arithmetic a && (a.sign() == '*' || a.sign() == '/');
     List<Expr> parts = Parts.of(part);
     for (int i = 0; i < parts.size(); i++) {
+      if (part instanceof Expr.Between between && i > 0) {
+        end((Expr.Amount) parts.get(i), between);
+      }
       // The step of a rounding says how finely to look, not where the limit is.
       boolean isStep = part instanceof Expr.Rounded && i == 1;
       look(parts.get(i), isStep ? null : within, !isCompared && (isFactor || isProduct));
+    }
+  }
+
+  /** An end of a between that is an entry and no more: a figure of no days, or of one time it. */
+  private void end(Expr.Amount end, Expr.Between between) {
+    List<Expr.Amount> others = Neighbours.ofEnd(end);
+    if (!others.isEmpty()) {
+      found.add(new Figure(place, between, end, others));
     }
   }
 

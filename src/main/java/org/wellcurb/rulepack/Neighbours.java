@@ -9,6 +9,7 @@ import org.wellcurb.formula.Speech;
 import org.wellcurb.formula.Table;
 import org.wellcurb.quantity.Dimension;
 import org.wellcurb.quantity.Unit;
+import org.wellcurb.quantity.Units;
 
 /**
  * What a figure might have been by a slip: so near to it that an example which tells the two apart
@@ -59,6 +60,26 @@ final class Neighbours {
     return List.of();
   }
 
+  /** One less and one more than an end that is an entry, or the day of the run; none of another. */
+  static List<Expr.Amount> ofEnd(Expr.Amount end) {
+    if (!(end instanceof Expr.EntryAmount) && !(end instanceof Expr.AsOf)) {
+      return List.of();
+    }
+    Dimension dimension = end.dimension();
+    if (dimension.equals(Dimension.DATE)) {
+      Expr.Amount days = new Expr.Literal(DAYS * SECONDS_OF_DAY, Units.DAY);
+      return List.of(
+          new Expr.Arithmetic('-', end, days, dimension),
+          new Expr.Arithmetic('+', end, days, dimension));
+    }
+    if (dimension.equals(Dimension.TEMPERATURE) || dimension.equals(Dimension.WIRE_GAUGE)) {
+      return List.of();
+    }
+    return List.of(
+        new Expr.Arithmetic('*', end, new Expr.Literal(1 - TENTH - HAIR, Units.ONE), dimension),
+        new Expr.Arithmetic('*', end, new Expr.Literal(1 + TENTH + HAIR, Units.ONE), dimension));
+  }
+
   /** How a neighbour is called: to three digits, without what stands in brackets. */
   static String said(Expr.Amount other) {
     if (other instanceof Expr.Literal e) {
@@ -67,6 +88,11 @@ final class Neighbours {
       return said(e.primary(), e.unit());
     } else if (other instanceof Expr.FigureAmount e) {
       return said(e.value(), e.unit());
+    }
+    if (other instanceof Expr.Arithmetic e && e.sign() == '*') {
+      Speech speech = Speech.plain();
+      boolean isMore = e.b() instanceof Expr.Literal factor && factor.value() > 1;
+      return Sentence.of(e.a(), speech) + " and a tenth " + (isMore ? "more" : "less");
     }
     return Sentence.of(other, Speech.plain());
   }

@@ -43,6 +43,7 @@ class EveryPackErrorTest {
           "rulepack/TableGaps.java",
           "rulepack/VoidProof.java",
           "rulepack/MustApply.java",
+          "rulepack/Neighbours.java",
           "rulepack/PairProof.java",
           "rulepack/Proof.java",
           "rulepack/Source.java",
