@@ -192,11 +192,21 @@ final class Parser {
       sameDimension(a, hi, left, greatest, "between");
       return new Part(new Expr.Between(a, lo, hi, negations > 0), left.from, greatest.to);
     }
+    if (sign.is("within")) {
+      throw Tokens.error(
+          sign,
+          "'within' has no meaning here",
+          "write between, such as dates.sampled between dates.completed and dates.completed + 30"
+              + " days");
+    }
     @Nullable Relation relation = relation(sign);
     if (relation == null) {
       return left;
     }
     tokens.next();
+    if (left.expr instanceof Expr.Word && tokens.peek().kind() == Kind.TEXT) {
+      refuseSign(left, relation, tokens.peek());
+    }
     if (tokens.peek().is("=") || tokens.peek().is(">") || tokens.peek().is("<")) {
       String both = sign.text() + tokens.peek().text();
       throw Tokens.error(
@@ -227,6 +237,33 @@ final class Parser {
     return new Part(new Expr.Compare(relation, a, b, negations > 0), left.from, right.to);
   }
 
+  /** A word is compared by is; and whether anything is written, by known. */
+  private static void refuseSign(Part left, Relation relation, Token text)
+      throws FormulaException {
+    boolean isEqual = relation == Relation.EQUAL;
+    if (!isEqual && relation != Relation.NOT_EQUAL) {
+      return;
+    }
+    refuseNothing(left, !isEqual, text);
+    throw Tokens.error(
+        text,
+        "a word stands alone",
+        "write " + (isEqual ? "is in place of =" : "is not in place of <>"));
+  }
+
+  /** An empty text is no word: what is asked for is whether anything is given. */
+  private static void refuseNothing(Part left, boolean isNegated, Token text)
+      throws FormulaException {
+    if (text.kind() == Kind.TEXT && text.text().isBlank()) {
+      throw Tokens.error(
+          text, "there is no word between the quotes", "write " + known(left, isNegated));
+    }
+  }
+
+  private static String known(Part left, boolean isGiven) {
+    return (isGiven ? "known(" : "not known(") + left.from.text() + ")";
+  }
+
   private static @Nullable Relation relation(Token token) {
     if (token.kind() == Kind.SIGN) {
       for (Relation relation : Relation.values()) {
@@ -248,6 +285,14 @@ final class Parser {
           "'" + token.text() + "' has no meaning here",
           token.is("in") ? "write is one of 'word', 'word'" : "write a sign, such as >= or <");
     }
+    boolean isGiven = token.is("given") || token.is("known");
+    if (isGiven || token.is("blank") || token.is("empty")) {
+      throw Tokens.error(
+          token,
+          "'" + token.text() + "' has no meaning here",
+          "write " + known(left, isGiven != isNegated));
+    }
+    refuseNothing(left, isNegated, token);
     if (tokens.take("one")) {
       tokens.expect("of");
       Expr.Word word = wordOf(left);

@@ -41,6 +41,13 @@ final class NotJson {
       say(problems, at, "a tab stands inside a text", "write a blank in its place");
     } else if (c < ' ' || (here < at && text.charAt(at) < ' ')) {
       say(problems, here, "a line ends inside a text", "close the quote, or join the lines");
+    } else if (here > 0 && text.charAt(here - 1) == '"' && Character.isLetterOrDigit(c)) {
+      say(
+          problems,
+          here - 1,
+          "this quote ends the text, and more stands after it",
+          "a word in a condition stands in ' ', such as 'household'; elsewhere put a backslash"
+              + " before the quote");
     } else {
       say(problems, here, "this is not JSON", "look at the quotes, commas and brackets around it");
     }
