@@ -87,10 +87,29 @@ public final class Explainer {
     if (texts.isEmpty() || outcome == Outcome.NOT_APPLICABLE) {
       return null;
     }
-    DatedText text = pick(rule, texts, outcome);
+    @Nullable Deciding decided = deciding(rule, pick(rule, texts, outcome), outcome);
+    if (outcome == Outcome.CANNOT_TELL && decided != null) {
+      for (DatedText text : texts) {
+        Outcome own = judge.outcome(rule, text);
+        @Nullable Deciding other =
+            own == Outcome.NOT_APPLICABLE ? null : deciding(rule, text, own);
+        decided = other == null ? decided : worse(decided, other);
+      }
+    }
+    return decided;
+  }
+
+  private @Nullable Deciding deciding(RuleProgram rule, DatedText text, Outcome outcome) {
     judge.atWayThatGives(rule, text, outcome);
     @Nullable Formula require = text.require();
     return require == null ? null : deciding.of(require.tree());
+  }
+
+  /** Where any of several texts may be in force, the worst margin is said, as of ranges. */
+  private static Deciding worse(Deciding first, Deciding next) {
+    boolean isAlike =
+        first.entry().equals(next.entry()) && Margins.sameDimension(List.of(first, next));
+    return isAlike && next.margin() < first.margin() ? next : first;
   }
 
   /** The place of the text that gives the outcome among the rule's; of the last where none does. */

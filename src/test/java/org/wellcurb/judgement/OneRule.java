@@ -113,6 +113,11 @@ public final class OneRule {
     return Outcome.at(outcomes[0][0]);
   }
 
+  /** What decided, as tables of outcomes hold it. */
+  public @Nullable Deciding decided(String... keysAndTexts) {
+    return new Explainer(judge(keysAndTexts), scope, Speech.plain()).deciding(program());
+  }
+
   /** The outcome explained. */
   public Explanation explained(String... keysAndTexts) {
     return new Explainer(judge(keysAndTexts), scope, Speech.plain()).explain(program());

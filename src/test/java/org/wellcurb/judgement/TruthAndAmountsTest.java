@@ -10,6 +10,7 @@ import static org.wellcurb.judgement.Outcome.MEETS;
 import static org.wellcurb.judgement.Outcome.NOT_APPLICABLE;
 
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.wellcurb.formula.Table;
 import org.wellcurb.quantity.Dimension;
@@ -305,13 +306,6 @@ class TruthAndAmountsTest {
     String[] well = {TANK, "60 ft", "dates.completed", "2005-06-01"};
     assertEquals(CANNOT_TELL, rule.on(well));
     assertEquals(List.of("dates.source_installed"), rule.explained(well).needs());
-    String[] year = {TANK, "60 ft", "dates.completed", "2009", "dates.source_installed", "2010"};
-    assertEquals(FALLS_SHORT, rule.on(year));
-    String[] years = {
-      TANK, "60 ft", "dates.completed", "2008", "dates.source_installed", "unknown"
-    };
-    assertEquals(
-        List.of("dates.completed", "dates.source_installed"), rule.explained(years).needs());
   }
 
   @Test
@@ -511,6 +505,31 @@ class TruthAndAmountsTest {
     assertTrue(none.remarks().stream().anyMatch(r -> r.contains("marsh")), none.toString());
     assertEquals(List.of(), none.needs(), "what is given is not asked for");
     assertEquals(1, none.noRows().size(), none.noRows().toString());
+  }
+
+  /** Which text is in force hangs on a day that is blank: the margin is that of the strictest. */
+  @Test
+  void s17_ofTextsThatMayBeInForceTheMarginIsTheWorst() {
+    OneRule rule =
+        OneRule.dated()
+            .text(null, "1999-12-31", "setback.septic_tank >= 50 ft")
+            .text("2000-01-01", "2009-12-31", "setback.septic_tank >= 100 ft")
+            .text("2010-01-01", null, "setback.septic_tank >= 75 ft");
+    assertEquals(CANNOT_TELL, rule.on("setback.septic_tank", "80 ft"));
+    Deciding blank = Objects.requireNonNull(rule.decided("setback.septic_tank", "80 ft"));
+    assertEquals(-20, blank.margin(), 1e-9);
+    assertEquals(100, blank.limit(), 1e-9);
+    String[] early = {"setback.septic_tank", "80 ft", "dates.completed", "1990-05-01"};
+    assertEquals(MEETS, rule.on(early));
+    assertEquals(30, Objects.requireNonNull(rule.decided(early)).margin(), 1e-9);
+    String[] year = {"setback.septic_tank", "60 ft", "dates.completed", "1999-2000"};
+    assertEquals(
+        -40,
+        Objects.requireNonNull(
+                rule.decided("setback.septic_tank", "60 ft", "dates.completed", ""))
+            .margin(),
+        1e-9,
+        String.join(" ", year));
   }
 
   @Test
