@@ -63,7 +63,9 @@ final class ChoiceWords {
       }
       @Nullable String near = near(lower, entry, choices);
       if (near != null) {
-        words.put(written, near);
+        if (words.keySet().stream().noneMatch(written::equalsIgnoreCase)) {
+          words.put(written, near);
+        }
         if (written.length() <= BRIEF && entry.kind() != Kind.YES_NO) {
           brief.add(written);
         }

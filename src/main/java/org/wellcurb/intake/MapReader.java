@@ -136,7 +136,7 @@ final class MapReader {
     if (node.isMissingNode()) {
       return null;
     }
-    Map<String, String> words = words(node.path("words"));
+    Map<String, String> words = words(node.path("words"), at + "/words");
     words.forEach((word, key) -> entry("setback." + key, at + "/words"));
     return new SetbackColumns(
         column(node.path("from")),
@@ -230,8 +230,10 @@ final class MapReader {
             e -> {
               String place = at + "/unitWords/" + e.getKey();
               Unit unit = unit(e.getValue(), place, of);
-              if (unit != null) {
-                words.put(e.getKey().toLowerCase(Locale.ROOT), unit);
+              String word = e.getKey().toLowerCase(Locale.ROOT);
+              Unit first = unit == null ? null : words.putIfAbsent(word, unit);
+              if (unit != null && first != null && !first.equals(unit)) {
+                twoMeanings(place, word, e.getKey(), first.symbol(), unit.symbol());
               }
             });
     return new UnitColumn(column(node.path("unitFrom")), words);
@@ -246,7 +248,7 @@ final class MapReader {
       text.add(at + "/entry", entry.key() + " is a list", "see \"layers\" of the map");
       return null;
     }
-    Map<String, String> words = words(node.path("words"));
+    Map<String, String> words = words(node.path("words"), at + "/words");
     if (entry.kind() == Kind.CHOICE) {
       node.path("words")
           .properties()
@@ -320,12 +322,31 @@ final class MapReader {
     return node.isInt() ? ColumnName.at(node.asInt()) : ColumnName.of(node.asText());
   }
 
-  private static Map<String, String> words(JsonNode node) {
+  /** The words without case, as cells are compared; notes a word that would mean two things. */
+  private Map<String, String> words(JsonNode node, String at) {
     Map<String, String> words = new HashMap<>();
+    Map<String, String> written = new HashMap<>();
     node.properties()
         .forEach(
-            e -> words.put(e.getKey().strip().toLowerCase(Locale.ROOT), e.getValue().asText()));
+            e -> {
+              String word = e.getKey().strip().toLowerCase(Locale.ROOT);
+              String meaning = e.getValue().asText();
+              String first = words.putIfAbsent(word, meaning);
+              if (first != null && !first.equalsIgnoreCase(meaning)) {
+                twoMeanings(at + "/" + e.getKey(), written.get(word), e.getKey(), first, meaning);
+              }
+              written.putIfAbsent(word, e.getKey());
+            });
     return words;
+  }
+
+  private void twoMeanings(
+      String at, @Nullable String one, String other, String first, String second) {
+    text.add(
+        at,
+        "\"%s\" and \"%s\" are one word, as capitals make no difference, and it means both %s and %s"
+            .formatted(one, other, first, second),
+        "keep one of the lines");
   }
 
   private static Set<String> folded(JsonNode node) {

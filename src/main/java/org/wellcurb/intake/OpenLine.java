@@ -2,7 +2,10 @@ package org.wellcurb.intake;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.HashSet;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Unit;
 
@@ -46,7 +49,13 @@ final class OpenLine {
       line.put("unit", unit.symbol());
     } else if (areCodes(survey)) {
       ObjectNode words = line.putObject("words");
-      survey.texts().keySet().forEach(code -> words.put(code, OPEN));
+      // Capitals make no difference in a map: one line for all ways to write a code.
+      Set<String> folded = new HashSet<>();
+      for (String code : survey.texts().keySet()) {
+        if (folded.add(code.toLowerCase(Locale.ROOT))) {
+          words.put(code, OPEN);
+        }
+      }
     }
     line.put("$comment", "Such as " + String.join(" | ", survey.samples()) + ".");
     return line;

@@ -73,6 +73,27 @@ class HeaderMapTest {
     assertEquals("PART_TOO_LARGE", note(all.records.get(3), "site.latitude"));
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "'entry':'well.use','words':{'H':'household',|'h':'irrigation'}",
+        "'entry':'water.flowing','words':{'P':'yes',|'p ':'no'}",
+        "'entry':'well.depth','unit':'ft','unitFrom':'U','unitWords':{'A':'ft',|'a':'m'}"
+      })
+  void aWordIsNotGivenTwoMeaningsByItsCapitals(String first, String second) throws Exception {
+    String head = "{'title':'t','columns':[{'column':'NO','entry':'record.id'},{'column':'C',";
+    MapException refused =
+        assertThrows(MapException.class, () -> map(head + first + "\n" + second + "}]}"));
+    assertEquals(1, refused.problems().size());
+    MapProblem problem = refused.problems().get(0);
+    assertEquals(2, problem.line());
+    assertTrue(problem.what().contains("are one word"), problem.what());
+    String same = first.substring(first.lastIndexOf(':') + 1, first.length() - 1);
+    String word = second.substring(0, second.indexOf(':') + 1);
+    map(head + first + "\n" + word + same + "}}]}");
+  }
+
   @Test
   void aSentinelIsMetHoweverItsFigureIsWritten() throws Exception {
     String map =

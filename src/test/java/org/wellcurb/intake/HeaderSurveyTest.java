@@ -441,6 +441,15 @@ class HeaderSurveyTest {
   }
 
   @Test
+  void codesThatDifferInCapitalsAloneAreDraftedOnce() throws Exception {
+    String text = "Ref;Aim\nA;H\nB;HH\nC;h\nD;H\nE;hh\n";
+    String draft = MapDraft.of(survey(Files.writeString(dir.resolve("t.csv"), text)));
+    assertTrue(draft.contains("\"H\" : \"?\""), draft);
+    assertTrue(draft.contains("\"HH\" : \"?\""), draft);
+    assertFalse(draft.contains("\"h\" :") || draft.contains("\"hh\" :"), draft);
+  }
+
+  @Test
   void yearsInWordsAreDates() throws Exception {
     Entry drilled = column("Drilled", "1940's", "Pre 1928", "12-May-04", "3/14/99", "?").entry();
     assertNotNull(drilled);
