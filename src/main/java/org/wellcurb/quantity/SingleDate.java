@@ -16,10 +16,15 @@ final class SingleDate {
               + "|ete|automne)(?: of| de|,)?[ -]('?\\d{2}|\\d{4})");
   private static final Pattern WINTER =
       Pattern.compile("(?:winter|hiver)(?: of| de|,)?[ -]('?\\d{2}|\\d{4})");
-  private static final Pattern DAY_NUMBER = Pattern.compile("(\\d{1,6})(?:\\.\\d*)?");
+  private static final Pattern DAY_NUMBER = Pattern.compile("(0|[1-9]\\d{0,5})(?:\\.\\d*)?");
 
   /** The last that a bare number is taken for among numbers of days. */
   private static final int LAST_YEAR = 2100;
+
+  /** Numbers that are taken for days: from 1900 those of 1927-05-18 to 2119-01-11. */
+  private static final int FIRST_DAY_NUMBER = 10_000;
+
+  private static final int LAST_DAY_NUMBER = 80_000;
 
   private SingleDate() {}
 
@@ -141,9 +146,10 @@ final class SingleDate {
   }
 
   /**
-   * A count of days. Of four digits it is a year where it can be one of a well: as days such
-   * numbers are those of some months of 1905, which hardly any record is of. Nines stand for no
-   * date.
+   * A count of days; what stands behind its point is the time of day. Of four digits it is a year
+   * where it can be one of a well. Other small numbers are no days: they are what is left of {@code
+   * 5/19}, of a day of the month or of {@code 43.500}, and wells of the first years of the count
+   * are few. Nines stand for no date.
    */
   private static DateReading dayNumber(int number, boolean fourDigits, DayNumbers kind) {
     if (fourDigits && number >= CalendarDays.FIRST_YEAR && number <= LAST_YEAR) {
@@ -152,20 +158,17 @@ final class SingleDate {
     if (fourDigits && CalendarDays.isYear(number)) {
       return DateReading.not(Note.AMBIGUOUS_DATE);
     }
-    if (number == 9999 || number == 99_999) {
+    if (number < FIRST_DAY_NUMBER || number == 99_999) {
       return DateReading.not(Note.NOT_A_DATE);
     }
-    long day;
-    if (kind == DayNumbers.FROM_1904) {
-      day = CalendarDays.day(1904, 1, 1) + number;
-    } else if (number == 60 || number == 0) {
-      return DateReading.not(Note.NOT_A_DATE);
-    } else {
-      // Day 60 of this count never was, so later days are one ahead.
-      day = CalendarDays.day(1899, 12, 31) + number - (number > 60 ? 1 : 0);
+    if (number > LAST_DAY_NUMBER) {
+      return DateReading.not(Note.IMPOSSIBLE);
     }
-    boolean beyond = day > CalendarDays.day(CalendarDays.LAST_YEAR, 12, 31);
-    return answer(beyond ? NumericDate.BEYOND : day);
+    // In the count from 1900 a day 60 stands that never was, so later days are one ahead.
+    return answer(
+        kind == DayNumbers.FROM_1904
+            ? CalendarDays.day(1904, 1, 1) + number
+            : CalendarDays.day(1899, 12, 30) + number);
   }
 
   private static boolean isDigits(String text) {
