@@ -49,7 +49,10 @@ final class TrailingCells {
     return row.size() == columns + 1 && HeaderKey.strip(row.get(columns)).isEmpty();
   }
 
-  /** True unless most of what stands in its column cannot be what its entry holds. */
+  /**
+   * False if most of what stands in its column cannot be what its entry holds, and is so in the
+   * next column: then the cells have moved. A code that nobody knows has not.
+   */
   private boolean fits(Step step, List<List<String>> rows) {
     Target target = step.target();
     Entry entry = target.entry();
@@ -63,15 +66,28 @@ final class TrailingCells {
     }
     int filled = 0;
     int unread = 0;
+    int moved = 0;
     for (List<String> row : rows) {
       String text = HeaderKey.strip(row.get(step.column()));
-      if (!text.isEmpty() && !target.words().containsKey(text.toLowerCase(Locale.ROOT))) {
-        scratch.clear("", 0);
-        reader.read(scratch, entry.index(), text, target.unit(), UnitSystem.US, target.style());
+      if (!text.isEmpty()) {
         filled++;
-        unread += scratch.record().state(entry.index()) == WellRecord.UNREADABLE ? 1 : 0;
+        if (!reads(target, text)) {
+          unread++;
+          String next = HeaderKey.strip(row.get(step.column() + 1));
+          moved += !next.isEmpty() && reads(target, next) ? 1 : 0;
+        }
       }
     }
-    return unread * 2 <= filled;
+    return moved < 2 || unread * 2 <= filled || moved * 2 <= unread;
+  }
+
+  private boolean reads(Target target, String text) {
+    if (target.words().containsKey(text.toLowerCase(Locale.ROOT))) {
+      return true;
+    }
+    int entry = target.entry().index();
+    scratch.clear("", 0);
+    reader.read(scratch, entry, text, target.unit(), UnitSystem.US, target.style());
+    return scratch.record().state(entry) != WellRecord.UNREADABLE;
   }
 }

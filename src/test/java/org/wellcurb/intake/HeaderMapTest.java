@@ -95,6 +95,17 @@ class HeaderMapTest {
   }
 
   @Test
+  void oneCodeThatTheWordsOfTheMapLackSetsNoRowAside() throws Exception {
+    String json =
+        "{'title':'t','columns':[{'column':'NO','entry':'record.id'},"
+            + "{'column':'AIM','entry':'well.use','words':{'H':'household'}}]}";
+    Gathered all = read(json, "NO;AIM\nA;H;\nB;h;\nC;H;\nD;ZZ;\n");
+    assertEquals(List.of(), all.reasons());
+    assertEquals(List.of("A", "B", "C", "D"), all.ids());
+    assertEquals(WellRecord.UNREADABLE, all.records.get(3).state(CATALOGUE.index("well.use")));
+  }
+
+  @Test
   void aSentinelIsMetHoweverItsFigureIsWritten() throws Exception {
     String map =
         "{'title':'t','comma':'decimal','columns':[{'column':'NO','entry':'record.id'},"

@@ -223,6 +223,20 @@ class TableReadingTest {
   }
 
   @Test
+  void codesThatNobodyKnowsDoNotMakeAnEmptyCellAtTheEndDoubtful() {
+    String header = "record.id,well.use,well.depth [ft],pump.voltage\n";
+    String rows = "A-1,ZZ,120,230,\nA-2,ZZ,,,\nA-3,QQ,90,abc,\nA-4,,60,,\n";
+    Gathered all = Gathered.csv(header + rows);
+    assertEquals(List.of(), all.reasons());
+    assertEquals(4, all.endedBeyond);
+    WellRecord first = all.records.get(0);
+    assertEquals(WellRecord.UNREADABLE, first.state(CATALOGUE.index("well.use")));
+    assertEquals(120 * 0.3048, first.lo(CATALOGUE.index("well.depth")), 1e-9);
+    WellRecord third = all.records.get(2);
+    assertEquals(WellRecord.UNREADABLE, third.state(CATALOGUE.index("pump.voltage")));
+  }
+
+  @Test
   void oneRowWithAnEmptyCellMoreIsNoHabit() {
     Gathered all = Gathered.csv(HEADER + "A-1,Smith, J,\nA-2,,\nA-3,,\nA-4,,\n");
     assertEquals(List.of("2: has 4 cells, the header has 3"), all.reasons());
