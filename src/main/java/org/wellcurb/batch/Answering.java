@@ -136,8 +136,8 @@ final class Answering {
 
   /**
    * True of a range that is wider than what was written, wherever it lies: of a figure that was
-   * measured it says less, and no rule may be able to tell it. A result of a laboratory may be below
-   * what it can detect, which is one number; it must not hold what was written.
+   * measured it says less, and no rule may be able to tell it. A result of a laboratory may be
+   * below what it can detect, which is one number; it must not hold what was written.
    */
   private static boolean saysLess(WellRecord was, WellRecord now, int entry, String text) {
     if (!was.isGiven(entry)) {

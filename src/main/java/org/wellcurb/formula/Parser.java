@@ -238,8 +238,7 @@ final class Parser {
   }
 
   /** A word is compared by is; and whether anything is written, by known. */
-  private static void refuseSign(Part left, Relation relation, Token text)
-      throws FormulaException {
+  private static void refuseSign(Part left, Relation relation, Token text) throws FormulaException {
     boolean isEqual = relation == Relation.EQUAL;
     if (!isEqual && relation != Relation.NOT_EQUAL) {
       return;

@@ -91,8 +91,7 @@ public final class Explainer {
     if (outcome == Outcome.CANNOT_TELL && decided != null) {
       for (DatedText text : texts) {
         Outcome own = judge.outcome(rule, text);
-        @Nullable Deciding other =
-            own == Outcome.NOT_APPLICABLE ? null : deciding(rule, text, own);
+        @Nullable Deciding other = own == Outcome.NOT_APPLICABLE ? null : deciding(rule, text, own);
         decided = other == null ? decided : worse(decided, other);
       }
     }

@@ -15,7 +15,13 @@ package org.wellcurb.report;
  * @param ofNewRecords findings of records that the earlier report did not have
  */
 public record SinceCounts(
-    long added, long still, long cleared, long judgedShort, long judgedClear, long gone, long untold,
+    long added,
+    long still,
+    long cleared,
+    long judgedShort,
+    long judgedClear,
+    long gone,
+    long untold,
     long ofNewRecords) {
 
   /** No findings. */

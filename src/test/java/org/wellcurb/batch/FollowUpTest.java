@@ -63,7 +63,12 @@ class FollowUpTest {
     assertEquals(new SinceCounts(1, 1, 1, 0, 0, 1, 0, 1), since(second));
     List<Map<String, String>> lines = Runs.rows(dir.resolve("second/since.csv"));
     assertEquals(
-        List.of("A still there", "C new", "E record not in the earlier batch", "B cleared", "D record not in this batch"),
+        List.of(
+            "A still there",
+            "C new",
+            "E record not in the earlier batch",
+            "B cleared",
+            "D record not in this batch"),
         lines.stream().map(line -> line.get("record_id") + " " + line.get("change")).toList());
     assertEquals("D1", lines.get(3).get("licence"), "whose it is, of a finding that is gone");
     assertTrue(Files.readString(dir.resolve("second/since.html")).contains("Cleared"));

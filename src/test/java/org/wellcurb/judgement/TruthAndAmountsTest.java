@@ -525,8 +525,7 @@ class TruthAndAmountsTest {
     String[] year = {"setback.septic_tank", "60 ft", "dates.completed", "1999-2000"};
     assertEquals(
         -40,
-        Objects.requireNonNull(
-                rule.decided("setback.septic_tank", "60 ft", "dates.completed", ""))
+        Objects.requireNonNull(rule.decided("setback.septic_tank", "60 ft", "dates.completed", ""))
             .margin(),
         1e-9,
         String.join(" ", year));
