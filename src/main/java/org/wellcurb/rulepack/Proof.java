@@ -87,7 +87,7 @@ public record Proof(
         (key, text) -> {
           if (text.contains(StartingPack.OPEN)) {
             notes.sayOfPack(
-                Statement.Weight.DOUBTFUL,
+                Statement.Weight.NOTE,
                 "its "
                     + key
                     + " is still \""
