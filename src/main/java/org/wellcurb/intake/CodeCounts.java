@@ -12,8 +12,8 @@ import org.wellcurb.record.WellRecord;
 
 /**
  * The different texts of a column whose cells are words or codes, how often each was met and what
- * it was taken for. Of a column of figures or dates it counts those texts that are no value: what
- * could not be read, and what the office writes for unknown.
+ * it was taken for. Of a column of figures, dates or texts it counts those that are no value: what
+ * could not be read, and every word taken for unknown or for what does not apply.
  *
  * <p>The first texts are counted one by one, the cells of others together.
  */
@@ -44,11 +44,10 @@ public final class CodeCounts {
   /** True if the texts of this cell are worth counting. */
   static boolean counts(WellRecord record, int entry, boolean isWord) {
     byte state = record.state(entry);
-    if (isWord || state == WellRecord.UNREADABLE) {
+    if (isWord || state == WellRecord.UNREADABLE || state == WellRecord.NOT_APPLICABLE) {
       return true;
     }
-    int note = record.noteId(entry);
-    return state == WellRecord.UNKNOWN && note != 0 && note != Note.DOUBTED_ZERO.ordinal();
+    return state == WellRecord.UNKNOWN && record.noteId(entry) != Note.DOUBTED_ZERO.ordinal();
   }
 
   /** True for entries of choices, and of yes and no. */

@@ -188,6 +188,27 @@ class ReadingDoubtsTest {
   }
 
   @Test
+  void wordsTakenForNoValueAreNamedAmongFiguresDatesAndTextsToo() throws Exception {
+    String[] words = {"none", "UNK", "none", "-", "N/A", "UNK", "none"};
+    for (String[] column :
+        new String[][] {
+          {"setback.septic_tank [ft]", "6"}, {"dates.completed", "2011-05-1"}, {"driller.licence", "J. "}
+        }) {
+      doubts(column[0], 20, i -> i < 7 ? words[i] : column[1] + i % 10);
+      String said = "Taken for no value: “none” (3), “UNK” (2), “-” (1), “N/A” (1).";
+      assertTrue(page().contains(said), column[0]);
+      JsonNode codes =
+          new ObjectMapper()
+              .readTree(dir.resolve("out/run.json").toFile())
+              .at("/inputs/0/columns/1/codes");
+      assertEquals(4, codes.size());
+      assertEquals("{\"written\":\"none\",\"read\":\"n/a\",\"cells\":3}", codes.get(0).toString());
+      assertEquals(
+          "{\"written\":\"UNK\",\"read\":\"unknown\",\"cells\":2}", codes.get(1).toString());
+    }
+  }
+
+  @Test
   void codesBeyondTheFirstAreCountedTogether() throws Exception {
     doubts("well.aquifer", 100, i -> "zone " + i);
     assertTrue(page().contains("Others, not counted one by one: 60 cells."));
