@@ -192,7 +192,9 @@ class ReadingDoubtsTest {
     String[] words = {"none", "UNK", "none", "-", "N/A", "UNK", "none"};
     for (String[] column :
         new String[][] {
-          {"setback.septic_tank [ft]", "6"}, {"dates.completed", "2011-05-1"}, {"driller.licence", "J. "}
+          {"setback.septic_tank [ft]", "6"},
+          {"dates.completed", "2011-05-1"},
+          {"driller.licence", "J. "}
         }) {
       doubts(column[0], 20, i -> i < 7 ? words[i] : column[1] + i % 10);
       String said = "Taken for no value: “none” (3), “UNK” (2), “-” (1), “N/A” (1).";

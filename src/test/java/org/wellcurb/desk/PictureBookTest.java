@@ -49,7 +49,7 @@ final class PictureBookTest {
 
   @ParameterizedTest
   @CsvSource({
-    "batch-desktop, index.html, 1200, 900, screen",
+    "batch-desktop, index.html, 1200, 820, screen",
     "sheet-desktop, sheets/FW-23-0411.html, 1200, 840, screen",
     "drawings-desktop, sheets/FW-23-0411.html#drawings, 1200, 780, screen",
     "sheet-phone, sheets/FW-23-0411.html, 390, 844, screen",
