@@ -47,7 +47,9 @@ public final class CodeCounts {
     if (isWord || state == WellRecord.UNREADABLE || state == WellRecord.NOT_APPLICABLE) {
       return true;
     }
-    return state == WellRecord.UNKNOWN && record.noteId(entry) != Note.DOUBTED_ZERO.ordinal();
+    return state == WellRecord.UNKNOWN
+        && record.isWritten(entry)
+        && record.noteId(entry) != Note.DOUBTED_ZERO.ordinal();
   }
 
   /** True for entries of choices, and of yes and no. */

@@ -207,6 +207,9 @@ public final class WellRecord {
   /** True if what stands in the source is this text, as UTF-8. */
   public boolean isWrittenAs(int entry, byte[] text) {
     String kept = written[entry];
+    if (!isWritten(entry)) {
+      return text.length == 0;
+    }
     return kept == null
         ? Arrays.equals(source, from[entry], to[entry], text, 0, text.length)
         : Arrays.equals(kept.getBytes(java.nio.charset.StandardCharsets.UTF_8), text);
