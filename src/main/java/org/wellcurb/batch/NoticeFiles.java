@@ -166,7 +166,8 @@ final class NoticeFiles {
     List<List<Finding>> records = new ArrayList<>();
     int from = 0;
     for (int to = 1; to <= findings.size(); to++) {
-      if (to == findings.size() || !isOfOneRecord(findings.get(from), findings.get(to))) {
+      if (to == findings.size()
+          || !NoticeView.where(findings.get(from)).equals(NoticeView.where(findings.get(to)))) {
         records.add(Harm.gravestFirst(findings.subList(from, to)));
         from = to;
       }
@@ -176,12 +177,6 @@ final class NoticeFiles {
                 (List<Finding> record) -> !kept.waters.containsKey(NoticeView.where(record.get(0))))
             .thenComparing(record -> record.get(0).rule(), Harm.GRAVEST_FIRST));
     return records.stream().flatMap(List::stream).toList();
-  }
-
-  private static boolean isOfOneRecord(Finding one, Finding other) {
-    return one.row() == other.row()
-        && one.file().equals(other.file())
-        && one.recordId().equals(other.recordId());
   }
 
   private String page(NoticeView view) throws RunFailure {

@@ -45,6 +45,9 @@ final class SideTable {
     void take(Bad bad) throws RunFailure;
   }
 
+  private static final CSVFormat FORMAT =
+      CSVFormat.RFC4180.builder().setIgnoreEmptyLines(true).setTrim(true).get();
+
   /** Lines that a quoted cell may go over. */
   private static final int MOST_LINES = 200;
 
@@ -150,8 +153,7 @@ final class SideTable {
 
   /** The cells of a row, trimmed; none of a blank line, null if letters follow a quoted cell. */
   private static @Nullable List<String> cells(String text) {
-    CSVFormat format = CSVFormat.RFC4180.builder().setIgnoreEmptyLines(true).setTrim(true).get();
-    try (CSVParser parser = CSVParser.parse(text, format)) {
+    try (CSVParser parser = CSVParser.parse(text, FORMAT)) {
       List<String> cells = new ArrayList<>();
       for (CSVRecord row : parser) {
         row.forEach(cells::add);

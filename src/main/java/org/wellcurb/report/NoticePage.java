@@ -180,7 +180,7 @@ public record NoticePage(
     for (Finding finding : view.findings()) {
       number++;
       String place = words.say("place", finding.file(), finding.row());
-      String key = place + "\n" + finding.recordId();
+      String key = NoticeView.where(finding);
       Line line = line(number, finding, style, sentence, ruleWords);
       noticed(records, key, finding, place).lines().add(line);
       if (isBlank(finding) && blanks.getOrDefault(finding.rule(), 0L) >= LEAST_SHARED) {

@@ -94,37 +94,46 @@ public record RehearsalPage(
                         outcome(each.to(), words),
                         each.records()))
             .toList(),
-        view.changes().stream().map(each -> change(each, words, amounts)).toList(),
+        changes(view, words, amounts),
         view.changes().size() < view.totalChanges()
             ? words.say(
                 "cut", view.changes().size(), view.totalChanges(), Cap.CHANGES_ON_PAGE.rest())
             : "");
   }
 
-  private static Change change(RecordChange each, Words words, Amounts amounts) {
+  private static List<Change> changes(RehearsalView view, Words words, Amounts amounts) {
+    RuleWords ruleWords = new RuleWords(words);
+    FormWords said = new FormWords(words);
+    return view.changes().stream()
+        .map(each -> change(each, words, ruleWords, said, amounts))
+        .toList();
+  }
+
+  private static Change change(
+      RecordChange each, Words words, RuleWords ruleWords, FormWords said, Amounts amounts) {
     Deciding compared = each.compared();
     return new Change(
         each.recordId(),
         words.say("place", each.file(), each.row()),
         each.completed(),
-        new RuleWords(words).title(each.rule()),
-        amount(compared, compared.value(), compared.valueText(), words, amounts),
+        ruleWords.title(each.rule()),
+        amount(compared, compared.value(), compared.valueText(), said, amounts),
         outcome(each.from(), words),
-        limit(each.was(), words, amounts),
+        limit(each.was(), said, amounts),
         outcome(each.to(), words),
-        limit(each.is(), words, amounts));
+        limit(each.is(), said, amounts));
   }
 
-  private static String limit(@Nullable Deciding deciding, Words words, Amounts amounts) {
+  private static String limit(@Nullable Deciding deciding, FormWords said, Amounts amounts) {
     return deciding == null
         ? ""
-        : amount(deciding, deciding.limit(), deciding.limitText(), words, amounts);
+        : amount(deciding, deciding.limit(), deciding.limitText(), said, amounts);
   }
 
   private static String amount(
-      Deciding deciding, double number, String text, Words words, Amounts amounts) {
+      Deciding deciding, double number, String text, FormWords said, Amounts amounts) {
     if (!text.isEmpty()) {
-      return new FormWords(words).wanted(text);
+      return said.wanted(text);
     }
     if (Double.isNaN(number) || Double.isInfinite(number)) {
       return "";

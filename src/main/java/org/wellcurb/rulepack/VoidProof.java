@@ -120,12 +120,7 @@ final class VoidProof {
   /** What an if turns on by one entry alone: n/a there leaves neither branch. */
   private void turned(Expr test, Rule rule, Set<String> seen, Set<String> said) {
     Set<String> keys = new TreeSet<>();
-    Parts.any(
-        test,
-        part -> {
-          entryOf(part, keys);
-          return false;
-        });
+    keys(test, keys);
     if (keys.size() == 1) {
       String key = keys.iterator().next();
       if (!seen.contains(key) && said.add(key)) {
@@ -143,7 +138,8 @@ final class VoidProof {
     }
   }
 
-  private static void entryOf(Expr part, Set<String> into) {
+  /** Keys of all entries that an expression names. */
+  private static void keys(Expr part, Set<String> into) {
     if (part instanceof Expr.EntryAmount e) {
       into.add(e.entry().key());
     } else if (part instanceof Expr.EntryWord e) {
@@ -153,6 +149,7 @@ final class VoidProof {
     } else if (part instanceof Expr.Known e) {
       into.add(e.entry().key());
     }
+    Parts.of(part).forEach(each -> keys(each, into));
   }
 
   private static Set<String> with(Set<String> seen, Expr side) {

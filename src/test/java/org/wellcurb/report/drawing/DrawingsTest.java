@@ -16,7 +16,6 @@ import java.util.Map;
 import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -27,24 +26,13 @@ import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
 import org.wellcurb.record.WellRecord;
 import org.wellcurb.report.Form;
-import org.wellcurb.report.words.Amounts;
 import org.wellcurb.report.words.Language;
 import org.wellcurb.report.words.UnitsShown;
 import org.wellcurb.report.words.Words;
-import org.wellcurb.rulepack.Pack;
-import org.wellcurb.rulepack.PackLoader;
-import org.wellcurb.rulepack.PackScope;
 
 /** What drawings say can be read: no label over another, none past the edge, figures for people. */
 final class DrawingsTest {
   private static final int WIDTH = 372;
-  private static Pack pack;
-
-  @BeforeAll
-  static void load() throws Exception {
-    pack = PackLoader.load("common-practice");
-  }
-
   private static final Pattern LABEL =
       Pattern.compile("<text class=\"label\" x=\"([-0-9.]+)\" y=\"([-0-9.]+)\">([^<]*)</text>");
   private static final Pattern MARK =
@@ -69,23 +57,7 @@ final class DrawingsTest {
       Map<String, Double> limits) {
     Map<String, Limit> all = new HashMap<>();
     limits.forEach((key, si) -> all.put(key, Limit.of(si)));
-    return limited(record, language, units, marks, all);
-  }
-
-  private static Sketch limited(
-      WellRecord record,
-      Language language,
-      UnitsShown units,
-      List<Mark> marks,
-      Map<String, Limit> limits) {
-    Words words = Words.in(language);
-    return new Sketch(
-        record,
-        new PackScope(pack.tables(), pack.figures()),
-        words,
-        new Amounts(words, units),
-        marks,
-        limits);
+    return Sketches.of(record, language, units, marks, all);
   }
 
   private static Sketch plain(WellRecord record) {
