@@ -39,7 +39,7 @@ public final class PipePressure {
     helpful("pump.shutoff_pressure"),
     helpful("pressure.cut_out"),
     helpful("pressure.set_point"),
-    optional("pump.control"),
+    helpful("pump.control"),
     helpful("water.static_level"),
     optional("pressure.switch_height"),
     helpful("relief.fitted"),
@@ -129,12 +129,26 @@ public final class PipePressure {
     return Water.pressure(Math.max(0, lowest + switchHeight(x)));
   }
 
+  /**
+   * The least that a valve may hold the line to. A constant pressure valve may stand at the well
+   * head, where it spares the line all but the working pressure, or in the house, where the line
+   * bears what the pump gives: the form does not say which.
+   */
+  private static double leastHeld(double[] x) {
+    return SystemPressure.isValve(x[CONTROL]) ? held(x) : leastRelief(x);
+  }
+
+  /** What a valve-controlled system holds: cut-out, or the set point where that is not given. */
+  private static double held(double[] x) {
+    return Double.isNaN(working(x)) ? x[SET_POINT] : working(x);
+  }
+
   private static double shutoff(double[] x) {
     return ShutOff.atSwitch(x[BOOST], x[STATIC], switchHeight(x));
   }
 
   private static double lineLeast(double[] x) {
-    return least(shutoff(x), leastRelief(x), working(x)) + toLine(x);
+    return least(shutoff(x), leastHeld(x), working(x)) + toLine(x);
   }
 
   private static double lineGreatest(double[] x) {
@@ -209,9 +223,10 @@ public final class PipePressure {
                     + " no flow and the setting of the relief valve, and the water down to the"
                     + " line, none where the switch is lower than the line; ground that falls away"
                     + " from both is not in it. A range where the pump or the relief valve leaves"
-                    + " it open")
+                    + " it open, and with a constant pressure valve: at the well head it spares the"
+                    + " line, in the house it does not")
             .formula(
-                "min({pressure at no flow}, {relief that counts}) + {weight of the water down to the"
+                "min({pressure at no flow}, {valve that counts}) + {weight of the water down to the"
                     + " line}; {pressure at work}")
             .source("hydrostatics")
             .reads(INPUTS)
@@ -225,10 +240,10 @@ public final class PipePressure {
                 PipePressure::toLine)
             .step("pressure at work", Units.PSI_UNIT, Units.KILOPASCAL, PipePressure::working)
             .step(
-                "relief that counts",
+                "valve that counts",
                 Units.PSI_UNIT,
                 Units.KILOPASCAL,
-                PipePressure::leastRelief,
+                PipePressure::leastHeld,
                 PipePressure::greatestRelief)
             .greatest(
                 x ->

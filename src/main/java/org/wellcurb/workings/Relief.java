@@ -36,7 +36,10 @@ final class Relief {
         : setting;
   }
 
-  /** The highest pressure (Pa) that it may let the switch see; infinite where it may not bound. */
+  /**
+   * The highest pressure (Pa) that it may let the switch see; infinite where it may not bound, as
+   * where the control is not given: it may be a constant pressure valve.
+   */
   static double greatestBound(
       double fitted,
       double setting,
@@ -47,6 +50,7 @@ final class Relief {
     boolean surely =
         !cannotBound(fitted, capacity, valveBetween, flow, control)
             && !Double.isNaN(setting)
+            && !Double.isNaN(control)
             && capacity >= flow
             && valveBetween == 0;
     return surely ? setting : Double.POSITIVE_INFINITY;
