@@ -29,6 +29,7 @@ public final class Cautions {
           CHLORINE,
           "bacteria",
           "coliform",
+          "coliform.again",
           "coliform.void",
           "nitrate",
           "nitrate.perhaps",
@@ -37,6 +38,7 @@ public final class Cautions {
           "fluoride",
           "lead",
           "manganese",
+          "uranium",
           "chlorinated",
           "flood",
           "flowing",
@@ -113,6 +115,9 @@ public final class Cautions {
     if (isChoice("sample.coliform", "absent") && !water.hasBacteria()) {
       boolean isVoid = fallsShort("sample.chlorine_residual") || fallsShort("dates.sampled");
       keys.add(isVoid ? "coliform.void" : "coliform");
+    }
+    if (water.isCleared()) {
+      keys.add("coliform.again");
     }
     if (water.mayHaveNitrate()) {
       keys.add(water.hasNitrate() ? "nitrate" : "nitrate.perhaps");

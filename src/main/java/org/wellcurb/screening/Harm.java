@@ -42,7 +42,12 @@ public enum Harm {
   /** Water that makes people ill over the years. */
   SLOW(
       Set.of(
-          "sample.arsenic", "sample.lead", "sample.fluoride", "sample.copper", "sample.manganese")),
+          "sample.arsenic",
+          "sample.lead",
+          "sample.fluoride",
+          "sample.copper",
+          "sample.manganese",
+          "sample.uranium")),
   /** A way in for what makes people ill, or a sample that does not tell whether it came in. */
   WAY_IN(
       all(

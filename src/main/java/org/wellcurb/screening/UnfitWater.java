@@ -39,8 +39,8 @@ public final class UnfitWater {
 
   /**
    * What makes ill over years, and of copper sooner, in kg/m3: fluoride by 40 CFR 141.62; lead and
-   * copper by the action levels of 40 CFR 141.80; manganese by the federal health advisory of 2004
-   * (0.3 mg/L, from memory).
+   * copper by the action levels of 40 CFR 141.80; uranium by 40 CFR 141.66; manganese by the
+   * federal health advisory of 2004 (0.3 mg/L, from memory).
    */
   private static final Map<String, Double> MOST =
       new TreeMap<>(
@@ -48,7 +48,8 @@ public final class UnfitWater {
               "sample.fluoride", 0.004,
               "sample.lead", 1.5e-5,
               "sample.copper", 0.0013,
-              "sample.manganese", 0.0003));
+              "sample.manganese", 0.0003,
+              "sample.uranium", 3e-5));
 
   private final WellRecord record;
 
@@ -71,6 +72,11 @@ public final class UnfitWater {
     return is(E_COLI, "present")
         || is(COLIFORM_AGAIN, "present")
         || (is(COLIFORM, "present") && !isCleared);
+  }
+
+  /** Whether bacteria were found that a later sample did not show. */
+  boolean isCleared() {
+    return !hasBacteria() && is(COLIFORM, "present");
   }
 
   /** Over the limit, or from it upwards: of more than 10 mg/L nobody waits for another figure. */

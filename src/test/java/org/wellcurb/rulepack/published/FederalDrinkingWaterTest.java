@@ -35,6 +35,13 @@ class FederalDrinkingWaterTest {
   }
 
   @Test
+  void cfr_40_141_66() {
+    US.states("40 CFR 141.66", "uranium", "30 ug/L")
+        .most("uranium-primary", "sample.uranium", "30 ug/L", "dates.sampled=2003-12-08");
+    US.doesNotApply("uranium-primary", "sample.uranium=40 ug/L", "dates.sampled=2003-12-07");
+  }
+
+  @Test
   void cfr_40_143_3() {
     goal("fluoride", "fluoride", "2.0 mg/L");
     goal("copper", "copper", "1.0 mg/L");
