@@ -90,7 +90,9 @@ final class Needs {
               && (lacksFirst
                   ? inputs.get(i).isNeededFirst(this::isGiven)
                   : inputs.get(i).need() == Input.Need.HELPFUL);
-      if (inputs.get(i).isRequired() || helpsNow || isGiven) {
+      boolean isIdle =
+          !inputs.get(i).isRequired() && IdleInputs.has(entry.key(), at.record());
+      if ((inputs.get(i).isRequired() || helpsNow || isGiven) && !isIdle) {
         entry(entry);
       }
     }

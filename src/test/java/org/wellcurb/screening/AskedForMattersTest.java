@@ -27,8 +27,8 @@ import org.wellcurb.rulepack.PackLoader;
  */
 class AskedForMattersTest {
   private static final long SEED = 20260411;
-  private static final int EACH = 4;
-  private static final int TRIALS = 60;
+  private static final int EACH = 2;
+  private static final int TRIALS = 30;
   private static final int ROUNDS = 4;
 
   private final Catalogue catalogue = Catalogue.standard();

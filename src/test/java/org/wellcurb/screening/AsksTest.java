@@ -79,4 +79,58 @@ class AsksTest {
     assertFalse(asks(form).contains("dates.completed"));
     assertEquals(List.of(), asks(form).stream().filter(form::containsKey).toList());
   }
+
+  /** A form that has no open hole has none of which the diameter could be told. */
+  @Test
+  void whatNothingHangsOnIsNotAskedFor() throws PackException {
+    Map<String, String> form =
+        form(
+            "record.datum", "ground",
+            "pump.type", "submersible",
+            "pump.rated_flow", "10 gpm",
+            "pump.motor_diameter", "3.75 in",
+            "pump.power", "3 hp",
+            "pump.flow_sleeve", "no",
+            "water.static_level", "40 ft",
+            "water.yield", "2 gpm",
+            "well.depth", "120 ft",
+            "well.casing_depth", "60 ft",
+            "well.open_hole", "no");
+    List<String> asks = asks(form);
+    assertTrue(asks.contains("well.casing_diameter"), asks::toString);
+    for (String idle :
+        List.of("well.open_hole_diameter", "pump.sleeve_diameter", "well.casing_length")) {
+      assertFalse(asks.contains(idle), asks::toString);
+    }
+    form.put("well.open_hole", "yes");
+    assertTrue(asks(form).contains("well.open_hole_diameter"), () -> asks + "");
+  }
+
+  /** Bacteria that a later sample did not show may come again, and the sheet says so. */
+  @Test
+  void aClearSampleAfterOneWithBacteriaIsNoProof() throws PackException {
+    Map<String, String> form =
+        form(
+            "sample.coliform", "present",
+            "sample.e_coli", "absent",
+            "dates.disinfected", "2021-04-20",
+            "dates.sampled", "2021-04-27",
+            "dates.sampled_again", "2021-05-20",
+            "sample.coliform_again", "absent");
+    Screener screener = new Screener(PackLoader.load("fenwick-county"), LocalDate.of(2026, 1, 1));
+    RecordResult result = screener.result(RecordReader.of(form));
+    assertTrue(result.cautions().contains("coliform.again"), result.cautions()::toString);
+    assertTrue(hasFinding(result, "disinfected-before-clear-sample"));
+    form.put("dates.disinfected", "2021-05-02");
+    assertFalse(
+        hasFinding(
+            screener.result(RecordReader.of(form)), "disinfected-before-clear-sample"));
+    form.put("sample.coliform_again", "present");
+    assertFalse(
+        screener.result(RecordReader.of(form)).cautions().contains("coliform.again"));
+  }
+
+  private static boolean hasFinding(RecordResult result, String rule) {
+    return result.findings().stream().anyMatch(each -> each.rule().id().equals(rule));
+  }
 }
