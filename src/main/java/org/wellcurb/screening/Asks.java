@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import org.wellcurb.judgement.Outcome;
 import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.Part;
 import org.wellcurb.record.WellRecord;
 import org.wellcurb.rulepack.FindingKind;
 
@@ -99,13 +100,16 @@ final class Asks {
   /** Whether the answer is not on the form, and can be given on it. */
   private boolean isOpen(String key) {
     int entry = catalogue.index(key);
+    Part part = catalogue.entry(entry).part();
     boolean isFilled = record.isGiven(entry) && record.isPoint(entry);
     boolean isOfNothing =
         (OF_RELIEF.contains(key) && isNo("relief.fitted"))
             || (key.equals("pressure.set_point") && is("pump.control", "switch"))
             || (key.equals("sample.coliform_again") && isBlank("sample.coliform"));
     boolean isElsewhere =
-        is("record.covers", "pump") && OF_THE_SITE.stream().anyMatch(key::startsWith);
+        (is("record.covers", "pump")
+                && (part == Part.WELL || OF_THE_SITE.stream().anyMatch(key::startsWith)))
+            || (is("record.covers", "well") && part == Part.PUMP);
     return !isFilled && !isOfNothing && !isElsewhere;
   }
 
