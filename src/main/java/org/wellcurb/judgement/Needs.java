@@ -90,8 +90,7 @@ final class Needs {
               && (lacksFirst
                   ? inputs.get(i).isNeededFirst(this::isGiven)
                   : inputs.get(i).need() == Input.Need.HELPFUL);
-      boolean isIdle =
-          !inputs.get(i).isRequired() && IdleInputs.has(entry.key(), at.record());
+      boolean isIdle = !inputs.get(i).isRequired() && IdleInputs.has(entry.key(), at.record());
       if ((inputs.get(i).isRequired() || helpsNow || isGiven) && !isIdle) {
         entry(entry);
       }

@@ -19,13 +19,15 @@ import org.wellcurb.quantity.AmountWriter;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
+import org.wellcurb.record.Kind;
 import org.wellcurb.record.RecordReader;
 import org.wellcurb.record.WellRecord;
 import org.wellcurb.rulepack.PackLoader;
 
 /**
- * Nothing is asked for in vain: of each entry that a sheet asks for, some answer changes the outcome
- * of a rule that it is said to settle, as the form stands or with what else that rule asks for.
+ * Nothing is asked for in vain: of each entry that a sheet asks for, some answer changes the
+ * outcome of a rule that it is said to settle, as the form stands or with what else that rule asks
+ * for.
  */
 class AskedForMattersTest {
   private static final long SEED = 20260411;
@@ -116,8 +118,9 @@ class AskedForMattersTest {
         if (random.nextInt(4) == 0) {
           left.add(need.key());
         }
-        if (!left.contains(need.key()) && !form.containsKey(need.key())) {
-          List<String> any = answers(need.key());
+        List<String> any = answers(need.key());
+        boolean isOpen = !left.contains(need.key()) && !form.containsKey(need.key());
+        if (isOpen && !any.isEmpty()) {
           form.put(need.key(), any.get(random.nextInt(any.size())));
         }
       }
@@ -158,12 +161,12 @@ class AskedForMattersTest {
     double hi = unit == null ? entry.plausible().hi() : unit.fromSi(entry.plausible().hi());
     double least = Math.min(lo, hi);
     double most = Math.max(lo, hi);
-    boolean isWhole = entry.kind() == org.wellcurb.record.Kind.COUNT;
+    boolean isWhole = entry.kind() == Kind.COUNT;
     String symbol = unit == null || unit.symbol().isEmpty() ? "" : " " + unit.symbol();
     for (int i = 0; i <= 12; i++) {
       double value = least + (most - least) * Math.pow(i / 12.0, 3);
-      double rounded = isWhole || most - least > 100 ? Math.rint(value) : Math.rint(value * 1000) / 1000;
-      answers.add(AmountWriter.digits(rounded) + symbol);
+      double step = isWhole || most - least > 100 ? 1 : 0.001;
+      answers.add(AmountWriter.digits(Math.rint(value / step) * step) + symbol);
     }
     if (least < 0 && most > 0) {
       answers.add("0" + symbol);
