@@ -170,6 +170,9 @@ public final class Speech {
     boolean isReversed = unit.isReversed();
     double lo = isReversed ? interval.hi() : interval.lo();
     double hi = isReversed ? interval.lo() : interval.hi();
+    if (interval.equals(Interval.MORE_THAN_NOTHING)) {
+      return phrase("more.than", amount(0, unit));
+    }
     if (Double.isInfinite(hi)) {
       return phrase("or.more", amount(lo, unit));
     }

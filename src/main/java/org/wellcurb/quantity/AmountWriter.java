@@ -53,6 +53,9 @@ public final class AmountWriter {
     if (Double.isInfinite(first) && Double.isInfinite(last)) {
       return "";
     }
+    if (first == Interval.MORE_THAN_NOTHING.lo() && Double.isInfinite(last)) {
+      return ">" + amount(0, unit);
+    }
     if (Double.isInfinite(last)) {
       return ">=" + amount(first, unit);
     }

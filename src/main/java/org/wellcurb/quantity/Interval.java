@@ -11,6 +11,10 @@ public record Interval(double lo, double hi) {
   public static final Interval ALL =
       new Interval(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
 
+  /** What is above zero, by however little: water that flows, how fast nobody says. */
+  public static final Interval MORE_THAN_NOTHING =
+      new Interval(Double.MIN_VALUE, Double.POSITIVE_INFINITY);
+
   public Interval {
     if (!(lo <= hi)) {
       throw new IllegalArgumentException("not an interval: " + lo + " to " + hi);

@@ -195,6 +195,7 @@ public final class CellReader {
     into.choice(entry, place);
     if (zeros.isFlowing(entry)) {
       zeros.flows(into);
+      flowing.disputed(into);
     }
   }
 

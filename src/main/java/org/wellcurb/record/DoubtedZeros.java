@@ -40,11 +40,15 @@ final class DoubtedZeros {
 
   DoubtedZeros(Catalogue catalogue) {
     flowing = catalogue.index("water.flowing");
-    levels =
-        catalogue.entries().stream()
-            .filter(DoubtedZeros::isWaterLevel)
-            .mapToInt(Entry::index)
-            .toArray();
+    levels = waterLevels(catalogue);
+  }
+
+  /** Levels of water, in which words may stand. */
+  static int[] waterLevels(Catalogue catalogue) {
+    return catalogue.entries().stream()
+        .filter(DoubtedZeros::isWaterLevel)
+        .mapToInt(Entry::index)
+        .toArray();
   }
 
   /** True if a bare zero is doubted in this entry. */

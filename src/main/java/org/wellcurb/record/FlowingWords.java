@@ -6,6 +6,7 @@ import org.wellcurb.quantity.AmountReader;
 import org.wellcurb.quantity.Comma;
 import org.wellcurb.quantity.Dimension;
 import org.wellcurb.quantity.Expected;
+import org.wellcurb.quantity.Interval;
 import org.wellcurb.quantity.Note;
 import org.wellcurb.quantity.Reading;
 import org.wellcurb.quantity.Unit;
@@ -52,10 +53,12 @@ final class FlowingWords {
 
   private final int flowing;
   private final int freeFlow;
+  private final int[] levels;
 
   FlowingWords(Catalogue catalogue) {
     flowing = catalogue.index("water.flowing");
     freeFlow = catalogue.index("water.free_flow");
+    levels = DoubtedZeros.waterLevels(catalogue);
   }
 
   /** True if this entry may be filled by what a level says. */
@@ -81,9 +84,14 @@ final class FlowingWords {
       into.absent(reading.index(), WellRecord.UNKNOWN, Note.DRY);
       return true;
     }
-    return level
-        && readFlowing(
-            into, reading.index(), said, bare == null ? Units.METRE : bare, style.comma());
+    boolean flows =
+        level
+            && readFlowing(
+                into, reading.index(), said, bare == null ? Units.METRE : bare, style.comma());
+    if (flows) {
+      disputed(into);
+    }
+    return flows;
   }
 
   private static boolean isDry(String said) {
@@ -131,6 +139,27 @@ final class FlowingWords {
     into.amount(entry, Double.NEGATIVE_INFINITY, 0, 0, bare, Note.FLOWING);
     if (into.record().state(flowing) == WellRecord.UNKNOWN) {
       into.implied(flowing, 1, Note.FLOWING);
+    }
+  }
+
+  /**
+   * Where a level says that the well flows and the record that it does not, more than nothing flows
+   * by the level: so a rule can lay the one beside the other. A flow that is given stands.
+   */
+  void disputed(RecordFiller into) {
+    WellRecord record = into.record();
+    boolean isSaidNot = record.isGiven(flowing) && record.lo(flowing) == 0;
+    for (int i = 0; isSaidNot && i < levels.length; i++) {
+      int level = levels[i];
+      if (record.isGiven(level) && record.note(level) == Note.FLOWING) {
+        if (record.state(freeFlow) == WellRecord.UNKNOWN) {
+          Interval some = Interval.MORE_THAN_NOTHING;
+          into.amount(freeFlow, some.lo(), some.hi(), 0, Units.GPM, Note.FLOWING);
+        }
+        if (record.isGiven(freeFlow) && record.note(freeFlow) == Note.FLOWING) {
+          into.written(freeFlow, record.written(level));
+        }
+      }
     }
   }
 }

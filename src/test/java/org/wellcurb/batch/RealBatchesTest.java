@@ -99,6 +99,28 @@ class RealBatchesTest {
   }
 
   @Test
+  void flowingInTheLevelContradictsAFormThatSaysItDoesNotFlow() throws Exception {
+    for (String header :
+        List.of("record.id,water.static_level,water.flowing", "record.id,water.flowing,level")) {
+      boolean isLast = header.endsWith("level");
+      String key = isLast ? header.replace("level", "water.static_level") : header;
+      String rows =
+          "F-4,FLOWING,N\nF-5,FLOWING @ 3 gpm,no\nF-6,flowing,\nF-7,flowing,yes\nF-8,-2 ft,no\n"
+              + "F-9,,no\n";
+      String turned = rows.replaceAll("(?m),([^,\n]*),([^,\n]*)$", ",$2,$1");
+      run("said.csv", key + "\n" + (isLast ? turned : rows));
+      List<Map<String, String>> found = rows("findings.csv");
+      assertEquals(
+          List.of("F-4", "F-5"), found.stream().map(row -> row.get("record_id")).toList(), key);
+      assertEquals(
+          List.of("FLOWING more than 0", "FLOWING @ 3 gpm 3"),
+          found.stream().map(row -> row.get("written") + " " + row.get("value")).toList());
+      assertEquals(List.of("flow-said-both-ways"), findings("F-4"));
+      assertTrue(page("sheets/F-4.html").contains("more than 0 gpm"));
+    }
+  }
+
+  @Test
   void aUnitThatNobodyDeclaredIsAskedFor() throws Exception {
     run("bare.csv", "record.id,well.depth\nU-1,30\n");
     assertTrue(page("index.html").contains("Nothing states the unit of 1 bare numbers"));

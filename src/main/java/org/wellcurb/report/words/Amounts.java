@@ -162,6 +162,9 @@ public final class Amounts {
     if (si.isAll()) {
       return words.say("amount.unknown");
     }
+    if (si.equals(Interval.MORE_THAN_NOTHING)) {
+      return words.say("amount.over", end(0, entry, unit));
+    }
     String lo = end(si.lo(), entry, unit);
     String hi = end(si.hi(), entry, unit);
     if (si.isPoint()) {
