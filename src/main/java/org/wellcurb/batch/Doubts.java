@@ -45,6 +45,12 @@ final class Doubts {
     if (manyZeros || (seen.zeros() > 1 && seen.areZerosFar())) {
       doubts.add(new ColumnDoubt("zeros", seen.zeros(), List.of()));
     }
+    if (seen.bounds() > 0) {
+      doubts.add(new ColumnDoubt("bounds", seen.bounds(), List.of()));
+    }
+    if (seen.ranges() > 0) {
+      doubts.add(new ColumnDoubt("ranges", seen.ranges(), List.of()));
+    }
     if (seen.changesUnit()) {
       doubts.add(new ColumnDoubt("unit_changes", 0, List.of()));
     } else if (seen.mixesUnits()) {

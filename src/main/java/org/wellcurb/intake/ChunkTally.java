@@ -23,6 +23,8 @@ public final class ChunkTally {
 
   public static final int GIVEN = 2;
   public static final int NOT_APPLICABLE = 3;
+
+  /** What could not be read, or could in two ways, so that it was not. */
   public static final int UNREADABLE = 4;
 
   /** Most names that are counted one by one. */
@@ -259,8 +261,9 @@ public final class ChunkTally {
   /** The same of a cell that fills no entry of its own, whose plausible range nobody knows. */
   void counted(int column, WellRecord record, int entry) {
     int state = record.state(entry);
-    states[column * STATES + state + 1]++;
     int note = record.noteId(entry);
+    boolean isUnsure = state == WellRecord.UNKNOWN && note != 0 && Note.at(note).isUnsure();
+    states[column * STATES + (isUnsure ? UNREADABLE : state + 1)]++;
     if (note != 0) {
       notes[column * NOTES + note]++;
     }

@@ -5,6 +5,8 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.wellcurb.quantity.DayNumbers;
+import org.wellcurb.quantity.Note;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.quantity.Units;
@@ -85,6 +87,8 @@ public final class ColumnDoubts {
   private long rounded;
   private long beyondCount;
   private long zeros;
+  private long bounds;
+  private long ranges;
   private long emptyDays;
   private long yearDays;
   private String yearDay = "";
@@ -107,6 +111,11 @@ public final class ColumnDoubts {
   }
 
   private void amount(WellRecord record, int entry, double lo, double hi) {
+    if (hi > lo && record.note(entry) != Note.FLOWING) {
+      boolean isBound = Double.isInfinite(lo) || Double.isInfinite(hi) || lo == 0;
+      bounds += isBound ? 1 : 0;
+      ranges += isBound ? 0 : 1;
+    }
     if (hi < LEAST[entry] || lo > MOST[entry]) {
       beyondCount++;
       count(beyond, record.written(entry), 1);
@@ -171,10 +180,10 @@ public final class ColumnDoubts {
     }
   }
 
-  /** Numbers that a spreadsheet has for days of 1927 to 2064. */
+  /** Numbers that a spreadsheet may have for days. */
   private void dayNumber(String text) {
     boolean five = text.length() == 5 && text.chars().allMatch(c -> c >= '0' && c <= '9');
-    if (five && text.compareTo("10000") >= 0 && text.compareTo("60000") < 0) {
+    if (five && DayNumbers.mayBe(Integer.parseInt(text))) {
       dayNumber = dayNumbers++ == 0 ? text : dayNumber;
     }
   }
@@ -201,6 +210,8 @@ public final class ColumnDoubts {
     nines += later.nines;
     later.ninesTexts.forEach((text, times) -> count(ninesTexts, text, times));
     zeros += later.zeros;
+    bounds += later.bounds;
+    ranges += later.ranges;
     depths += later.depths;
     rounded += later.rounded;
     emptyDays += later.emptyDays;
@@ -246,6 +257,16 @@ public final class ColumnDoubts {
   /** Zeros that were taken as figures where one does not expect many. */
   public long zeros() {
     return zeros;
+  }
+
+  /** Amounts of which only one end is given: {@code >100}, {@code <5}. */
+  public long bounds() {
+    return bounds;
+  }
+
+  /** Amounts of which both ends are given: {@code 10 to 15}. */
+  public long ranges() {
+    return ranges;
   }
 
   /** True if all other figures lie far from zero and near one another. */

@@ -25,6 +25,9 @@ final class ColumnGuesser {
   /** Likeness from which choices may all be in words that nobody knows. */
   private static final double SURE = 0.9;
 
+  /** Likenesses that are no further apart leave it open which is meant. */
+  private static final double TIE = 0.03;
+
   /** What the unit of a header adds to the likeness of an entry that is usually in it. */
   private static final double USUAL_UNIT = 0.1;
 
@@ -80,13 +83,26 @@ final class ColumnGuesser {
             .thenComparingInt(match -> match.entry().index()));
     Map<Integer, Match> byColumn = new LinkedHashMap<>();
     Map<Entry, Integer> byEntry = new LinkedHashMap<>();
+    Map<Integer, String> open = new LinkedHashMap<>();
     for (Match match : matches) {
-      if (!byColumn.containsKey(match.column()) && !byEntry.containsKey(match.entry())) {
+      if (!byColumn.containsKey(match.column())
+          && !byEntry.containsKey(match.entry())
+          && !open.containsKey(match.column())
+          && !isLeftOpen(match, matches, byColumn, byEntry, columns, open)) {
         byColumn.put(match.column(), match);
         byEntry.put(match.entry(), match.column());
       }
     }
     preferUnique(columns, headers, byColumn, byEntry);
+    for (Match match : matches) {
+      @Nullable Integer taken = byEntry.get(match.entry());
+      if (taken != null && match.entry().index() != 0) {
+        String name = columns.get(taken).name();
+        String may = "its header may mean " + match.entry().key() + ", which " + name + " fills";
+        open.putIfAbsent(match.column(), may);
+      }
+    }
+    byColumn.keySet().forEach(open::remove);
     identity(columns, byColumn, byEntry);
     UnitSystem most = system(columns, headers);
     List<ColumnGuess> guesses = new ArrayList<>();
@@ -94,7 +110,7 @@ final class ColumnGuesser {
       @Nullable Match match = byColumn.get(i);
       guesses.add(
           match == null
-              ? nothing(columns.get(i))
+              ? nothing(columns.get(i), open.getOrDefault(i, ""))
               : described(columns.get(i), headers.get(i), match, most));
     }
     List<ColumnGuess> all =
@@ -102,6 +118,55 @@ final class ColumnGuesser {
             catalogue, UnitColumns.beside(columns, PartColumns.joined(catalogue, guesses)));
     forUnknown = unread.common(all);
     return unread.said(all, forUnknown);
+  }
+
+  /**
+   * Notes why a column is left for a person to decide: its words are as near to another entry, or
+   * those of another column are as near to the same one. What is called exactly so is not.
+   */
+  private static boolean isLeftOpen(
+      Match match,
+      List<Match> matches,
+      Map<Integer, Match> byColumn,
+      Map<Entry, Integer> byEntry,
+      List<ColumnSurvey> columns,
+      Map<Integer, String> open) {
+    if (match.likeness() >= SURE || match.entry().index() == 0) {
+      return false;
+    }
+    List<String> entries = new ArrayList<>(List.of(match.entry().key()));
+    List<Integer> rivals = new ArrayList<>();
+    for (Match other : matches) {
+      boolean isNear =
+          other.likeness() > match.likeness() - TIE && other.likeness() <= match.likeness();
+      if (isNear && other.column() == match.column() && other.entry() != match.entry()) {
+        if (!byEntry.containsKey(other.entry())) {
+          entries.add(other.entry().key());
+        }
+      } else if (isNear
+          && other.entry() == match.entry()
+          && other.column() != match.column()
+          && !byColumn.containsKey(other.column())
+          && !open.containsKey(other.column())) {
+        rivals.add(other.column());
+      }
+    }
+    String may = "its header may mean " + String.join(" or ", entries);
+    if (entries.size() > 1) {
+      open.put(match.column(), may + ", and its words leave open which");
+    } else if (!rivals.isEmpty()) {
+      rivals.add(0, match.column());
+      for (int column : rivals) {
+        List<String> others =
+            rivals.stream()
+                .filter(other -> other != column)
+                .map(other -> columns.get(other).name())
+                .toList();
+        open.put(
+            column, may + ", but so may " + String.join(", ", others) + "; put it in one of them");
+      }
+    }
+    return open.containsKey(match.column());
   }
 
   /** Words of the columns guessed last that seem to mean that nothing is known, in all of them. */
@@ -347,7 +412,10 @@ final class ColumnGuesser {
     return metric > us ? UnitSystem.METRIC : UnitSystem.US;
   }
 
-  private static ColumnGuess nothing(ColumnSurvey column) {
+  private static ColumnGuess nothing(ColumnSurvey column, String open) {
+    if (!open.isEmpty()) {
+      return new ColumnGuess(column, null, WrittenGuess.NONE, open, List.of(open));
+    }
     String why =
         column.filled() == 0
             ? "it is blank throughout, and its header is like no entry"

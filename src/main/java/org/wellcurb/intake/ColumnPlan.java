@@ -22,6 +22,9 @@ final class ColumnPlan {
   /** True if rows with one empty cell more are whole. */
   private final boolean endsBeyond;
 
+  /** How many cells more than the header nearly all rows have, which no map tells of. */
+  final int surplus;
+
   private final @Nullable Step id;
 
   /** What fills {@code record.units}, which decides how others are read; null for none. */
@@ -55,6 +58,7 @@ final class ColumnPlan {
   ColumnPlan(
       TableLayout layout,
       boolean endsBeyond,
+      int surplus,
       List<Step> all,
       int idEntry,
       int unitsEntry,
@@ -67,6 +71,7 @@ final class ColumnPlan {
     delimiter = (byte) layout.delimiter();
     columns = layout.columns().size();
     this.endsBeyond = endsBeyond;
+    this.surplus = surplus;
     id = find(all, idEntry);
     units = find(all, unitsEntry);
     List<Step> simple = new ArrayList<>();
@@ -127,7 +132,12 @@ final class ColumnPlan {
 
   /** How many cells most rows have. */
   int usualCells() {
-    return endsBeyond ? columns + 1 : columns;
+    return endsBeyond ? columns + 1 : columns + surplus;
+  }
+
+  /** True if a row of so many cells ends where the header does, and the map says that others go on. */
+  boolean endsWithHeader(int cells) {
+    return layout.moreColumns() > 0 && cells == columns - layout.moreColumns();
   }
 
   /** True if so many cells are whole where the last is empty, though the header has fewer. */

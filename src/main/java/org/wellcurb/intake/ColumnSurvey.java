@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.wellcurb.quantity.Comma;
+import org.wellcurb.quantity.DayNumbers;
 import org.wellcurb.quantity.PlainNumber;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.Units;
@@ -318,7 +319,7 @@ public final class ColumnSurvey {
     double[] days = numbers();
     return days.length * 2L >= filled
         && days.length > 0
-        && Arrays.stream(days).allMatch(n -> n == Math.rint(n) && n > 9000 && n < 60000);
+        && Arrays.stream(days).allMatch(DayNumbers::mayBe);
   }
 
   boolean hasTwoDigitYears() {

@@ -3,8 +3,10 @@ package org.wellcurb.intake;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Bounds;
@@ -187,9 +189,11 @@ final class HeaderFinder {
       text.append(text.isEmpty() ? "" : "\n").append(text(row));
     }
     @Nullable Row last = header.last < 0 ? null : rows.get(header.last);
+    List<String> cells = new ArrayList<>(header.cells);
+    cells.addAll(blanks(form.moreColumns()));
     return new Found(
         delimiter,
-        header.cells,
+        cells,
         text.toString(),
         last == null ? 0 : last.line,
         preamble,
@@ -207,6 +211,9 @@ final class HeaderFinder {
     int usual = usualWidth(rows);
     @Nullable Header first = null;
     for (Header header : candidates(rows)) {
+      if (isNarrow(header, usual)) {
+        return header;
+      }
       if (header.cells.size() == usual) {
         if (header.cells.stream().noneMatch(c -> HeaderKey.strip(c).isEmpty())) {
           return withGroups(rows, header);
@@ -215,6 +222,22 @@ final class HeaderFinder {
       }
     }
     return first;
+  }
+
+  /**
+   * True of names alone above rows of more cells: a row of figures is no header, and what stands
+   * above it would be lost.
+   */
+  private boolean isNarrow(Header header, int usual) {
+    int size = header.cells.size();
+    Set<String> names = new HashSet<>();
+    header.cells.forEach(cell -> names.add(ColumnName.fold(cell)));
+    return size > 1
+        && size < usual
+        && size * 2 >= usual
+        && names.size() == size
+        && !names.contains("")
+        && !HeaderLines.haveFigures(header.cells);
   }
 
   /** The header with the groups above it, if such a line is there. */

@@ -99,6 +99,10 @@ public record HeaderSurvey(
             input.file() + ": is JSON, whose names are keys already; a map is for tables");
       }
       TableOpening opening = new TableOpening(catalogue, text);
+      if (opening.surplus() > 0) {
+        TableMap wider = TableMap.withMore(opening.surplus());
+        opening = new TableOpening(catalogue, wider, text, false, List.of());
+      }
       if (!opening.isFound()) {
         throw new IntakeException(input.file() + ": " + opening.problem());
       }
@@ -114,6 +118,13 @@ public record HeaderSurvey(
       TreeMap<String, Long> aside = new TreeMap<>();
       long rows = count(opening, plan, columns, aside);
       List<String> notes = new ArrayList<>();
+      int more = plan.layout.moreColumns();
+      if (more > 0) {
+        notes.add(
+            "nearly all rows go on beyond the header: the last "
+                + (more == 1 ? "column has" : more + " columns have")
+                + " no name; look whether a comma or the like within a cell has parted it in two");
+      }
       aside.forEach(
           (reason, count) ->
               notes.add(count + (count == 1 ? " row is none: " : " rows are none: ") + reason));

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Unit;
@@ -31,6 +32,10 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
           Map.entry("dia", "diameter"),
           Map.entry("diam", "diameter"),
           Map.entry("csg", "casing"),
+          Map.entry("case", "casing"),
+          Map.entry("cased", "casing"),
+          Map.entry("deep", "depth"),
+          Map.entry("totale", "total"),
           Map.entry("csng", "casing"),
           Map.entry("dpth", "depth"),
           Map.entry("dep", "depth"),
@@ -156,7 +161,11 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
 
   /** The first of several of a kind: {@code CSG1_DIA}, where the second may be any. */
   private static final Pattern FIRST =
-      Pattern.compile("^(csg|csng|casing|scrn|screen|pmp|pump|grt|grout|liner)1$");
+      Pattern.compile("^(csg|csng|case|casing|scrn|screen|pmp|pump|grt|grout|liner)1$");
+
+  /** A later one: it says another thing than the first, and what it is of. */
+  private static final Pattern LATER =
+      Pattern.compile("^(csg|csng|case|casing|scrn|screen|pmp|pump|grt|grout|liner)([2-9])$");
 
   /** A pressure switch cuts in and out: no inches there. */
   private static final Pattern CUT = Pattern.compile("(?i)\\bcut[ _.-]?(in|out)(?![A-Za-z])");
@@ -193,7 +202,12 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
       boolean isUnit = unit != null && unit.equals(unit(part)) && parts.size() > 1;
       if (!isUnit && !EMPTY.contains(lower)) {
         String bare = FIRST.matcher(lower).replaceAll("$1");
-        words.addAll(List.of(SHORT.getOrDefault(bare, bare).split(" ", -1)));
+        Matcher later = LATER.matcher(bare);
+        String name = later.matches() ? later.group(1) : bare;
+        words.addAll(List.of(SHORT.getOrDefault(name, name).split(" ", -1)));
+        if (later.matches()) {
+          words.add(later.group(2));
+        }
       }
     }
     return new HeaderWords(words, unit);

@@ -50,7 +50,7 @@ final class JoinRowsReader {
         }
         fault =
             table.isShared(view)
-                ? Fault.row(RowFault.SEVERAL_RECORDS)
+                ? Fault.row(RowFault.severalRecords(table.id(view)))
                 : table.isTaken(row) ? null : Fault.row(RowFault.NO_RECORD);
       }
       if (fault == null) {

@@ -137,6 +137,11 @@ final class JoinTable {
     return !shared.isEmpty() && isShared(Combining.text(id, view));
   }
 
+  /** The id of the row that a view shows, as it is written. */
+  String id(RowView view) {
+    return Combining.text(id, view);
+  }
+
   String file() {
     return file;
   }

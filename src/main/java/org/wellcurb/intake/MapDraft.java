@@ -28,8 +28,15 @@ public final class MapDraft {
         "$comment",
         "Drafted from what the columns look like. Every line is a guess: read them, mend them.");
     map.put("title", "Export " + survey.file());
-    if (!survey.sheet().isEmpty()) {
-      map.putObject("table").put("sheet", survey.sheet());
+    int more = survey.layout().moreColumns();
+    if (!survey.sheet().isEmpty() || more > 0) {
+      ObjectNode table = map.putObject("table");
+      if (!survey.sheet().isEmpty()) {
+        table.put("sheet", survey.sheet());
+      }
+      if (more > 0) {
+        table.put("moreColumns", more);
+      }
     }
     if (!survey.forUnknown().isEmpty()) {
       ArrayNode unknown = map.putArray("unknown");
@@ -87,7 +94,7 @@ public final class MapDraft {
       if (entry == null) {
         if (guess.survey().filled() > 0 && guess.role() == ColumnGuess.Role.ENTRY) {
           left.add(guess.survey().name());
-          columns.add(OpenLine.of(guess.survey(), place(survey, i)));
+          columns.add(OpenLine.of(guess, place(survey, i)));
         }
       } else {
         columns.add(column(survey, guess, entry, place(survey, i)));
@@ -146,7 +153,8 @@ public final class MapDraft {
         survey.columns().stream()
             .filter(other -> ColumnName.fold(other.survey().name()).equals(name))
             .count();
-    return same > 1 || survey.layout().header().isEmpty() ? column + 1 : null;
+    int named = survey.columns().size() - survey.layout().moreColumns();
+    return same > 1 || column >= named || survey.layout().header().isEmpty() ? column + 1 : null;
   }
 
   private static ObjectNode column(

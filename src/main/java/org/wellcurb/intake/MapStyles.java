@@ -79,7 +79,12 @@ final class MapStyles {
         };
     int header = node.has("header") ? node.path("header").asInt() : -1;
     int line = header < 0 ? 0 : header == 0 ? -1 : header;
-    return new TableForm(delimiter, encoding, line, node.path("sheet").asText(""));
+    return new TableForm(
+        delimiter,
+        encoding,
+        line,
+        node.path("sheet").asText(""),
+        node.path("moreColumns").asInt(0));
   }
 
   static Combine combine(String label) {

@@ -29,7 +29,8 @@ final class OpenLine {
    *
    * @param place the place of the column; null where its name is enough
    */
-  static ObjectNode of(ColumnSurvey survey, @Nullable Integer place) {
+  static ObjectNode of(ColumnGuess guess, @Nullable Integer place) {
+    ColumnSurvey survey = guess.survey();
     ObjectNode line = JsonNodeFactory.instance.objectNode();
     if (place == null) {
       line.put("column", survey.name());
@@ -57,7 +58,8 @@ final class OpenLine {
         }
       }
     }
-    line.put("$comment", "Such as " + String.join(" | ", survey.samples()) + ".");
+    String open = guess.doubts().isEmpty() ? "" : " Look: " + String.join("; ", guess.doubts()) + ".";
+    line.put("$comment", "Such as " + String.join(" | ", survey.samples()) + "." + open);
     return line;
   }
 

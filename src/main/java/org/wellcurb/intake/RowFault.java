@@ -40,6 +40,10 @@ final class RowFault {
           "totaal");
 
   private static final Set<String> COUNTED = Set.of("wells", "records", "rows", "count", "number");
+  /** Behind the count of cells, where it is a habit of the file. */
+  private static final String AS_MOST =
+      ", as in nearly all rows; see the file under how the files were read";
+
   static final String TEXT_AFTER_QUOTE =
       "text follows a closing quote; double the quotes within a quoted cell";
   static final String SWALLOWS =
@@ -53,9 +57,9 @@ final class RowFault {
       "the object does not end within " + Bounds.ROW + " bytes; look for a missing brace or quote";
   static final String NOT_AN_OBJECT = "is not a JSON object";
   static final String NO_RECORD = "belongs to no record that was read";
-  static final String SEVERAL_RECORDS =
-      "several records have this number, and nothing says to which of them it belongs; give each"
-          + " record a number of its own, here too";
+  private static final String SEVERAL_RECORDS =
+      ", and nothing says to which of them it belongs; give each record a number of its own, here"
+          + " too";
   static final String BROKEN = "the rest of the file could not be read: ";
   static final String AFTER_END = "follows the end of the array";
 
@@ -153,6 +157,24 @@ final class RowFault {
     return again ? Fault.row(HEADER_AGAIN) : isTotal(view.trimmed(first)) ? Fault.row(TOTAL) : null;
   }
 
+  /** Why a row of a joined table belongs to none of the records that have its number. */
+  static String severalRecords(String id) {
+    return "several records have the number " + id + SEVERAL_RECORDS;
+  }
+
+  /** What is to be said of a table whose rows go on beyond its header. */
+  static String surplus(int columns, int more) {
+    return "nearly all rows have "
+        + (columns + more)
+        + " cells and the header "
+        + columns
+        + ", so they are set aside; where the cells at the end have no name, let the header map say"
+        + " \"moreColumns\": "
+        + more
+        + " under \"table\", as the draft of headers does; where a comma or the like within a cell parts it in two,"
+        + " quote that cell";
+  }
+
   static String cellCount(int cells, int columns) {
     return "has " + cells + (cells == 1 ? " cell" : " cells") + ", the header has " + columns;
   }
@@ -162,8 +184,11 @@ final class RowFault {
     if (count == RowView.HAS_NUL) {
       return Fault.row(NUL);
     }
-    if (count != plan.columns && !(plan.isBeyond(count) && view.isBlankBeyond())) {
-      return Fault.row(cellCount(count, plan.columns));
+    boolean isBeyond = plan.isBeyond(count) && view.isBlankBeyond();
+    if (count != plan.columns && !isBeyond && !plan.endsWithHeader(count)) {
+      String said = cellCount(count, plan.columns);
+      boolean isUsual = plan.surplus > 0 && count == plan.columns + plan.surplus;
+      return Fault.row(isUsual ? said + AS_MOST : said);
     }
     for (int c = 0; view.size() > Bounds.CELL && c < plan.columns; c++) {
       if (view.length(c) > Bounds.CELL) {

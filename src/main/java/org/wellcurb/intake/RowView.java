@@ -77,6 +77,11 @@ final class RowView {
       to[n] = end;
     }
     cells = n + 1;
+    // A row that may end early has blanks there.
+    for (int c = cells; c < columns; c++) {
+      from[c] = end;
+      to[c] = end;
+    }
     return cells;
   }
 
@@ -132,13 +137,13 @@ final class RowView {
   }
 
   int length(int column) {
-    return quoted == null ? to[column] - from[column] : quoted.get(column).length();
+    return quoted == null ? to[column] - from[column] : text(column).length();
   }
 
   String text(int column) {
     return quoted == null
         ? new String(bytes, from[column], to[column] - from[column], StandardCharsets.UTF_8)
-        : quoted.get(column);
+        : column < cells ? quoted.get(column) : "";
   }
 
   /** The text of a column that the file may lack, without outer blanks. */

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param preamble the lines before it, passed over
  * @param header the header as it stands, in UTF-8; empty if there is none
  * @param frame what must stand before rows so that they can be read again in the same way
+ * @param moreColumns how many of the columns have no name, since rows go on beyond the header
  * @param columns what was understood of each column
  * @param notes what else is to be said, such as columns that the header map names and the file
  *     lacks
@@ -25,6 +26,7 @@ public record TableLayout(
     List<String> preamble,
     String header,
     String frame,
+    int moreColumns,
     List<Column> columns,
     List<String> notes) {
 

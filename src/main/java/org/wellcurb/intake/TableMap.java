@@ -36,6 +36,12 @@ public record TableMap(
   static final TableMap NONE =
       new TableMap(TableForm.FOUND, STYLE, List.of(), List.of(), List.of(), List.of(), null);
 
+  /** Nothing but that rows have so many columns more than the header. */
+  static TableMap withMore(int columns) {
+    TableForm form = TableForm.withMore(columns);
+    return new TableMap(form, STYLE, List.of(), List.of(), List.of(), List.of(), null);
+  }
+
   public TableMap {
     columns = List.copyOf(columns);
     ignored = List.copyOf(ignored);

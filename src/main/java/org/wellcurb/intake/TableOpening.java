@@ -26,6 +26,7 @@ final class TableOpening {
   private final HeaderFinder.@Nullable Found found;
   private final @Nullable LayoutReader layout;
   private final boolean endsBeyond;
+  private final int surplus;
 
   /** Opens a table of which nothing is known beforehand. */
   TableOpening(Catalogue catalogue, Sampled text) {
@@ -82,6 +83,15 @@ final class TableOpening {
             && layout != null
             && new TrailingCells(catalogue)
                 .endRows(found.sample(), found.cells().size(), layout.steps());
+    surplus =
+        found == null || endsBeyond
+            ? 0
+            : TrailingCells.surplus(found.sample(), found.cells().size());
+  }
+
+  /** How many cells more than the header nearly all rows have. */
+  int surplus() {
+    return surplus;
   }
 
   private boolean isName(String cell) {
@@ -162,6 +172,7 @@ final class TableOpening {
     return new ColumnPlan(
         tableLayout(),
         endsBeyond,
+        surplus,
         layout().steps(),
         catalogue.index("record.id"),
         catalogue.index("record.units"),
@@ -182,8 +193,17 @@ final class TableOpening {
         header.preamble(),
         header.text(),
         frame(header),
+        map.form().moreColumns(),
         layout().columns(areUnitsSaid()),
-        layout().notes());
+        notes());
+  }
+
+  private List<String> notes() {
+    List<String> notes = new ArrayList<>(layout().notes());
+    if (surplus > 0) {
+      notes.add(RowFault.surplus(found().cells().size(), surplus));
+    }
+    return notes;
   }
 
   private boolean areUnitsSaid() {

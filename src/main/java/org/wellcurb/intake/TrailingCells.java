@@ -45,6 +45,20 @@ final class TrailingCells {
     return habit && steps.stream().allMatch(step -> fits(step, longer));
   }
 
+  /** How many cells more than the header nearly all rows have; 0 where they do not. */
+  static int surplus(List<List<String>> rows, int columns) {
+    int most = 0;
+    for (List<String> row : rows) {
+      int more = row.size() - columns;
+      long same = rows.stream().filter(other -> other.size() - columns == more).count();
+      most = more > 0 && same >= ROWS && (rows.size() - same) * ONE_OF <= rows.size() ? more : most;
+      if (most > 0) {
+        break;
+      }
+    }
+    return most;
+  }
+
   private static boolean isOneBlankLonger(List<String> row, int columns) {
     return row.size() == columns + 1 && HeaderKey.strip(row.get(columns)).isEmpty();
   }

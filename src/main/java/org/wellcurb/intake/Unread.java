@@ -1,15 +1,12 @@
 package org.wellcurb.intake;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.DateOrder;
 import org.wellcurb.quantity.DayNumbers;
-import org.wellcurb.quantity.Note;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.record.Catalogue;
@@ -29,14 +26,6 @@ final class Unread {
   private static final int SEVERAL = 3;
 
   private static final int LONGEST_WORD = 20;
-
-  private static final Set<Note> UNSURE =
-      EnumSet.of(
-          Note.AMBIGUOUS_DATE,
-          Note.SHORT_YEAR,
-          Note.AMBIGUOUS_COMMA,
-          Note.AMBIGUOUS_BLANK,
-          Note.AMBIGUOUS_SIGN);
 
   private final CellReader reader;
   private final RecordFiller scratch;
@@ -97,7 +86,7 @@ final class Unread {
   private boolean isUnread(Entry entry, String text, ColumnGuess guess, CellStyle style) {
     byte state = state(entry, text, guess.unit(), style);
     return state == WellRecord.UNREADABLE
-        || (state == WellRecord.UNKNOWN && UNSURE.contains(scratch.record().note(entry.index())));
+        || (state == WellRecord.UNKNOWN && scratch.record().note(entry.index()).isUnsure());
   }
 
   private ColumnGuess said(ColumnGuess guess, List<String> except) {

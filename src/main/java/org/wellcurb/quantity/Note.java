@@ -70,6 +70,14 @@ public enum Note {
 
   private static final Note[] ALL = values();
 
+  /** True of a text that may be read in two ways: it is taken for unknown, and never guessed. */
+  public boolean isUnsure() {
+    return switch (this) {
+      case AMBIGUOUS_DATE, SHORT_YEAR, AMBIGUOUS_COMMA, AMBIGUOUS_BLANK, AMBIGUOUS_SIGN -> true;
+      default -> false;
+    };
+  }
+
   /** The note with this ordinal, without copying the array of values. */
   public static Note at(int ordinal) {
     return ALL[ordinal];

@@ -21,11 +21,6 @@ final class SingleDate {
   /** The last that a bare number is taken for among numbers of days. */
   private static final int LAST_YEAR = 2100;
 
-  /** Numbers that are taken for days: from 1900 those of 1927-05-18 to 2119-01-11. */
-  private static final int FIRST_DAY_NUMBER = 10_000;
-
-  private static final int LAST_DAY_NUMBER = 80_000;
-
   private SingleDate() {}
 
   static DateReading read(String text, DateOrder order, int pivotYear, DayNumbers dayNumbers) {
@@ -158,10 +153,10 @@ final class SingleDate {
     if (fourDigits && CalendarDays.isYear(number)) {
       return DateReading.not(Note.AMBIGUOUS_DATE);
     }
-    if (number < FIRST_DAY_NUMBER || number == 99_999) {
+    if (number < DayNumbers.FIRST || number == 99_999) {
       return DateReading.not(Note.NOT_A_DATE);
     }
-    if (number > LAST_DAY_NUMBER) {
+    if (number > DayNumbers.LAST) {
       return DateReading.not(Note.IMPOSSIBLE);
     }
     // In the count from 1900 a day 60 stands that never was, so later days are one ahead.

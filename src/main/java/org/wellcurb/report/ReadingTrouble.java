@@ -3,7 +3,6 @@ package org.wellcurb.report;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.report.words.Words;
@@ -35,14 +34,6 @@ record ReadingTrouble(InputLine input, ColumnLine column, @Nullable ColumnDoubt 
 
   private static final Set<String> COUNTED = Set.of("beyond", "empty_days", "year_days");
 
-  private static final Set<String> UNSURE =
-      Set.of(
-          "note.ambiguous_date",
-          "note.ambiguous_comma",
-          "note.ambiguous_blank",
-          "note.ambiguous_sign",
-          "note.short_year");
-
   /** The columns of all inputs, those with most such cells first. */
   static List<ReadingTrouble> of(List<InputLine> inputs) {
     List<ReadingTrouble> troubles = new ArrayList<>();
@@ -56,7 +47,7 @@ record ReadingTrouble(InputLine input, ColumnLine column, @Nullable ColumnDoubt 
   }
 
   private static void add(List<ReadingTrouble> troubles, InputLine input, ColumnLine column) {
-    long unread = unread(column);
+    long unread = column.unreadable();
     long written = written(column);
     boolean half = unread >= FEW && unread * 2 >= written;
     if (half || (unread >= MANY && unread * UNREAD_ONE_IN >= written)) {
@@ -70,14 +61,6 @@ record ReadingTrouble(InputLine input, ColumnLine column, @Nullable ColumnDoubt 
         return;
       }
     }
-  }
-
-  private static long unread(ColumnLine column) {
-    long unread = column.unreadable();
-    for (Map.Entry<String, Long> note : column.notes().entrySet()) {
-      unread += UNSURE.contains(note.getKey()) ? note.getValue() : 0;
-    }
-    return unread;
   }
 
   private static long written(ColumnLine column) {

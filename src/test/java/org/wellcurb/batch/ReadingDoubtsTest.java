@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -48,6 +49,32 @@ class ReadingDoubtsTest {
     assertEquals(
         "{beyond={\"doubt\":\"beyond\",\"cells\":7,\"of\":\"9999 (6), 10112002\"}}", "" + found);
     assertTrue(page().contains("7 values lie beyond what is plausible (9999 (6), 10112002)"));
+  }
+
+  @Test
+  void everyCellHasOneStateAndBoundsAndRangesAreCountedBeside() throws Exception {
+    String cells = "62,5;71,25;1.250;>100;<150;100-115;0;?;;n/a;j20;80;";
+    StringBuilder text = new StringBuilder("record.id;well.depth [m]\n");
+    int rows = 0;
+    for (String cell : cells.split(";", 12)) {
+      text.append("W-").append(rows++).append(';').append(cell.replace(";", "")).append('\n');
+    }
+    Path file = Files.writeString(dir.resolve("wells.csv"), text, StandardCharsets.UTF_8);
+    Runs.run(Runs.request(dir.resolve("out"), List.of("common-practice"), file));
+    JsonNode run = new ObjectMapper().readTree(dir.resolve("out/run.json").toFile());
+    JsonNode column = run.at("/inputs/0/columns/1");
+    List<Integer> states = new ArrayList<>();
+    int sum = 0;
+    for (String state : List.of("given", "blank", "unknown", "notApplicable", "unreadable")) {
+      states.add(column.path(state).asInt());
+      sum += column.path(state).asInt();
+    }
+    assertEquals(List.of(6, 1, 2, 1, 2), states, column.toString());
+    assertEquals(rows, sum);
+    assertEquals(rows, run.at("/inputs/0/rowsCounted").asInt());
+    assertEquals(
+        "[{\"doubt\":\"bounds\",\"cells\":2},{\"doubt\":\"ranges\",\"cells\":1}]",
+        column.path("doubts").toString());
   }
 
   @Test

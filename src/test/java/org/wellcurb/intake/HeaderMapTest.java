@@ -19,6 +19,32 @@ import org.wellcurb.record.Extra;
 import org.wellcurb.record.WellRecord;
 
 class HeaderMapTest {
+  private static final String WIDER =
+      "PERMIT_NO,TOT_DEPTH_FT\nP-1,100,cold,1\nP-2,110,,\nP-3,120,,3\nP-4,130,warm,\n";
+
+  @Test
+  void rowsThatGoOnBeyondTheHeaderAreSetAsideAndSaid() throws Exception {
+    String map = "{'columns':[{'column':'PERMIT_NO','entry':'record.id'}]}".replace('\'', '"');
+    Gathered all = Gathered.mapped(map, "t.csv", WIDER);
+    assertEquals(List.of(), all.ids());
+    assertEquals(4, all.reasons().size());
+    assertTrue(
+        all.reasons().get(0).contains("has 4 cells, the header has 2, as in nearly all rows"),
+        all.reasons().toString());
+  }
+
+  @Test
+  void aMapNamesTheColumnsBeyondTheHeaderByTheirPlaces() throws Exception {
+    String map =
+        """
+        {"table": {"moreColumns": 2},
+         "columns": [{"column": "PERMIT_NO", "entry": "record.id"}, {"column": 4, "entry": "well.tag"}]}
+        """;
+    Gathered all = Gathered.mapped(map, "t.csv", WIDER + "P-5,140\n\"P-6\",150\nP-7,1,2\n");
+    assertEquals(List.of("P-1", "P-2", "P-3", "P-4", "P-5", "P-6"), all.ids());
+    assertEquals(List.of("8: has 3 cells, the header has 4"), all.reasons());
+  }
+
   private static final Catalogue CATALOGUE = Catalogue.standard();
 
   private static HeaderMap map(String json) throws MapException {

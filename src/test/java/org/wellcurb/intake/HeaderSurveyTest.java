@@ -190,6 +190,49 @@ class HeaderSurveyTest {
   }
 
   @Test
+  void wordsThatLeaveTwoColumnsOpenAreNotGuessed() throws Exception {
+    Path file =
+        Files.writeString(
+            dir.resolve("t.csv"),
+            "WELL_NO,CASE_DEEP_M,SHORT_CSG_DIA_IN,LONG_CSG_DIA_IN\nA,9,10,6\nB,8,10,6\n");
+    HeaderSurvey survey = survey(file);
+    Entry casing = survey.columns().get(1).entry();
+    assertNotNull(casing);
+    assertEquals("well.casing_depth", casing.key());
+    for (int column : new int[] {2, 3}) {
+      ColumnGuess guess = survey.columns().get(column);
+      assertNull(guess.entry(), guess.why());
+      String other = column == 2 ? "LONG_CSG_DIA_IN" : "SHORT_CSG_DIA_IN";
+      assertTrue(guess.why().contains("may mean well.casing_diameter, but so may " + other));
+    }
+    Path second =
+        Files.writeString(
+            dir.resolve("t.csv"), "WELL_NO,CASE_DEEP_M,CASE2_DEEP_M\nA,9,30\nB,8,40\n");
+    ColumnGuess later = survey(second).columns().get(2);
+    assertNull(later.entry(), later.why());
+    assertEquals("its header may mean well.casing_depth, which CASE_DEEP_M fills", later.why());
+    assertTrue(MapDraft.of(survey).contains("but so may SHORT_CSG_DIA_IN"), MapDraft.of(survey));
+  }
+
+  @Test
+  void namesAboveRowsOfMoreCellsAreTheHeaderAndTheDraftReadsThem() throws Exception {
+    Path file =
+        Files.writeString(
+            dir.resolve("t.csv"), "PERMIT,DEEPNESS\nP-1,100,cold,1\nP-2,110,,2\nP-3,90,warm,\n");
+    HeaderSurvey survey = survey(file);
+    assertEquals(1, survey.layout().headerLine());
+    assertEquals(3, survey.rows());
+    assertEquals(
+        List.of("PERMIT", "DEEPNESS", "column 3", "column 4"),
+        survey.columns().stream().map(guess -> guess.survey().name()).toList());
+    String draft = MapDraft.of(survey);
+    assertTrue(draft.contains("\"moreColumns\" : 2"), draft);
+    assertTrue(draft.contains("\"column\" : 3"), draft);
+    Gathered all = Gathered.mapped(draft, "t.csv", Files.readString(file));
+    assertEquals(List.of("P-1", "P-2", "P-3"), all.ids());
+  }
+
+  @Test
   void noEntryIsGuessedTwice() throws Exception {
     Path file =
         Files.writeString(dir.resolve("t.csv"), "NO,Depth,Total Depth\nA,100,110\nB,90,95\n");
