@@ -131,7 +131,7 @@ final class ColumnGuesser {
       Map<Entry, Integer> byEntry,
       List<ColumnSurvey> columns,
       Map<Integer, String> open) {
-    if (match.likeness() >= SURE || match.entry().index() == 0) {
+    if (match.likeness() >= 1 || match.entry().index() == 0) {
       return false;
     }
     List<String> entries = new ArrayList<>(List.of(match.entry().key()));
@@ -140,7 +140,8 @@ final class ColumnGuesser {
       boolean isNear =
           other.likeness() > match.likeness() - TIE && other.likeness() <= match.likeness();
       if (isNear && other.column() == match.column() && other.entry() != match.entry()) {
-        if (!byEntry.containsKey(other.entry())) {
+        if (!byEntry.containsKey(other.entry())
+            && !Intervals.fillBoth(match.entry(), other.entry(), columns.get(match.column()))) {
           entries.add(other.entry().key());
         }
       } else if (isNear

@@ -23,6 +23,12 @@ final class Intervals {
 
   private Intervals() {}
 
+  /** True if these are the two ends of one thing, and the cells of a column hold both. */
+  static boolean fillBoth(Entry one, Entry other, ColumnSurvey column) {
+    boolean areEnds = one.key().replace("bottom", "top").equals(other.key().replace("bottom", "top"));
+    return areEnds && areIntervals(column);
+  }
+
   /** The guesses; those of intervals fill both ends, unless another column fills one. */
   static List<ColumnGuess> parted(Catalogue catalogue, List<ColumnGuess> guesses) {
     List<ColumnGuess> all = new ArrayList<>();

@@ -24,7 +24,8 @@ class HeaderMapTest {
 
   @Test
   void rowsThatGoOnBeyondTheHeaderAreSetAsideAndSaid() throws Exception {
-    String map = "{'columns':[{'column':'PERMIT_NO','entry':'record.id'}]}".replace('\'', '"');
+    HeaderMap map =
+        map("{'title':'t','columns':[{'column':'PERMIT_NO','entry':'record.id'}]}");
     Gathered all = Gathered.mapped(map, "t.csv", WIDER);
     assertEquals(List.of(), all.ids());
     assertEquals(4, all.reasons().size());
@@ -35,11 +36,10 @@ class HeaderMapTest {
 
   @Test
   void aMapNamesTheColumnsBeyondTheHeaderByTheirPlaces() throws Exception {
-    String map =
-        """
-        {"table": {"moreColumns": 2},
-         "columns": [{"column": "PERMIT_NO", "entry": "record.id"}, {"column": 4, "entry": "well.tag"}]}
-        """;
+    HeaderMap map =
+        map(
+            "{'title':'t','table':{'moreColumns':2},'columns':[{'column':'PERMIT_NO',"
+                + "'entry':'record.id'},{'column':4,'entry':'well.tag'}]}");
     Gathered all = Gathered.mapped(map, "t.csv", WIDER + "P-5,140\n\"P-6\",150\nP-7,1,2\n");
     assertEquals(List.of("P-1", "P-2", "P-3", "P-4", "P-5", "P-6"), all.ids());
     assertEquals(List.of("8: has 3 cells, the header has 4"), all.reasons());

@@ -228,7 +228,8 @@ class HeaderSurveyTest {
     String draft = MapDraft.of(survey);
     assertTrue(draft.contains("\"moreColumns\" : 2"), draft);
     assertTrue(draft.contains("\"column\" : 3"), draft);
-    Gathered all = Gathered.mapped(draft, "t.csv", Files.readString(file));
+    HeaderMap map = HeaderMaps.parse("draft", draft, CATALOGUE);
+    Gathered all = Gathered.mapped(map, "t.csv", Files.readString(file));
     assertEquals(List.of("P-1", "P-2", "P-3"), all.ids());
   }
 
