@@ -1,5 +1,6 @@
 package org.wellcurb.batch;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -8,17 +9,21 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.batch.Answers.Line;
+import org.wellcurb.judgement.Outcome;
 import org.wellcurb.record.Amender;
 import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.Kind;
 import org.wellcurb.record.NameFold;
 import org.wellcurb.record.WellRecord;
 import org.wellcurb.report.Refused.Why;
 import org.wellcurb.report.Whose;
 import org.wellcurb.rulepack.Pack;
+import org.wellcurb.screening.Screener;
 
 /**
- * Applies answers to records, on one thread. An answer that cannot be read, or that says less than
- * the record, is not applied: it would make a finding vanish that nobody answered.
+ * Applies answers to records, on one thread. An answer that cannot be read, that says less than the
+ * record, or that is a bound by which a finding cannot be told any more, is not applied: it would
+ * make a finding vanish that nobody answered. Nor is the result of a sample that nobody took.
  */
 final class Answering {
   /** Share by which a range may be wider, for its ends were reckoned from another unit. */
@@ -27,20 +32,30 @@ final class Answering {
   /** Both ends of a range; what a unit counts by, as in {@code /100 mL}, is none. */
   private static final Pattern TWO_NUMBERS = Pattern.compile("[0-9][^0-9.,]+(?<!/)[.,]?[0-9]");
 
+  private static final int FALLS_SHORT = Outcome.FALLS_SHORT.ordinal();
+  private static final int CANNOT_TELL = Outcome.CANNOT_TELL.ordinal();
+
   private final Answers answers;
   private final @Nullable Set<String> repeated;
+  private final LocalDate asOf;
   private final Amender amender = new Amender(Catalogue.standard());
 
   /**
    * @param repeated numbers on several rows; null where that is not known
+   * @param asOf as-of date of the run
    */
-  Answering(Answers answers, @Nullable Set<String> repeated) {
+  Answering(Answers answers, @Nullable Set<String> repeated, LocalDate asOf) {
+    this.asOf = asOf;
     this.answers = answers;
     this.repeated = repeated;
   }
 
-  /** The record with the corrections that came back for it; the same where there are none. */
-  WellRecord amended(WellRecord record, Pack pack) {
+  /**
+   * The record with the corrections that came back for it; the same where there are none.
+   *
+   * @param screener of the pack that judges it
+   */
+  WellRecord amended(WellRecord record, Screener screener) {
     if (answers.isEmpty()) {
       return record;
     }
@@ -54,20 +69,46 @@ final class Answering {
       return record;
     }
     WellRecord tried = amender.amend(record, texts(meant));
-    List<Line> applied = new ArrayList<>();
+    List<Line> able = new ArrayList<>();
+    List<Line> open = new ArrayList<>();
     for (Line line : meant) {
-      @Nullable Why why = why(record, tried, line, pack);
-      if (why == null) {
-        applied.add(line);
-      } else {
+      @Nullable Why why = why(record, tried, line, screener.pack());
+      if (why != null) {
         answers.refuse(line, why);
+        continue;
+      }
+      able.add(line);
+      if (isOpen(tried, line)) {
+        open.add(line);
       }
     }
-    if (applied.isEmpty()) {
+    open.removeIf(line -> !isUntoldBy(record, line, screener));
+    open.forEach(line -> answers.refuse(line, Why.OPEN));
+    able.removeAll(open);
+    if (able.isEmpty()) {
       return record;
     }
-    answers.used(applied);
-    return applied.size() == meant.size() ? tried : amender.amend(record, texts(applied));
+    answers.used(able);
+    return amender.amend(record, texts(able));
+  }
+
+  /** Whether an answer is an amount or a date that is a range or a bound. */
+  private static boolean isOpen(WellRecord now, Line line) {
+    int entry = line.entry().index();
+    Kind kind = line.entry().kind();
+    return (kind == Kind.DATE || kind.isAmount()) && now.isGiven(entry) && !now.isPoint(entry);
+  }
+
+  /** Whether a rule that the record falls short of cannot be told once this alone is answered. */
+  private boolean isUntoldBy(WellRecord record, Line line, Screener screener) {
+    byte[] was = screener.outcomes(record).clone();
+    byte[] now = screener.outcomes(amender.amend(record, texts(List.of(line))));
+    for (int rule = 0; rule < was.length; rule++) {
+      if (was[rule] == FALLS_SHORT && now[rule] == CANNOT_TELL) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static Map<Integer, String> texts(List<Line> lines) {
@@ -121,7 +162,7 @@ final class Answering {
   }
 
   /** Why this entry is not to be taken from the answer; null if it may be. */
-  private static @Nullable Why why(WellRecord was, WellRecord now, Line line, Pack pack) {
+  private @Nullable Why why(WellRecord was, WellRecord now, Line line, Pack pack) {
     int entry = line.entry().index();
     return switch (now.state(entry)) {
       case WellRecord.UNREADABLE -> Why.UNREADABLE;
@@ -130,7 +171,10 @@ final class Answering {
           was.isGiven(entry) || pack.mustApply().contains(was.catalogue().entry(entry).key())
               ? Why.NOT_APPLICABLE
               : null;
-      default -> saysLess(was, now, entry, line.text()) ? Why.LESS : null;
+      default ->
+          saysLess(was, now, entry, line.text())
+              ? Why.LESS
+              : SampleAnswer.why(was, line, asOf);
     };
   }
 

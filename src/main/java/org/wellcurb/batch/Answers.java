@@ -2,6 +2,7 @@ package org.wellcurb.batch;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,13 +26,17 @@ import org.wellcurb.report.Refused.Why;
  */
 final class Answers {
   /** No answers. */
-  static final Answers NONE = new Answers("", List.of(), List.of());
+  static final Answers NONE = new Answers("", List.of(), List.of(), List.of());
 
   private static final int UNMET = 0;
   private static final int APPLIED = Why.values().length + 1;
 
   private final String name;
   private final List<Line> lines;
+
+  /** Lines that answer nothing, whatever the batch holds. */
+  private final List<Numbered> unusable;
+
   private final Map<String, List<Line>> byRecord = new LinkedHashMap<>();
 
   /**
@@ -60,11 +65,40 @@ final class Answers {
    * @param licence the licence that the table was sent to; empty where it does not say
    * @param entry the entry
    * @param text what is filled in
+   * @param sampled day of the sample that it is the result of; empty if not said
+   * @param laboratory who found it; empty if not said
    */
-  record Line(int place, long line, Spot spot, String licence, Entry entry, String text) {}
+  record Line(
+      int place,
+      long line,
+      Spot spot,
+      String licence,
+      Entry entry,
+      String text,
+      String sampled,
+      String laboratory) {
+    /** What it answers: two lines of one key say the same or contradict each other. */
+    String key() {
+      return String.join("\n", spot.id(), spot.file(), spot.row(), entry.key());
+    }
 
-  private Answers(String name, List<Line> lines, List<Explained> explained) {
+    /** What it says of that. */
+    String said() {
+      return String.join("\n", text, sampled, laboratory);
+    }
+
+    Line at(int other) {
+      return new Line(other, line, spot, licence, entry, text, sampled, laboratory);
+    }
+  }
+
+  /** A line that is not applied, with its number in the file. */
+  private record Numbered(long line, Refused refused) {}
+
+  private Answers(
+      String name, List<Line> lines, List<Numbered> unusable, List<Explained> explained) {
     this.name = name;
+    this.unusable = unusable;
     this.explained = explained;
     this.met = new AtomicIntegerArray(explained.size());
     for (int i = 0; i < explained.size(); i++) {
@@ -79,7 +113,8 @@ final class Answers {
   }
 
   /**
-   * Reads a returned table. Lines with nothing under {@code corrected} correct nothing.
+   * Reads a returned table. Lines with nothing under {@code corrected} correct nothing; those that
+   * are faulty are set aside and named, all of them, and the others apply.
    *
    * @param file null where there is none
    */
@@ -87,11 +122,18 @@ final class Answers {
     if (file == null) {
       return NONE;
     }
-    List<Line> lines = new ArrayList<>();
-    Map<String, String> said = new HashMap<>();
+    String name = String.valueOf(file.getFileName());
+    List<Numbered> unusable = new ArrayList<>();
     List<Explained> explained = new ArrayList<>();
+    Map<String, List<Line>> same = new LinkedHashMap<>();
     List<String> required = List.of(AnswersCsv.RECORD, AnswersCsv.ENTRY, AnswersCsv.CORRECTED);
-    for (SideTable.Row row : SideTable.read(file, "--answers", required)) {
+    List<SideTable.Row> rows =
+        SideTable.read(
+            file,
+            "--answers",
+            required,
+            bad -> unusable.add(refused(name, bad.line(), bad.text(), bad.why())));
+    for (SideTable.Row row : rows) {
       String corrected = EarlierReport.plain(row.get(AnswersCsv.CORRECTED));
       if (!row.get(AnswersCsv.EXPLANATION).isEmpty()) {
         explained.add(explained(row, corrected));
@@ -99,28 +141,41 @@ final class Answers {
       if (corrected.isEmpty()) {
         continue;
       }
-      String where = file + ":" + row.line() + ": ";
-      Entry entry = entry(row.get(AnswersCsv.ENTRY), where, catalogue);
-      Spot spot = Spot.of(row);
-      String key = String.join("\n", spot.id(), spot.file(), spot.row(), entry.key());
-      @Nullable String other = said.put(key, corrected);
-      if (other == null) {
-        String licence = EarlierReport.plain(row.get(AnswersCsv.LICENCE));
-        lines.add(new Line(lines.size(), row.line(), spot, licence, entry, corrected));
-      } else if (!other.equals(corrected)) {
-        throw RunFailure.unusable(
-            where
-                + entry.key()
-                + " of record "
-                + spot.id()
-                + " has two corrections, '"
-                + other
-                + "' and '"
-                + corrected
-                + "'; leave one");
+      String key = row.get(AnswersCsv.ENTRY);
+      @Nullable Entry entry = catalogue.find(key);
+      @Nullable Why why = why(row, entry);
+      if (why != null || entry == null) {
+        Why fault = why == null ? Why.NO_ENTRY : why;
+        unusable.add(refused(name, row.line(), what(row, corrected, catalogue), fault));
+        continue;
+      }
+      Line line =
+          new Line(
+              0,
+              row.line(),
+              Spot.of(row),
+              EarlierReport.plain(row.get(AnswersCsv.LICENCE)),
+              entry,
+              corrected,
+              row.get(AnswersCsv.SAMPLED),
+              EarlierReport.plain(row.get(AnswersCsv.LABORATORY)));
+      same.computeIfAbsent(line.key(), any -> new ArrayList<>()).add(line);
+    }
+    List<Line> lines = new ArrayList<>();
+    for (List<Line> all : same.values()) {
+      // Which of two corrections holds is not for a program to say.
+      if (all.stream().map(Line::said).distinct().count() == 1) {
+        lines.add(all.get(0));
+      } else {
+        all.forEach(
+            line -> unusable.add(refused(name, line.line(), what(line), Why.TWO_ANSWERS)));
       }
     }
-    return new Answers(String.valueOf(file.getFileName()), lines, explained);
+    lines.sort(Comparator.comparingLong(Line::line));
+    for (int i = 0; i < lines.size(); i++) {
+      lines.set(i, lines.get(i).at(i));
+    }
+    return new Answers(name, lines, unusable, explained);
   }
 
   private static Explained explained(SideTable.Row row, String corrected) {
@@ -156,24 +211,39 @@ final class Answers {
     return all;
   }
 
-  private static Entry entry(String key, String where, Catalogue catalogue) throws RunFailure {
-    @Nullable Entry entry = catalogue.find(key);
+  /** Why a row answers nothing, whatever the batch holds; null if it may. */
+  private static @Nullable Why why(SideTable.Row row, @Nullable Entry entry) {
+    if (row.get(AnswersCsv.RECORD).isEmpty()) {
+      return Why.NO_RECORD;
+    }
     if (entry == null) {
-      @Nullable String nearest = catalogue.nearest(key);
-      throw RunFailure.unusable(
-          where
-              + "there is no entry '"
-              + key
-              + "'"
-              + (nearest == null
-                  ? "; blank --as csv prints all entries"
-                  : "; did you mean '" + nearest + "'?"));
+      return Why.NO_ENTRY;
     }
-    if (entry.index() == 0) {
-      throw RunFailure.unusable(
-          where + "the number of a record cannot be corrected so; mend it in the records");
-    }
-    return entry;
+    return entry.index() == 0 ? Why.RECORD_ID : null;
+  }
+
+  private static String what(Line line) {
+    return Cap.QUOTED_LETTERS.cut(line.spot().id())
+        + ", "
+        + line.entry().key()
+        + ": "
+        + Cap.QUOTED_LETTERS.cut(line.text());
+  }
+
+  /** What a row says whose entry may be none; then with the entry that is nearest. */
+  private static String what(SideTable.Row row, String corrected, Catalogue catalogue) {
+    String key = row.get(AnswersCsv.ENTRY);
+    @Nullable String nearest = catalogue.find(key) == null ? catalogue.nearest(key) : null;
+    return EarlierReport.plain(row.get(AnswersCsv.RECORD))
+        + ", "
+        + key
+        + ": "
+        + corrected
+        + (nearest == null ? "" : "; " + nearest + "?");
+  }
+
+  private static Numbered refused(String name, long line, String text, Why why) {
+    return new Numbered(line, new Refused(name + ":" + line, Cap.QUOTED_LETTERS.cut(text), why));
   }
 
   boolean isEmpty() {
@@ -232,24 +302,19 @@ final class Answers {
     return corrections.sum();
   }
 
-  /** Lines that name a record of the batch and were not applied, in their order. */
+  /** Lines that were not applied and say why, in their order; not those whose record is missing. */
   List<Refused> refused() {
-    List<Refused> refused = new ArrayList<>();
+    List<Numbered> refused = new ArrayList<>(unusable);
     for (Line line : lines) {
       int fate = fates.get(line.place());
       if (fate != UNMET && fate != APPLIED) {
-        refused.add(
-            new Refused(
-                name + ":" + line.line(),
-                Cap.QUOTED_LETTERS.cut(line.spot().id())
-                    + ", "
-                    + line.entry().key()
-                    + ": "
-                    + Cap.QUOTED_LETTERS.cut(line.text()),
-                Why.values()[fate - 1]));
+        Refused why =
+            new Refused(name + ":" + line.line(), what(line), Why.values()[fate - 1]);
+        refused.add(new Numbered(line.line(), why));
       }
     }
-    return refused;
+    refused.sort(Comparator.comparingLong(Numbered::line));
+    return refused.stream().map(Numbered::refused).toList();
   }
 
   /** Records that are answered for and not in the batch, with the line, in the order given. */

@@ -82,7 +82,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
   PartWork(Plan plan, Stop stop) {
     this.plan = plan;
     this.stop = stop;
-    this.answering = new Answering(plan.answers(), plan.repeated());
+    this.answering = new Answering(plan.answers(), plan.repeated(), plan.request().asOf());
     this.speakers = new Speakers(plan);
     this.listing = new Listing(plan, speakers);
     this.result = new PartResult(0, 0, 0, plan.maps());
@@ -138,7 +138,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
               raw.bytes()));
       return;
     }
-    block.add(answering.amended(record, plan.packs().get(pack)), pack);
+    block.add(answering.amended(record, screeners.get(pack)), pack);
     if (block.isFull()) {
       judge();
     }

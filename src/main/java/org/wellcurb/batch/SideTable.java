@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Consumer;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -35,15 +36,9 @@ final class SideTable {
    *
    * @param line its number in the file
    * @param text the line
-   * @param fault what is wrong, and what would mend it
-   * @param why the same for a page
+   * @param why what is wrong, and what would mend it
    */
-  record Bad(long line, String text, String fault, Why why) {}
-
-  /** What is done with such lines. */
-  interface OnBad {
-    void take(Bad bad) throws RunFailure;
-  }
+  record Bad(long line, String text, Why why) {}
 
   private static final CSVFormat FORMAT =
       CSVFormat.RFC4180.builder().setIgnoreEmptyLines(true).setTrim(true).get();
@@ -54,28 +49,13 @@ final class SideTable {
   private SideTable() {}
 
   /**
-   * Reads the table whole.
+   * Reads the table; lines that are no rows are handed over, and reading goes on behind them.
    *
    * @param option the option that names it, said in errors
    * @param required columns that must be there
-   * @throws RunFailure if it cannot be read, with the first line that says why
-   */
-  static List<Row> read(Path file, String option, List<String> required) throws RunFailure {
-    return read(
-        file,
-        option,
-        required,
-        bad -> {
-          throw RunFailure.unusable(file + ":" + bad.line() + ": " + bad.fault());
-        });
-  }
-
-  /**
-   * Reads the table; lines that are no rows are handed over, and reading goes on behind them.
-   *
    * @throws RunFailure if it cannot be read at all, or lacks a column
    */
-  static List<Row> read(Path file, String option, List<String> required, OnBad onBad)
+  static List<Row> read(Path file, String option, List<String> required, Consumer<Bad> onBad)
       throws RunFailure {
     List<String> lines = lines(file);
     List<Row> rows = new ArrayList<>();
@@ -87,7 +67,7 @@ final class SideTable {
       // What goes on over lines and then fits no row had a quote too many in its first one.
       Why why = end > at + 1 ? Why.OPEN_QUOTE : Why.AFTER_QUOTE;
       if (cells == null || end > lines.size()) {
-        onBad.take(new Bad(at + 1L, lines.get(at), why.label(), why));
+        onBad.accept(new Bad(at + 1L, lines.get(at), why));
         end = at + 1;
       } else if (cells.isEmpty()) {
         // A blank line.
@@ -101,18 +81,7 @@ final class SideTable {
         }
         rows.add(new Row(at + 1L, named));
       } else {
-        onBad.take(
-            new Bad(
-                at + 1L,
-                text,
-                "has "
-                    + cells.size()
-                    + (cells.size() == 1 ? " cell" : " cells")
-                    + " where the header has "
-                    + columns.size()
-                    + "; look for a comma too many or too few, or a text with a comma that lacks"
-                    + " its quotes",
-                Why.CELLS));
+        onBad.accept(new Bad(at + 1L, text, Why.CELLS));
       }
       at = end;
     }

@@ -40,6 +40,12 @@ public record NoticePage(
   /** Other entries of a rule that are named: a sum of more than these has no one to blame. */
   private static final int OTHERS_NAMED = 6;
 
+  /** Whether a point asks for the result of a sample, and so the table for its day. */
+  public boolean asksSample() {
+    return view.findings().stream()
+        .anyMatch(finding -> AnswersCsv.isResult(finding.deciding().entry()));
+  }
+
   /**
    * The findings of one record.
    *
@@ -113,8 +119,9 @@ public record NoticePage(
   }
 
   private static boolean isSample(Finding finding) {
-    return finding.rule().kind() == FindingKind.DEFICIENCY
-        && finding.deciding().entry().startsWith("sample.");
+    return AnswersCsv.isResult(finding.deciding().entry())
+        && (finding.rule().kind() == FindingKind.DEFICIENCY
+            || !finding.deciding().written().isEmpty());
   }
 
   private static String older(Finding finding, Words words) {

@@ -22,6 +22,13 @@ public record Refused(String place, String what, Why why) {
         "refused.not_applicable",
         "it says n/a where the record has a value, or where the entry always applies"),
     LESS("refused.less", "it says less than the record does"),
+    NO_SAMPLE(
+        "refused.no_sample",
+        "a result is taken with the day of its sample (later than the one on record) and the"
+            + " laboratory; fill in sampled and laboratory"),
+    OPEN(
+        "refused.open",
+        "it is a range or a bound by which it cannot be told what was found; give the figure"),
     CASE("refused.case", "its number differs in case from one of the batch"),
     OPEN_QUOTE("refused.open_quote", "a quote is opened and never closed; close it"),
     AFTER_QUOTE(
@@ -29,6 +36,11 @@ public record Refused(String place, String what, Why why) {
     CELLS(
         "refused.cells",
         "it has not as many cells as the header; look for a comma too many or too few"),
+    NO_RECORD("refused.no_record", "it names no record"),
+    NO_ENTRY("refused.no_entry", "there is no such entry; blank --as csv prints all entries"),
+    RECORD_ID(
+        "refused.record_id",
+        "the number of a record cannot be corrected so; mend it in the records"),
     BLANK(
         "refused.blank", "a cell is blank; say which finding, what was decided, by whom and when"),
     NO_DAY("refused.no_day", "its date is no day such as 2026-01-31"),

@@ -12,7 +12,7 @@
 </@l.section>
 </#if>
 <p class="lead">${t("notice.reply", w.replyBy)}</p>
-<#if w.table?has_content><p>${t("notice.table")} <a href="${w.table}">${w.table}</a></p></#if>
+<#if w.table?has_content><p>${t("notice.table")} <a href="${w.table}">${w.table}</a><#if v.asksSample()>. ${t("notice.table.sample")}</#if></p></#if>
 <#if (w.advisories > 0)><p>${n("notice.advisories", w.advisories)}</p></#if>
 <#if v.cut?has_content><p class="cut">${v.cut}</p></#if>
 <@l.cautions w.cautions />

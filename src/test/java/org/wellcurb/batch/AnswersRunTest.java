@@ -25,7 +25,8 @@ class AnswersRunTest {
       "record.id,driller.licence,relief.setting [psi],pressure.cut_out [psi],pump.control,"
           + "well.depth [ft]\n";
   private static final String RULE = "relief-above-cut-out";
-  private static final String COLUMNS = "record_id,file,row,licence,entry,corrected\n";
+  private static final String COLUMNS =
+      "record_id,file,row,licence,entry,corrected,sampled,laboratory\n";
 
   @TempDir Path dir;
 
@@ -89,6 +90,128 @@ class AnswersRunTest {
     assertEquals(1 - applied, summary.followUp().refused().size());
   }
 
+  /** A line that is wrong in itself takes nothing from the others, and all such lines are named. */
+  @Test
+  void faultyLinesAreSetAsideAndTheOthersApply() throws Exception {
+    records("a.csv", "1,LIC-A,50,60,switch,100");
+    ScreenSummary summary =
+        answered(
+            "1,a.csv,2,,relief.seting,75\n1,a.csv,2,,record.id,B\n,a.csv,2,,relief.setting,75\n"
+                + "1,a.csv,2,,well.depth,1\n1,a.csv,2,,well.depth,2\n"
+                + "1,a.csv,2,,relief.setting,75,,,one,too,many\n"
+                + "1,a.csv,2,,relief.setting,75 \"psi\n1,a.csv,2,,relief.setting,75");
+    assertEquals(
+        List.of(
+            "2 NO_ENTRY 1, relief.seting: 75; relief.setting?",
+            "3 RECORD_ID 1, record.id: B",
+            "4 NO_RECORD , relief.setting: 75",
+            "5 TWO_ANSWERS 1, well.depth: 1",
+            "6 TWO_ANSWERS 1, well.depth: 2",
+            "7 CELLS 1,a.csv,2,,relief.setting,75,,,one,too,many",
+            "8 OPEN_QUOTE 1,a.csv,2,,relief.setting,75 \"psi"),
+        summary.followUp().refused().stream()
+            .map(each -> each.place().split(":")[1] + " " + each.why() + " " + each.what())
+            .toList());
+    assertEquals(Set.of(), shortRecords(), "line 9 applies");
+    assertEquals(1, summary.followUp().corrections());
+    String json = Files.readString(dir.resolve("out/run.json"));
+    assertTrue(json.contains("\"answersNotApplied\": 7"), json);
+  }
+
+  private ScreenSummary sampled(String pack, String records, String answers) throws Exception {
+    Files.createDirectories(dir.resolve("in"));
+    Files.writeString(dir.resolve("in/a.csv"), records + "\n");
+    Path returned = Files.writeString(dir.resolve("returned.csv"), COLUMNS + answers + "\n");
+    return run(pack, new LookOptions(true, returned, null, null));
+  }
+
+  /** Only a later sample takes away what a laboratory found, and it must have been taken. */
+  @ParameterizedTest
+  @CsvSource({
+    "2025-06-02,Clearwater Laboratory,",
+    "3 June 2025,Clearwater Laboratory,",
+    ",Clearwater Laboratory,NO_SAMPLE",
+    "2025-06-02,,NO_SAMPLE",
+    "2025,Clearwater Laboratory,NO_SAMPLE",
+    "n/a,n/a,NO_SAMPLE",
+    "05/06/2025,Clearwater Laboratory,NO_SAMPLE",
+    "2025-06-01,Clearwater Laboratory,NO_SAMPLE",
+    "2024-01-01,Clearwater Laboratory,NO_SAMPLE",
+    "2027-01-01,Clearwater Laboratory,LATER",
+  })
+  void aResultIsAnsweredByALaterSampleOfALaboratory(
+      String day, String laboratory, Refused.Why why) throws Exception {
+    String sample = (day == null ? "" : day) + "," + (laboratory == null ? "" : laboratory);
+    ScreenSummary summary =
+        sampled(
+            "federal-drinking-water",
+            "record.id,driller.licence,dates.sampled,sample.nitrate\n1,LIC-A,2025-06-01,14 mg/L",
+            "1,a.csv,2,LIC-A,sample.nitrate,3 mg/L," + sample);
+    List<Refused.Why> refused = summary.followUp().refused().stream().map(Refused::why).toList();
+    assertEquals(why == null ? List.of() : List.of(why), refused);
+    boolean isShort =
+        Runs.rows(dir.resolve("out/findings.csv")).stream()
+            .anyMatch(row -> row.get("entry").equals("sample.nitrate"));
+    assertEquals(why != null, isShort);
+    String page = Files.readString(dir.resolve("out/index.html"));
+    assertEquals(why != null, page.contains("One line of the tables given was not applied"), page);
+  }
+
+  /** A second sample that was blank before lifts what the first one found. */
+  @Test
+  void aSecondSampleThatNobodyTookLiftsNothing() throws Exception {
+    String records =
+        "record.id,record.jurisdiction,driller.licence,well.use,dates.sampled,sample.coliform\n"
+            + "1,alder,LIC-A,household,2025-06-01,present";
+    String answer = "1,a.csv,2,LIC-A,sample.coliform_again,absent,";
+    ScreenSummary without = sampled("fenwick-county", records, answer + ",");
+    assertEquals(Refused.Why.NO_SAMPLE, without.followUp().refused().get(0).why());
+    ScreenSummary with = sampled("fenwick-county", records, answer + "2025-06-05,Clearwater");
+    assertEquals(List.of(), with.followUp().refused());
+  }
+
+  /** A notice asks for day and laboratory beside results, and for nothing of the kind elsewhere. */
+  @Test
+  void theTableSentOutAsksForDayAndLaboratoryOfResultsOnly() throws Exception {
+    sampled(
+        "federal-drinking-water",
+        "record.id,driller.licence,dates.sampled,sample.nitrate\n1,LIC-A,2025-06-01,14 mg/L",
+        "");
+    var asked = Runs.rows(dir.resolve("out/notices/LIC-A.csv")).get(0);
+    assertEquals("", asked.get("sampled"));
+    assertEquals("", asked.get("laboratory"));
+    String page = Files.readString(dir.resolve("out/notices/LIC-A.html"));
+    assertTrue(page.contains("its laboratory, too: without both"), page);
+    records("b.csv", "2,LIC-B,50,60,switch,100");
+    run(LookOptions.PLAIN);
+    var other = Runs.rows(dir.resolve("out/notices/LIC-B.csv")).get(0);
+    assertEquals("n/a", other.get("sampled"));
+    String notice = Files.readString(dir.resolve("out/notices/LIC-B.html"));
+    assertFalse(notice.contains("its laboratory, too: without both"), notice);
+  }
+
+  /** A bound settles what it decides; a finding that it leaves open stays. */
+  @ParameterizedTest
+  @CsvSource({"<0.5 mg/L,", "<9.9 mg/L,", "<11.9 mg/L,OPEN", "10.5-11 mg/L,LESS"})
+  void aBoundThatDecidesNothingIsNotApplied(String text, Refused.Why why) throws Exception {
+    ScreenSummary summary =
+        sampled(
+            "federal-drinking-water",
+            "record.id,driller.licence,dates.sampled,sample.nitrate\n1,LIC-A,2025-06-01,14 mg/L",
+            "1,a.csv,2,LIC-A,sample.nitrate," + text + ",2025-07-01,Clearwater");
+    List<Refused.Why> refused = summary.followUp().refused().stream().map(Refused::why).toList();
+    assertEquals(why == null ? List.of() : List.of(why), refused);
+  }
+
+  /** As wide as what was written, and yet it takes a finding away that it does not answer. */
+  @Test
+  void aRangeThatLeavesAFindingOpenIsNotApplied() throws Exception {
+    records("a.csv", "1,LIC-A,40-60,75,switch,100");
+    ScreenSummary summary = answered("1,a.csv,2,LIC-A,relief.setting,70-90");
+    assertEquals(Refused.Why.OPEN, summary.followUp().refused().get(0).why());
+    assertEquals(Set.of("a.csv 1"), shortRecords());
+  }
+
   /** What a laboratory cannot detect is a result; a range that somebody made up is none. */
   @ParameterizedTest
   @CsvSource({"<0.5 mg/L,1", "0-11.9 mg/L,0", "0 mg/L - 11.9 mg/L,0", "<20 mg/L,0"})
@@ -96,7 +219,8 @@ class AnswersRunTest {
     Files.createDirectories(dir.resolve("in"));
     Files.writeString(
         dir.resolve("in/a.csv"), "record.id,driller.licence,sample.nitrate\n1,LIC-A,14 mg/L\n");
-    ScreenSummary summary = answered("1,a.csv,2,LIC-A,sample.nitrate," + text);
+    ScreenSummary summary =
+        answered("1,a.csv,2,LIC-A,sample.nitrate," + text + ",2025-07-01,Clearwater");
     assertEquals(applied, summary.followUp().corrections(), summary.followUp().refused()::toString);
   }
 
