@@ -8,8 +8,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -34,7 +36,11 @@ final class EarlierReport {
   private final String version;
   private final Map<String, String> packs;
 
-  private EarlierReport(Path folder, String asOf, String version, Map<String, String> packs) {
+  /** Rules that ran, by pack and rule; empty where the report does not say. */
+  private final Set<String> rules;
+
+  private EarlierReport(Path folder, String asOf, String version, Map<String, String> packs, Set<String> rules) {
+    this.rules = rules;
     this.folder = folder;
     this.asOf = asOf;
     this.version = version;
@@ -71,11 +77,38 @@ final class EarlierReport {
         packs.put(pack.path("pack").asText(), hashes.toString());
       }
       return new EarlierReport(
-          folder, run.path("asOf").asText(), run.path("version").asText(), packs);
+          folder,
+          run.path("asOf").asText(),
+          run.path("version").asText(),
+          packs,
+          rules(folder.resolve(Outputs.RULES_CSV)));
     } catch (IOException e) {
       throw RunFailure.unusable(
           folder.resolve(Outputs.RUN_JSON) + ": cannot be read: " + Folders.reason(e), e);
     }
+  }
+
+  private static Set<String> rules(Path file) throws IOException, RunFailure {
+    Set<String> rules = new HashSet<>();
+    if (Files.isRegularFile(file)) {
+      try (CSVParser lines = CSVParser.parse(file, StandardCharsets.UTF_8, FORMAT)) {
+        for (CSVRecord line : lines) {
+          rules.add(name(plain(line.get("pack")), plain(line.get("rule"))));
+        }
+      } catch (java.io.UncheckedIOException | IllegalArgumentException e) {
+        throw RunFailure.unusable(file + ": cannot be read as rules; name another report", e);
+      }
+    }
+    return rules;
+  }
+
+  private static String name(String pack, String rule) {
+    return pack + "\n" + rule;
+  }
+
+  /** Whether a rule ran then; true of all where the report does not say. */
+  boolean hadRule(String pack, String rule) {
+    return rules.isEmpty() || rules.contains(name(pack, rule));
   }
 
   Path folder() {

@@ -242,13 +242,18 @@ final class ReportEnd {
         packs.add(pack.id());
       }
     }
+    boolean isOtherDay = !request.asOf().toString().equals(earlier.asOf());
+    boolean isOtherVersion = !Version.text().equals(earlier.version());
+    List<String> mayDiffer = new ArrayList<>(packs);
+    mayDiffer.addAll(added);
     SinceView view =
         new SinceView(
             request.asOf(),
             earlier.asOf(),
-            !request.asOf().toString().equals(earlier.asOf()),
-            !Version.text().equals(earlier.version()),
+            isOtherDay,
+            isOtherVersion,
             before.hasMarks(),
+            isOtherDay || isOtherVersion ? changes.counts.added() : changes.newBy(mayDiffer),
             packs,
             added,
             changes.counts,

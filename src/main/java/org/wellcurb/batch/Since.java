@@ -6,7 +6,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.wellcurb.record.Catalogue;
@@ -74,7 +76,7 @@ final class Since {
                     ? Change.STILL
                     : isOfNewRecord(line, here.record())
                         ? Change.NEW_RECORD
-                        : readsTheSame(line, here.record()) ? Change.JUDGED_SHORT : Change.NEW;
+                        : isByRules(line, here.record()) ? Change.JUDGED_SHORT : Change.NEW;
             put(out, text, line, licence, change);
             totals.add(here.record() < 0 ? Told.BY_NUMBER : pairs.howNow(here.record()));
           });
@@ -130,6 +132,11 @@ final class Since {
 
   private boolean isUnique(long id) {
     return now.count(id) < 2 && before.count(id) < 2;
+  }
+
+  /** Whether the record was not found so before because the rule was not there, or another. */
+  private boolean isByRules(Line line, int record) {
+    return !earlier.hadRule(line.pack(), line.rule()) || readsTheSame(line, record);
   }
 
   /**
@@ -254,6 +261,12 @@ final class Since {
     final java.util.ArrayList<SinceCsv.Changed> shown = new java.util.ArrayList<>();
     final long[] told = new long[Told.values().length];
     long total;
+    private final Map<String, Long> newByPack = new HashMap<>();
+
+    /** New findings, of records that the earlier report had, by these packs. */
+    long newBy(Collection<String> packs) {
+      return packs.stream().distinct().mapToLong(pack -> newByPack.getOrDefault(pack, 0L)).sum();
+    }
 
     void add(Told how) {
       told[how.ordinal()]++;
@@ -274,6 +287,9 @@ final class Since {
       counts = counts.and(change);
       contractors.add(NameFold.of(licence), licence, change);
       rules.add(line.pack() + ", " + line.rule(), line.title(), change);
+      if (change == Change.NEW) {
+        newByPack.merge(line.pack(), 1L, Long::sum);
+      }
       if (change != Change.STILL) {
         total++;
         if (shown.size() < Cap.SINCE_ON_PAGE.most()) {

@@ -52,8 +52,8 @@ public final class CrossCheck {
   private CrossResult run(Beside<ByPlace> beside) throws IOException {
     Duplicates.Found duplicates = new Duplicates(survey, catalogue, most).find();
     List<Copying.Tried> figures = FigureHints.tried(survey);
-    Groups groups = new Groups(survey);
     SlipHints slips = beside.get().slips();
+    Groups groups = new Groups(survey, slips.off());
     TestPool pool = new TestPool();
     pool.add(slips.p(figures));
     groups.addTo(pool);
@@ -71,6 +71,7 @@ public final class CrossCheck {
         rules.subList(0, Math.min(most, rules.size())),
         rules.size(),
         groups.leftOut(),
+        slips.off().cardinality(),
         slipHints,
         groups.tests(figures.size(), slips.tests()),
         neighbours.shown(),

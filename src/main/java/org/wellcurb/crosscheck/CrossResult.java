@@ -14,6 +14,8 @@ import java.util.List;
  *     most so many
  * @param rulesTotal how many there are
  * @param groupsLeftOut groups that were too many to be counted rule by rule; the largest were
+ * @param notAmongOthers records of licences whose depths seem to be in another unit, which are not
+ *     counted among all others of a group
  * @param slips groups whose depths are in another unit, least q first
  * @param tried tests by kind: q is the greater of that over all of them and that over those of one
  *     kind
@@ -32,6 +34,7 @@ public record CrossResult(
     List<RuleHint> rules,
     long rulesTotal,
     long groupsLeftOut,
+    long notAmongOthers,
     List<SlipHint> slips,
     Tests tried,
     List<NeighbourHint> unlike,

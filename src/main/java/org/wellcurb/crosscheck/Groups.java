@@ -5,6 +5,7 @@ import java.nio.ByteBuffer;
 import java.nio.FloatBuffer;
 import java.nio.IntBuffer;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 
@@ -21,17 +22,21 @@ final class Groups {
 
   private final int[] firstRate = new int[CrossResult.By.values().length];
 
-  Groups(SurveyFile survey) throws IOException {
+  /**
+   * @param off records of licences whose depths seem to be in another unit: they are not counted
+   *     among all others
+   */
+  Groups(SurveyFile survey, BitSet off) throws IOException {
     this.survey = survey;
     ByteBuffer flags = survey.flags();
-    rules = new RuleRates(survey);
+    rules = new RuleRates(survey, off);
     for (CrossResult.By by : CrossResult.By.values()) {
       rules.by(codes(by));
     }
     rules.count();
     FloatBuffer likely = rules.expected();
     for (CrossResult.By by : CrossResult.By.values()) {
-      rates.add(Rates.of(codes(by), flags, likely));
+      rates.add(Rates.of(codes(by), flags, likely, off));
       for (RuleRates.Tried each : rules.tried(by.ordinal(), nobody(by))) {
         tried.add(each);
         kinds.add(by);

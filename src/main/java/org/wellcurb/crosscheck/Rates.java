@@ -4,6 +4,7 @@ import java.nio.ByteBuffer;
 import java.nio.FloatBuffer;
 import java.nio.IntBuffer;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 
@@ -52,12 +53,14 @@ final class Rates {
    * @param groups code by record; negative for none
    * @param flags of the records
    * @param likely how likely a deficiency is on each record, up to a common factor
+   * @param off records that are no measure of what is to be expected of any group
    */
-  static List<Rate> of(IntBuffer groups, ByteBuffer flags, FloatBuffer likely) {
+  static List<Rate> of(IntBuffer groups, ByteBuffer flags, FloatBuffer likely, BitSet off) {
     int most = Columns.greatest(groups);
     long[] told = new long[most + 1];
     long[] deficient = new long[most + 1];
     double[] expected = new double[most + 1];
+    long everybody = 0;
     long all = 0;
     long allTold = 0;
     double allLikely = 0;
@@ -66,12 +69,19 @@ final class Rates {
       if (group >= 0 && (flags.get(i) & SurveyRow.TOLD) != 0) {
         int isDeficient = (flags.get(i) & SurveyRow.DEFICIENT) != 0 ? 1 : 0;
         told[group]++;
+        everybody++;
         deficient[group] += isDeficient;
         expected[group] += likely.get(i);
-        all += isDeficient;
-        allTold++;
-        allLikely += likely.get(i);
+        if (!off.get(i)) {
+          all += isDeficient;
+          allTold++;
+          allLikely += likely.get(i);
+        }
       }
+    }
+    if (allTold == 0) {
+      // All are off: then there is nobody else to lay them beside.
+      return off.isEmpty() ? List.of() : of(groups, flags, likely, new BitSet());
     }
     // Never quite 0 nor 1: half a record in all.
     double least = 0.5 / (allTold + 1.0);
@@ -88,7 +98,8 @@ final class Rates {
     List<Rate> rates = new ArrayList<>();
     for (int g = 0; g < told.length; g++) {
       if (told[g] > 0) {
-        rates.add(rate(g, (int) deficient[g], (int) told[g], expected[g], spread, allTold));
+        boolean hasOthers = told[g] < everybody;
+        rates.add(rate(g, (int) deficient[g], (int) told[g], expected[g], spread, hasOthers));
       }
     }
     rates.sort(
@@ -97,9 +108,9 @@ final class Rates {
   }
 
   private static Rate rate(
-      int group, int hits, int of, double expected, double spread, long allTold) {
+      int group, int hits, int of, double expected, double spread, boolean hasOthers) {
     double p = Double.NaN;
-    if (of >= SMALL && allTold > of) {
+    if (of >= SMALL && hasOthers) {
       double above = Copying.tail(hits, of, expected, spread);
       double below = Copying.tail(of - hits, of, 1 - expected, spread);
       p = Math.min(1, 2 * Math.min(above, below));

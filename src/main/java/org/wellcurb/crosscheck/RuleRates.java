@@ -5,12 +5,17 @@ import java.nio.FloatBuffer;
 import java.nio.IntBuffer;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How often records fall short of each rule, by contractor, zone or year, over the records of which
  * the rule could be told; and what that would lead one to expect of each record. One reading of the
  * survey counts all; counts by group are kept for the largest groups only.
+ *
+ * <p>Records of licences whose depths are in another unit are no measure of anyone: they are
+ * counted in their own groups, and not among all others.
  */
 final class RuleRates {
   /** Groups of one kind, the largest, that are counted rule by rule. */
@@ -32,9 +37,16 @@ final class RuleRates {
   private static final double LEAST_EXPECTED = 4;
 
   private final SurveyFile survey;
+
+  /** Records that are not counted among all others. */
+  private final BitSet off;
+
   private final int[] starts;
   private final List<Groups> kinds = new ArrayList<>();
+
+  /** By rule, of all records that count among others. */
   private final long[] told;
+
   private final long[] fallsShort;
 
   /** Where the words of each pack begin, if what all packs said stood in one row. */
@@ -47,6 +59,9 @@ final class RuleRates {
     final int[] place;
     final int leftOut;
     BitCounts counts = new BitCounts(0, 0);
+
+    /** What of that does not count among others; null where all does. */
+    @Nullable BitCounts off;
 
     Groups(IntBuffer codes) {
       this.codes = codes;
@@ -83,6 +98,12 @@ final class RuleRates {
       return counts.count(group, bit + 1);
     }
 
+    /** Records of a group in which a bit is set that count among the others of another group. */
+    int counting(int group, int bit) {
+      BitCounts without = off;
+      return counts.count(group, bit) - (without == null ? 0 : without.count(group, bit));
+    }
+
     /** The place of the group of a record, less than 0 if it is not counted. */
     int group(int record) {
       int code = codes.get(record);
@@ -114,8 +135,12 @@ final class RuleRates {
       double p,
       boolean isMarked) {}
 
-  RuleRates(SurveyFile survey) {
+  /**
+   * @param off records that are not counted among all others
+   */
+  RuleRates(SurveyFile survey, BitSet off) {
     this.survey = survey;
+    this.off = off;
     starts = survey.rules().starts();
     int rules = starts[starts.length - 1];
     told = new long[rules];
@@ -148,17 +173,25 @@ final class RuleRates {
     BitCounts all = new BitCounts(1, row);
     for (Groups groups : kinds) {
       groups.counts = new BitCounts(groups.counted.length, row);
+      groups.off = off.isEmpty() ? null : new BitCounts(groups.counted.length, row);
     }
     long[] bits = new long[row];
     survey.outcomes(
         (place, pack, said, at, end) -> {
           int count = words[pack + 1] - words[pack];
           Told.words(said, at, end, bits, count);
-          all.add(0, bits, words[pack], count);
+          boolean isOff = off.get(place);
+          if (!isOff) {
+            all.add(0, bits, words[pack], count);
+          }
           for (Groups groups : kinds) {
             int group = groups.group(place);
             if (group >= 0) {
               groups.counts.add(group, bits, words[pack], count);
+              BitCounts without = groups.off;
+              if (isOff && without != null) {
+                without.add(group, bits, words[pack], count);
+              }
             }
           }
         });
@@ -235,8 +268,14 @@ final class RuleRates {
 
   /** A rule that nothing falls short of needs no test. */
   private boolean isAble(Groups groups, int group, int r, int bit) {
-    int own = groups.told(group, bit);
-    return own >= RuleFloors.OF_GROUP && told[r] - own >= RuleFloors.OF_OTHERS && fallsShort[r] > 0;
+    return groups.told(group, bit) >= RuleFloors.OF_GROUP
+        && othersTold(groups, group, r, bit) >= RuleFloors.OF_OTHERS
+        && fallsShort[r] + groups.fallsShort(group, bit) > 0;
+  }
+
+  /** All others of which a rule could be told. */
+  private long othersTold(Groups groups, int group, int r, int bit) {
+    return told[r] - groups.counting(group, bit) - groups.counting(group, bit + 1);
   }
 
   private Tried test(Groups groups, int group, int r, int pack, double between) {
@@ -251,9 +290,8 @@ final class RuleRates {
   }
 
   private double others(Groups groups, int group, int r, int bit) {
-    long own = groups.told(group, bit);
-    long hits = groups.fallsShort(group, bit);
-    return (fallsShort[r] - hits + 0.5) / (told[r] - own + 1.0);
+    long hits = fallsShort[r] - groups.counting(group, bit + 1);
+    return (hits + 0.5) / (othersTold(groups, group, r, bit) + 1.0);
   }
 
   /** What a rule, or all rules, say of groups. */

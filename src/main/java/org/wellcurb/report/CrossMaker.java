@@ -199,6 +199,9 @@ final class CrossMaker {
     if (result.groupsLeftOut() > 0) {
       remarks.add(words.say("cross.rules.cut", result.groupsLeftOut()));
     }
+    if (result.notAmongOthers() > 0) {
+      remarks.add(words.say("cross.rules.off", result.notAmongOthers()));
+    }
     add(parts, "cross.rules", rulesLead(), "", sentences, result.rulesTotal(), remarks);
   }
 

@@ -238,6 +238,7 @@ public final class CrosscheckJson {
     json.writeObjectFieldStart("rulesByGroup");
     json.writeNumberField("tests", result.rulesTests());
     json.writeNumberField("groupsLeftOut", result.groupsLeftOut());
+    json.writeNumberField("notAmongOthers", result.notAmongOthers());
     json.writeNumberField("leastOfGroup", RuleFloors.OF_GROUP);
     json.writeNumberField("leastOfOthers", RuleFloors.OF_OTHERS);
     json.writeNumberField("leastShort", RuleFloors.SHORT);

@@ -51,6 +51,9 @@ public record SincePage(
     if (view.versionChanged()) {
       why.add(words.say("since.why.version"));
     }
+    if (view.newMaybeByRules() > 0) {
+      why.add(words.count("since.why.rules", view.newMaybeByRules()));
+    }
     if (!view.rulesMarked()) {
       why.add(words.say("since.why.unmarked"));
     }

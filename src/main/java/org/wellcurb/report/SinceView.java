@@ -12,6 +12,8 @@ import java.util.Map;
  * @param asOfChanged whether they differ
  * @param versionChanged whether another version of the program wrote the earlier one
  * @param rulesMarked whether the earlier one keeps what each rule read
+ * @param newMaybeByRules new findings of changed records that may be due to the rules, the day or
+ *     the program, which changed too
  * @param packsChanged ids of packs whose files are not the same in both
  * @param packsAdded ids of packs that did not judge in the earlier one
  * @param counts findings by what became of them
@@ -29,6 +31,7 @@ public record SinceView(
     boolean asOfChanged,
     boolean versionChanged,
     boolean rulesMarked,
+    long newMaybeByRules,
     List<String> packsChanged,
     List<String> packsAdded,
     SinceCounts counts,

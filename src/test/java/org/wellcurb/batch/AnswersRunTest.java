@@ -173,17 +173,22 @@ class AnswersRunTest {
   /** A notice asks for day and laboratory beside results, and for nothing of the kind elsewhere. */
   @Test
   void theTableSentOutAsksForDayAndLaboratoryOfResultsOnly() throws Exception {
-    sampled(
-        "federal-drinking-water",
-        "record.id,driller.licence,dates.sampled,sample.nitrate\n1,LIC-A,2025-06-01,14 mg/L",
-        "");
+    Files.createDirectories(dir.resolve("in"));
+    Files.writeString(
+        dir.resolve("in/a.csv"),
+        "record.id,driller.licence,dates.sampled,sample.nitrate\n1,LIC-A,2025-06-01,14 mg/L\n");
+    Runs.run(
+        Runs.request(dir.resolve("out"), List.of("federal-drinking-water"), dir.resolve("in"))
+            .with(NoticeOptions.PLAIN));
     var asked = Runs.rows(dir.resolve("out/notices/LIC-A.csv")).get(0);
     assertEquals("", asked.get("sampled"));
     assertEquals("", asked.get("laboratory"));
     String page = Files.readString(dir.resolve("out/notices/LIC-A.html"));
     assertTrue(page.contains("its laboratory, too: without both"), page);
     records("b.csv", "2,LIC-B,50,60,switch,100");
-    run(LookOptions.PLAIN);
+    Runs.run(
+        Runs.request(dir.resolve("out"), List.of("common-practice"), dir.resolve("in"))
+            .with(NoticeOptions.PLAIN));
     var other = Runs.rows(dir.resolve("out/notices/LIC-B.csv")).get(0);
     assertEquals("n/a", other.get("sampled"));
     String notice = Files.readString(dir.resolve("out/notices/LIC-B.html"));

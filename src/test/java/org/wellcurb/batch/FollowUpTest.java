@@ -269,8 +269,37 @@ class FollowUpTest {
             .toList());
   }
 
+  /** Its record changed in something else, and the rule was not there before. */
+  @Test
+  void aFindingByARuleThatDidNotRunIsJudgedOtherwise() throws Exception {
+    String pack = limit("60");
+    run("first", pack, LookOptions.PLAIN, "A,D1,70,60");
+    limit("80", "relief-higher");
+    SinceCounts since = since(run("second", pack, earlier("first"), "A,D2,70,60"));
+    assertEquals(new SinceCounts(0, 0, 0, 1, 0, 0, 0, 0), since);
+  }
+
+  /** The limit was raised and the record changed: which of them made the finding is not kept. */
+  @Test
+  void whatMayBeDueToTheRulesIsNewAndSaidToBeUnsure() throws Exception {
+    String pack = limit("60");
+    run("first", pack, LookOptions.PLAIN, "A,D1,70,60", "B,D1,70,60");
+    limit("80");
+    SinceCounts since = since(run("second", pack, earlier("first"), "A,D2,70,60", "B,D1,70,60"));
+    assertEquals(new SinceCounts(1, 0, 0, 1, 0, 0, 0, 0), since);
+    String page = Files.readString(dir.resolve("second/since.html"));
+    assertTrue(page.contains("One of the new findings is in a record that was changed"), page);
+    run("third", pack, earlier("first"), "A,D1,70,60", "B,D1,70,60");
+    page = Files.readString(dir.resolve("third/since.html"));
+    assertFalse(page.contains("One of the new findings"), page);
+  }
+
   /** A pack of our own invention with one limit of so many psi. */
   private String limit(String psi) throws IOException {
+    return limit(psi, "relief");
+  }
+
+  private String limit(String psi, String rule) throws IOException {
     Path folder = Files.createDirectories(dir.resolve("own"));
     Files.writeString(
         folder.resolve("pack.json"),
@@ -278,13 +307,14 @@ class FollowUpTest {
         {"pack": "own", "title": "Own (invented)", "authority": "Own Office (invented)",
          "edition": "2024-04-01", "judgedBy": "dates.completed",
          "sources": {"s": {"basis": "invented", "title": "Own by-law", "section": "1"}},
-         "rules": [{"id": "relief", "title": "Relief valve opens high enough",
+         "rules": [{"id": "RULE", "title": "Relief valve opens high enough",
           "kind": "deficiency", "require": "relief.setting >= LIMIT psi", "because": "It drips.",
           "remedy": "Fit another valve.", "source": "s", "examples": [
            {"given": {"relief.setting": "LIMIT psi"}, "expect": "meets"},
            {"given": {"relief.setting": "1 psi"}, "expect": "falls short"}]}]}
         """
-            .replace("LIMIT", psi));
+            .replace("LIMIT", psi)
+            .replace("RULE", rule));
     return folder.toString();
   }
 

@@ -143,4 +143,52 @@ class RuleRatesTest {
     assertTrue(full.share().share() > 2 * empty.share().share(), "" + full);
     assertFalse(full.q() <= CrossResult.ACCEPTED, "seed " + seed + ": " + full);
   }
+
+  /**
+   * D-0 writes metres under feet, and so falls short of a rule on depth: that makes no one else look
+   * good. D-1 falls short of it on 30 %, all others on 5 %.
+   */
+  @Test
+  void whoWritesOtherUnitsIsNoMeasureOfOthers() throws Exception {
+    long seed = 47;
+    Random random = new Random(seed);
+    Catalogue catalogue = Catalogue.standard();
+    long[] others = new long[2];
+    long deficient = 0;
+    CrossResult result;
+    try (SurveyFile survey = new SurveyFile(folder.resolve("survey"), catalogue, rules(), 1000)) {
+      SurveyPart part = new SurveyPart(catalogue, RULES);
+      for (int i = 0; i < 1600; i++) {
+        int who = i % 8;
+        double feet = 180 + 10 * random.nextInt(5);
+        boolean isShort = random.nextDouble() < (who == 0 ? 1 : who == 1 ? 0.3 : 0.05);
+        byte[] told = new byte[RULES];
+        told[2] = (byte) (isShort ? 2 : 1);
+        others[0] += who > 1 ? 1 : 0;
+        others[1] += who > 1 && isShort ? 1 : 0;
+        deficient += who > 0 && isShort ? 1 : 0;
+        Map<String, String> record =
+            Map.of(
+                "record.id", "W" + i,
+                "driller.licence", "D-" + who,
+                "site.zone", i % 3 == 0 ? "hill" : "plain",
+                "well.depth", String.valueOf(who == 0 ? Math.rint(feet * 3.048) / 10 : feet),
+                "site.latitude", String.valueOf(44 + 0.001 * (i / 40)),
+                "site.longitude", String.valueOf(-76 + 0.001 * (i % 40)));
+        Area.add(part, RecordReader.of(record), isShort, true, 0, told);
+      }
+      survey.append(part, "wells.csv");
+      result = new CrossCheck(survey, catalogue, 100).run();
+    }
+    assertEquals(List.of("D-0"), result.slips().stream().map(s -> s.group()).toList());
+    assertEquals(200, result.notAmongOthers());
+    CrossResult.RuleHint hint =
+        result.rules().stream().filter(r -> r.group().equals("D-1")).findFirst().orElseThrow();
+    assertEquals((others[1] + 0.5) / (others[0] + 1.0), hint.othersShare(), 1e-12);
+    assertTrue(
+        result.rules().stream().anyMatch(r -> r.group().equals("D-0")), "who slips is tested too");
+    for (CrossResult.GroupRate rate : result.contractors()) {
+      assertEquals(deficient / 1400.0, rate.expected(), 1e-6, "all others' share: " + rate);
+    }
+  }
 }

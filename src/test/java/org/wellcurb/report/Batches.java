@@ -208,6 +208,7 @@ public final class Batches {
         true,
         true,
         false,
+        1,
         List.of("fenwick-county"),
         List.of("tarn-district"),
         counts,

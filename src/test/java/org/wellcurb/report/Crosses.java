@@ -57,6 +57,7 @@ public final class Crosses {
                 rule(CrossResult.By.YEAR, "2004")),
             rules,
             1,
+            38,
             List.of(
                 new CrossResult.SlipHint(
                     "D-2", false, 18, Share.of(18, 20), 12, 0.31, 1e-9, 1e-7, RANK, List.of(a, b)),
