@@ -182,9 +182,11 @@ final class SummaryText {
               + since.cleared()
               + " cleared, "
               + since.untold()
-              + " that cannot be told any more, "
-              + (since.judgedShort() + since.judgedClear())
-              + " judged otherwise, "
+              + " that cannot be told any more; judged otherwise, "
+              + since.judgedShort()
+              + " newly short and "
+              + since.judgedClear()
+              + " no longer short; "
               + since.gone()
               + " of records not in this batch");
     }

@@ -4,7 +4,7 @@
 <@l.section id="followup" title=t("followup.title")>
 <#if f.since?? || (f.settled > 0) || (f.corrections > 0)>
 <ul>
-<#if f.since??><li>${t("followup.since", f.since.added, f.since.still, f.since.cleared, f.since.untold, f.since.ofNewRecords)} <a href="since.html">${t("followup.since.link")}</a></li></#if>
+<#if f.since??><li>${t("followup.since", f.since.added, f.since.still, f.since.cleared, f.since.untold, f.since.ofNewRecords, f.since.judgedShort, f.since.judgedClear, f.since.gone)} <a href="since.html">${t("followup.since.link")}</a></li></#if>
 <#if (f.settled > 0)><li>${n("followup.settled", f.settled)}</li></#if>
 <#if (f.corrections > 0)><li>${n("followup.answers", f.corrections, f.correctedRecords)}</li></#if>
 </ul>
@@ -17,13 +17,14 @@
 <p class="cut">${n("followup.answers.unmatched", f.answersUnmatchedTotal)}</p>
 <ul><#list f.answersUnmatched as s><li>${t("followup.line", s)}</li></#list></ul>
 </#if>
-<#if f.explained?has_content>
-<p>${n("followup.explained", f.explainedTotal)} <a href="explained.csv">explained.csv</a></p>
-<ul><#list f.explained as s><li>${t("followup.line", s.line)} ${s.recordId}, ${s.rule}${t("colon")} ${t("quoted", s.text)}<#if s.corrected?has_content> ${t("followup.explained.corrected", s.corrected)}</#if><#if !s.isHere()> <span class="soft">${t("followup.explained.elsewhere")}</span></#if></li></#list></ul>
-</#if>
 <#if f.refused?has_content>
 <p class="cut">${n("followup.refused", f.refusedTotal)}</p>
 <ul><#list f.refused as s><li>${s.place}${t("colon")} ${t(s.why.key())} (${s.what})</li></#list></ul>
+</#if>
+<#if f.explained?has_content>
+<p>${n("followup.explained", f.explainedTotal)} <a href="explained.csv">explained.csv</a></p>
+<details<#if (f.explained?size <= 10)> open</#if>><summary>${t("followup.explained.list")} <@l.unprinted /></summary>
+<ul><#list f.explained as s><li>${t("followup.line", s.line)} ${s.recordId}, ${s.rule}${t("colon")} ${t("quoted", s.text)}<#if s.corrected?has_content> ${t("followup.explained.corrected", s.corrected)}</#if><#if !s.isHere()> <span class="soft">${t("followup.explained.elsewhere")}</span></#if></li></#list></ul></details>
 </#if>
 <#if f.idleVariances?has_content>
 <p class="cut">${n("followup.variances", f.idleVariancesTotal, f.unknownVariances)}</p>
