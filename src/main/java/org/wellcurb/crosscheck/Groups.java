@@ -24,14 +24,18 @@ final class Groups {
 
   /**
    * @param off records of licences whose depths seem to be in another unit: they are not counted
-   *     among all others
+   *     among all others, nor against the rules in zones and years, which would stand out by them
    */
   Groups(SurveyFile survey, BitSet off) throws IOException {
     this.survey = survey;
     ByteBuffer flags = survey.flags();
     rules = new RuleRates(survey, off);
     for (CrossResult.By by : CrossResult.By.values()) {
-      rules.by(codes(by));
+      IntBuffer codes = codes(by);
+      if (by != CrossResult.By.CONTRACTOR) {
+        off.stream().forEach(i -> codes.put(i, -1));
+      }
+      rules.by(codes);
     }
     rules.count();
     FloatBuffer likely = rules.expected();

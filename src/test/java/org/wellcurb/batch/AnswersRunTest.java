@@ -176,7 +176,8 @@ class AnswersRunTest {
     Files.createDirectories(dir.resolve("in"));
     Files.writeString(
         dir.resolve("in/a.csv"),
-        "record.id,driller.licence,dates.sampled,sample.nitrate\n1,LIC-A,2025-06-01,14 mg/L\n");
+        "record.id,driller.licence,well.use,dates.sampled,sample.nitrate\n"
+            + "1,LIC-A,household,2025-06-01,14 mg/L\n");
     Runs.run(
         Runs.request(dir.resolve("out"), List.of("fenwick-county"), dir.resolve("in"))
             .with(NoticeOptions.PLAIN));

@@ -171,7 +171,7 @@ class RuleRatesTest {
             Map.of(
                 "record.id", "W" + i,
                 "driller.licence", "D-" + who,
-                "site.zone", i % 3 == 0 ? "hill" : "plain",
+                "site.zone", who == 0 || i % 40 == 2 ? "hill" : "plain",
                 "well.depth", String.valueOf(who == 0 ? Math.rint(feet * 3.048) / 10 : feet),
                 "site.latitude", String.valueOf(44 + 0.001 * (i / 40)),
                 "site.longitude", String.valueOf(-76 + 0.001 * (i % 40)));
@@ -182,6 +182,8 @@ class RuleRatesTest {
     }
     assertEquals(List.of("D-0"), result.slips().stream().map(s -> s.group()).toList());
     assertEquals(200, result.notAmongOthers());
+    assertTrue(
+        result.rules().stream().noneMatch(r -> r.by() == CrossResult.By.ZONE), "nor of its zone");
     CrossResult.RuleHint hint =
         result.rules().stream().filter(r -> r.group().equals("D-1")).findFirst().orElseThrow();
     assertEquals((others[1] + 0.5) / (others[0] + 1.0), hint.othersShare(), 1e-12);
