@@ -24,6 +24,7 @@ import org.wellcurb.report.NoticeView;
 import org.wellcurb.report.Outputs;
 import org.wellcurb.report.SafeNames;
 import org.wellcurb.rulepack.Pack;
+import org.wellcurb.screening.Cautions;
 import org.wellcurb.screening.Finding;
 import org.wellcurb.screening.Harm;
 
@@ -145,7 +146,7 @@ final class NoticeFiles {
             kept.advisories,
             table,
             kept.waters,
-            List.of());
+            Cautions.ofWork(findings));
     Path notices = folder.resolve(Outputs.NOTICES);
     String html = page(view);
     Files.write(notices.resolve(page), html.getBytes(StandardCharsets.UTF_8));

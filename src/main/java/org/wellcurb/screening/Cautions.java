@@ -2,6 +2,7 @@ package org.wellcurb.screening;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.judgement.Deciding;
 import org.wellcurb.judgement.Outcome;
@@ -9,6 +10,8 @@ import org.wellcurb.judgement.WorkingShown;
 import org.wellcurb.quantity.Note;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.WellRecord;
+import org.wellcurb.rulepack.FindingKind;
+import org.wellcurb.rulepack.Rule;
 
 /**
  * Which cautions a sheet shows: those whose matter the record touches. The words are the report's,
@@ -22,10 +25,12 @@ public final class Cautions {
   public static final List<String> ALL =
       List.of(
           "shock",
+          "power",
           "wiring",
           "heater",
           "pressure",
           "pit",
+          "dig",
           CHLORINE,
           "bacteria",
           "coliform",
@@ -63,6 +68,20 @@ public final class Cautions {
           "pump.splice",
           "pump.control_box");
 
+  /** What lies under ground: who puts it right digs. */
+  private static final List<String> BURIED =
+      List.of("pitless.", "service_line.", "wire.conduit", "well.head", "well.stickup");
+
+  /** What hangs in the well or is switched on with the pump: who puts it right has power near. */
+  private static final List<String> POWERED =
+      List.of("pump.", "drop_pipe.", "pitless.", "wire.", "pressure.", "tank.", "relief.");
+
+  private static final List<String> LIVE = List.of("wire.casing_bonded", "wire.grounding");
+
+  private static final List<String> HEATER = List.of("water_heater.");
+
+  private static final List<String> STORED = List.of("relief.", "tank.", "pressure.");
+
   private final WellRecord record;
   private final Catalogue catalogue;
   private final UnfitWater water;
@@ -80,6 +99,39 @@ public final class Cautions {
     return new Cautions(record, results).keys();
   }
 
+  /**
+   * The keys of the cautions for whoever puts these findings right, the usual one left out: of
+   * those that ask for work on the well, and not for a word on the form.
+   */
+  public static List<String> ofWork(List<Finding> findings) {
+    Map<String, List<String>> matters =
+        Map.of(
+            "shock", LIVE,
+            "power", POWERED,
+            "wiring", ELECTRICAL,
+            "heater", HEATER,
+            "pressure", STORED,
+            "dig", BURIED,
+            CHLORINE, List.of("disinfection."));
+    List<String> entries =
+        findings.stream()
+            .filter(finding -> isWork(finding.rule()))
+            .map(finding -> finding.deciding().entry())
+            .toList();
+    return ALL.stream()
+        .filter(key -> entries.stream().anyMatch(entry -> begins(entry, matters.get(key))))
+        .toList();
+  }
+
+  private static boolean begins(String entry, @Nullable List<String> beginnings) {
+    return beginnings != null && beginnings.stream().anyMatch(entry::startsWith);
+  }
+
+  /** Whether what falls short is on the well: entries that contradict or lack are on the form. */
+  private static boolean isWork(Rule rule) {
+    return rule.kind() == FindingKind.DEFICIENCY || rule.kind() == FindingKind.ADVISORY;
+  }
+
   /** Whether one of these sums says how much chlorine to handle. */
   public static boolean isOfChlorine(List<WorkingShown> workings) {
     return workings.stream()
@@ -88,22 +140,28 @@ public final class Cautions {
 
   private List<String> keys() {
     List<String> keys = new ArrayList<>();
-    if (fallsShort("wire.casing_bonded") || fallsShort("wire.grounding")) {
+    if (LIVE.stream().anyMatch(this::fallsShort)) {
       keys.add("shock");
+    }
+    if (POWERED.stream().anyMatch(this::isToMend)) {
+      keys.add("power");
     }
     if (ELECTRICAL.stream().anyMatch(this::touches)) {
       keys.add("wiring");
     }
-    if (fallsShort("water_heater.")) {
+    if (HEATER.stream().anyMatch(this::fallsShort)) {
       keys.add("heater");
     }
-    if (touches("relief.") || touches("tank.") || touches("pressure.")) {
+    if (STORED.stream().anyMatch(this::touches)) {
       keys.add("pressure");
     }
     if (isChoice("well.head", "pit")
         || isChoice("well.head", "buried")
         || below("well.stickup", 0)) {
       keys.add("pit");
+    }
+    if (BURIED.stream().anyMatch(this::isToMend)) {
+      keys.add("dig");
     }
     // Who must disinfect handles it: not whoever only looks at what the form left open.
     if (fallsShort("disinfection.") || water.hasBacteria()) {
@@ -159,6 +217,14 @@ public final class Cautions {
   /** True if a finding is about an entry with this beginning. */
   private boolean fallsShort(String beginning) {
     return isDecidedBy(beginning, Outcome.FALLS_SHORT);
+  }
+
+  /** True if a finding about an entry with this beginning asks for work on the well. */
+  private boolean isToMend(String beginning) {
+    return results.stream()
+        .filter(result -> isWork(result.rule()) && result.outcome() == Outcome.FALLS_SHORT)
+        .map(result -> result.explanation().deciding())
+        .anyMatch(deciding -> deciding != null && deciding.entry().startsWith(beginning));
   }
 
   private boolean isDecidedBy(String beginning, Outcome outcome) {
