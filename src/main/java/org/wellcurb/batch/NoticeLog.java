@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.judgement.Deciding;
@@ -64,6 +65,10 @@ final class NoticeLog {
       said(deciding.limitName());
       out.writeBoolean(deciding.isStrict());
       out.writeDouble(deciding.leastMargin());
+      out.writeInt(deciding.beside().size());
+      for (String each : deciding.beside()) {
+        said(each);
+      }
       out.writeInt(finding.text());
       out.writeDouble(finding.olderDay());
     } catch (IOException e) {
@@ -84,6 +89,14 @@ final class NoticeLog {
 
   private static String text(DataInputStream in) throws IOException {
     return new String(in.readNBytes(in.readInt()), StandardCharsets.UTF_8);
+  }
+
+  private static List<String> texts(DataInputStream in) throws IOException {
+    List<String> texts = new ArrayList<>();
+    for (int left = in.readInt(); left > 0; left--) {
+      texts.add(text(in));
+    }
+    return texts;
   }
 
   void writeTo(OutputStream file) throws IOException {
@@ -129,7 +142,8 @@ final class NoticeLog {
             text(in),
             text(in),
             in.readBoolean(),
-            in.readDouble());
+            in.readDouble(),
+            texts(in));
     return new Noted(
         licence,
         pack,

@@ -60,6 +60,28 @@ public final class Sentence {
     return sentence.amount(amount);
   }
 
+  /** The entries and sums that are known in an amount, each in words with what it is. */
+  public static List<String> sides(Expr.Amount amount, Speech speech, Evaluation evaluation) {
+    List<String> sides = new ArrayList<>();
+    new Sentence(speech, evaluation).sides(amount, sides);
+    return sides;
+  }
+
+  private void sides(Expr expr, List<String> sides) {
+    if (expr instanceof Expr.EntryAmount || expr instanceof Expr.WorkingAmount) {
+      Evaluation at = evaluation;
+      @Nullable Interval known = at == null ? null : at.amount((Expr.Amount) expr, written);
+      String said = amount((Expr.Amount) expr);
+      if (known != null && !known.isAll() && !sides.contains(said)) {
+        sides.add(said);
+      }
+      return;
+    }
+    if (!(expr instanceof Expr.Condition)) {
+      Parts.of(expr).forEach(part -> sides(part, sides));
+    }
+  }
+
   /** The condition in words, with the numbers of the record at hand. */
   public static String withNumbers(Expr.Condition condition, Speech speech, Evaluation evaluation) {
     return new Sentence(speech, evaluation).condition(condition);
@@ -337,6 +359,12 @@ public final class Sentence {
       return speech.amount(e.value(), Units.PERCENT);
     }
     @Nullable UnitSystem system = written;
+    if (system != null
+        && e.value() != 0
+        && speech.units() == UnitSystem.NEUTRAL
+        && !e.unit().equals(Counterpart.of(e.unit(), system))) {
+      return speech.in(system).limit(e.value(), e.unit());
+    }
     // Nothing is nothing in either system: said as the record is written.
     return system != null && e.value() == 0 && !e.unit().isReversed() && e.unit().fromSi(0) == 0
         ? speech.limit(0, Counterpart.of(e.unit(), system))

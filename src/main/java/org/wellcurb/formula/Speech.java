@@ -56,6 +56,11 @@ public final class Speech {
             ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
   }
 
+  /** The same, with amounts in a system beside what they are written in. */
+  Speech in(UnitSystem system) {
+    return new Speech(locale, system, labels, choices);
+  }
+
   /** Plain English, amounts as written, entries called by their keys in words. */
   public static Speech plain() {
     return new Speech(Locale.ROOT, UnitSystem.NEUTRAL, Speech::plainLabel, Function.identity());
@@ -87,6 +92,11 @@ public final class Speech {
       chosen = record.lo(entry.index()) == 1 ? "yes" : "no";
     }
     return choice(chosen == null ? record.written(entry.index()) : chosen);
+  }
+
+  /** An entry with what a record says of it. */
+  public String beside(WellRecord record, Entry entry) {
+    return phrase("with.value", label(entry), said(record, entry));
   }
 
   public String label(Entry entry) {

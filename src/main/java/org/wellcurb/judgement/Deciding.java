@@ -1,5 +1,6 @@
 package org.wellcurb.judgement;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Unit;
 
@@ -26,6 +27,8 @@ import org.wellcurb.quantity.Unit;
  * @param isStrict true where the limit itself would not do either: more than it, or less, is wanted
  * @param leastMargin the margin of the better ends, where value or limit is a range; the margin
  *     itself where neither is, or where they have no such end
+ * @param beside what the entry was held against, each other entry or sum in words with what the
+ *     record has of it; none where it is held against a figure
  */
 public record Deciding(
     String entry,
@@ -40,7 +43,43 @@ public record Deciding(
     String subject,
     String limitName,
     boolean isStrict,
-    double leastMargin) {
+    double leastMargin,
+    List<String> beside) {
+  public Deciding {
+    beside = List.copyOf(beside);
+  }
+
+  /** A comparison that is held against a figure alone. */
+  public Deciding(
+      String entry,
+      String written,
+      double value,
+      @Nullable Unit unit,
+      double limit,
+      double margin,
+      String valueText,
+      String limitText,
+      boolean isDate,
+      String subject,
+      String limitName,
+      boolean isStrict,
+      double leastMargin) {
+    this(
+        entry,
+        written,
+        value,
+        unit,
+        limit,
+        margin,
+        valueText,
+        limitText,
+        isDate,
+        subject,
+        limitName,
+        isStrict,
+        leastMargin,
+        List.of());
+  }
 
   /** A comparison with a limit that may be reached and is a figure of its own. */
   public Deciding(
@@ -68,6 +107,25 @@ public record Deciding(
         /* limitName= */ "",
         /* isStrict= */ false,
         margin);
+  }
+
+  /** The same, held against something. */
+  Deciding against(List<String> others) {
+    return new Deciding(
+        entry,
+        written,
+        value,
+        unit,
+        limit,
+        margin,
+        valueText,
+        limitText,
+        isDate,
+        subject,
+        limitName,
+        isStrict,
+        leastMargin,
+        others);
   }
 
   /** A comparison of the entry itself. */

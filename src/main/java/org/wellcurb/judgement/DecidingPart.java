@@ -52,7 +52,8 @@ final class DecidingPart {
         d.subject(),
         d.limitName(),
         !d.isStrict(),
-        -d.leastMargin());
+        -d.leastMargin(),
+        d.beside());
   }
 
   private Deciding among(Expr.Condition whole, List<Expr.Condition> parts, boolean wantsLeast) {

@@ -24,6 +24,9 @@ import org.wellcurb.workings.Working;
 
 /** Says why a rule has its outcome on the record that its judge has taken. */
 public final class Explainer {
+  /** More than these are not named: they would say nothing of which is wrong. */
+  private static final int MOST_BESIDE = 2;
+
   private final Judge judge;
   private final Evaluation at;
   private final Speech speech;
@@ -71,7 +74,7 @@ public final class Explainer {
         require == null ? "" : Sentence.of(require.tree(), speech),
         condition(rule, text),
         require == null ? "" : Sentence.withNumbers(require.tree(), speech, at),
-        require == null || outcome == Outcome.NOT_APPLICABLE ? null : deciding.of(require.tree()),
+        require == null || outcome == Outcome.NOT_APPLICABLE ? null : decided(rule, require),
         workings(rule, text),
         needs.stream().map(Entry::key).toList(),
         said,
@@ -101,7 +104,25 @@ public final class Explainer {
   private @Nullable Deciding deciding(RuleProgram rule, DatedText text, Outcome outcome) {
     judge.atWayThatGives(rule, text, outcome);
     @Nullable Formula require = text.require();
-    return require == null ? null : deciding.of(require.tree());
+    return require == null ? null : decided(rule, require);
+  }
+
+  /**
+   * What decided. A word is held against what made the rule apply: no grout, so no bags of it.
+   */
+  private Deciding decided(RuleProgram rule, Formula require) {
+    Deciding decided = deciding.of(require.tree());
+    @Nullable Formula when = rule.when();
+    if (when == null || decided.unit() != null || decided.isDate()) {
+      return decided;
+    }
+    List<String> others =
+        at.reads(when.tree()).stream()
+            .filter(entry -> at.record().isGiven(entry.index()))
+            .filter(entry -> !entry.key().equals(decided.entry()))
+            .map(entry -> speech.beside(at.record(), entry))
+            .toList();
+    return others.size() > MOST_BESIDE ? decided : decided.against(others);
   }
 
   /** Where any of several texts may be in force, the worst margin is said, as of ranges. */

@@ -163,7 +163,8 @@ final class Margins {
           named(subject),
           limitName(limit),
           isStrict,
-          Double.isInfinite(least) ? finite(margin) : least);
+          Double.isInfinite(least) ? finite(margin) : least,
+          beside(subject, limit));
     }
     Unit unit = UnitOf.amount(subject, at);
     double shown = inUnit(margin, value, bound, unit);
@@ -180,7 +181,8 @@ final class Margins {
         named(subject),
         limit instanceof Expr.EntryAmount ? limitName(limit) : "",
         isStrict,
-        Double.isInfinite(least) ? shown : inUnit(least, betterValue, betterBound, unit));
+        Double.isInfinite(least) ? shown : inUnit(least, betterValue, betterBound, unit),
+        beside(subject, limit));
   }
 
   /** Value less limit in the favourable direction; where there is none, how far from equal. */
@@ -205,6 +207,15 @@ final class Margins {
       case LESS, MORE, NOT_EQUAL -> true;
       case AT_MOST, AT_LEAST, EQUAL -> false;
     };
+  }
+
+  /** What an entry is held against; of a sum of several the sum itself says it. */
+  private List<String> beside(Expr.Amount subject, Expr.Amount limit) {
+    return subject instanceof Expr.EntryAmount e
+        ? Sentence.sides(limit, speech, at).stream()
+            .filter(side -> !side.startsWith(speech.label(e.entry())))
+            .toList()
+        : List.of();
   }
 
   /** What a limit is that hangs on entries of the form; empty for a figure. */

@@ -38,6 +38,11 @@ public final class FindingSentence {
     if (deciding.entry().isEmpty() && deciding.subject().isEmpty()) {
       return words.say("finding.plain", style.own(ruleWords.title(rule)));
     }
+    boolean isOfEntries = rule.kind() == FindingKind.DISCREPANCY;
+    return said(rule, deciding) + (isOfEntries ? doubt(deciding) : "");
+  }
+
+  private String said(Rule rule, Deciding deciding) {
     String label = capital(subject(deciding));
     @Nullable Unit unit = deciding.unit();
     if (deciding.isDate() || unit != null) {
@@ -53,7 +58,25 @@ public final class FindingSentence {
             rule.kind() == FindingKind.DISCREPANCY ? "finding.fits" : "finding.is.not",
             label,
             coded(value, deciding.written()),
-            said.wanted(deciding.limitText()));
+            said.wanted(deciding.limitText()),
+            "",
+            rest(deciding));
+  }
+
+  /** What an entry that contradicts others would have to fit. */
+  private String rest(Deciding deciding) {
+    return deciding.beside().isEmpty()
+        ? words.say("finding.rest")
+        : String.join(words.say("finding.and"), deciding.beside());
+  }
+
+  /** That it may not be the entry named first that is wrong. */
+  private String doubt(Deciding deciding) {
+    return switch (deciding.beside().size()) {
+      case 0 -> deciding.subject().isEmpty() ? "" : " " + words.say("finding.any.within");
+      case 1 -> " " + words.say("finding.either");
+      default -> " " + words.say("finding.any");
+    };
   }
 
   /** A word as pages say it, with the code of the form beside it where that is another. */
@@ -73,7 +96,9 @@ public final class FindingSentence {
 
   /** What was compared: the entry, or what was worked out from it. */
   private String subject(Deciding deciding) {
-    return deciding.subject().isEmpty() ? words.entry(deciding.entry()) : deciding.subject();
+    return deciding.subject().isEmpty()
+        ? words.entry(deciding.entry())
+        : deciding.subject().replace(" - ", words.say("finding.less"));
   }
 
   private static String capital(String text) {
@@ -104,13 +129,15 @@ public final class FindingSentence {
       return words.say("finding.is", label, value);
     }
     // What the limit is, where it is another entry.
-    String limit = deciding.limitName().isEmpty() ? bare : bare + " (" + deciding.limitName() + ")";
+    boolean isNamed =
+        !deciding.limitName().isEmpty() && !(fits && !deciding.beside().isEmpty());
+    String limit = isNamed ? bare + " (" + deciding.limitName() + ")" : bare;
     if (!(margin > 0) || Double.isInfinite(margin)) {
       String key =
           margin == 0
               ? (fits ? "finding.fits.at" : "finding.at")
               : (fits ? "finding.fits" : "finding.is.not");
-      return words.say(key, label, value, limit);
+      return words.say(key, label, value, limit, "", rest(deciding));
     }
     MissedBy missed = MissedBy.of(unit == null, deciding.value() < deciding.limit());
     String by =
@@ -119,7 +146,7 @@ public final class FindingSentence {
             : isExact(deciding) && least == margin
                 ? amounts.apart(deciding.value(), isWorked, deciding.limit(), isTidy, unit)
                 : amounts.difference(least, margin, unit);
-    return words.say(missed.key(deciding.isStrict(), fits), label, value, limit, by);
+    return words.say(missed.key(deciding.isStrict(), fits), label, value, limit, by, rest(deciding));
   }
 
   private static boolean isExact(Deciding deciding) {

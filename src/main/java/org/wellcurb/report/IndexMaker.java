@@ -55,6 +55,7 @@ final class IndexMaker {
             .map(ask -> new AskLine(words.entry(ask.entry()), ask.outcomes(), ask.records()))
             .toList(),
         ruleAsks(),
+        batch.contractors().stream().map(line -> ContractorRow.of(line, words)).toList(),
         GridPage.of(batch.grid(), batch.tallies(), words),
         batch.tallies().stream().map(tally -> PackLine.of(tally.pack())).toList(),
         sources(),

@@ -15,6 +15,7 @@ import org.wellcurb.report.drawing.Drawing;
  * @param quietRules rules that nothing falls short of, and that could be told
  * @param asks what to ask for over the batch: label, outcomes, records
  * @param ruleAsks rules that cannot be told, with what would tell them
+ * @param contractors licences, most records with findings first
  * @param grid findings by rule and by contractor
  * @param packs the packs that judged
  * @param sources all sources that the rules name
@@ -35,6 +36,7 @@ public record IndexView(
     List<RuleRow> quietRules,
     List<AskLine> asks,
     List<RuleAskLine> ruleAsks,
+    List<ContractorRow> contractors,
     GridPage grid,
     List<PackLine> packs,
     List<SourceLine> sources,

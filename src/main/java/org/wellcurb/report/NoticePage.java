@@ -89,6 +89,7 @@ public record NoticePage(
    * @param entry the entry where it has that; empty where none decides
    * @param others other entries that the rule reads, any of which may be the one to correct
    * @param isSample whether only a new sample of the water can answer it
+   * @param boxes the lines to fill in
    * @param remedy how to put it right
    * @param source where it is written
    * @param reading what may have been meant; may be empty
@@ -103,6 +104,7 @@ public record NoticePage(
       String entry,
       List<String> others,
       boolean isSample,
+      List<AnswerBox> boxes,
       String remedy,
       SourceLine source,
       String reading,
@@ -116,12 +118,6 @@ public record NoticePage(
             .map(words::entry)
             .toList();
     return others.size() <= OTHERS_NAMED ? others : List.of();
-  }
-
-  private static boolean isSample(Finding finding) {
-    return AnswersCsv.isResult(finding.deciding().entry())
-        && (finding.rule().kind() == FindingKind.DEFICIENCY
-            || !finding.deciding().written().isEmpty());
   }
 
   private static String older(Finding finding, Words words) {
@@ -160,6 +156,7 @@ public record NoticePage(
   private static Line line(
       int number, Finding finding, PageStyle style, FindingSentence sentence, RuleWords ruleWords) {
     Words words = Words.in(style.language());
+    List<String> others = others(finding, words);
     return new Line(
         number,
         finding.rule().kind().label(),
@@ -167,8 +164,9 @@ public record NoticePage(
         ruleWords.title(finding.rule()),
         Cap.QUOTED_LETTERS.cut(finding.deciding().written()),
         words.entry(finding.deciding().entry()),
-        others(finding, words),
-        isSample(finding),
+        others,
+        AnswerBox.isSample(finding),
+        AnswerBox.of(finding, !others.isEmpty()),
         ruleWords.remedy(finding.rule()),
         SourceLine.of(finding.source(), words),
         finding.possibleReading(),

@@ -1,6 +1,8 @@
 <#import "lib.ftl" as l>
 <#assign b = v.batch>
 <#macro cut cap><#if v.cuts[cap]??><p class="cut">${v.cuts[cap]}</p></#if></#macro>
+<#-- What a column of shares sorts by; less than nothing where there is none. -->
+<#function share part of><#return (of == 0)?then("-1", (part / (of == 0)?then(1, of))?c)></#function>
 <#macro rules rows id caption>
 <@l.table caption=caption id=id list=true class="rules" quiet=true columns=[t("col.rule"), t("col.kind"), t("outcome.falls_short"), t("outcome.cannot_tell"), t("outcome.meets"), t("outcome.waived"), t("outcome.not_applicable"), t("col.share")]>
 <#list rows as r>
@@ -12,7 +14,7 @@
 <@l.cell t("outcome.meets") "number">${r.meets}</@l.cell>
 <@l.cell t("outcome.waived") "number">${r.waived}</@l.cell>
 <@l.cell t("outcome.not_applicable") "number">${r.notApplicable}</@l.cell>
-<@l.cell t("col.share")>${svg(r.bar)}<#if r.rate?has_content>${r.rate}<#else>${t("rate.none")}</#if></@l.cell>
+<@l.cell t("col.share") "" share(r.fallsShort, r.fallsShort + r.meets)>${svg(r.bar)}<#if r.rate?has_content>${r.rate}<#else>${t("rate.none")}</#if></@l.cell>
 </@l.row>
 </#list>
 </@l.table>
@@ -112,12 +114,14 @@
 <@l.section id="contractors" title=t("contractors.title")>
 <p>${t("contractors.lead")}</p>
 <@cut "CONTRACTORS_ON_PAGE" /><@cut "NOTICES" />
-<@l.table caption=t("contractors.caption") id="list-contractors" list=true quiet=true columns=[t("col.licence"), t("col.records"), t("col.with"), t("kind.short.deficiency"), t("kind.short.discrepancy"), t("kind.short.omission"), t("kind.short.advisory"), t("col.notice")]>
-<#list b.contractors as c>
+<@l.table caption=t("contractors.caption") id="list-contractors" list=true quiet=true columns=[t("col.licence"), t("col.records"), t("col.with"), t("contractors.share"), t("kind.short.deficiency"), t("kind.short.discrepancy"), t("kind.short.omission"), t("kind.short.advisory"), t("col.notice")]>
+<#list v.contractors as r>
+<#assign c = r.line>
 <@l.row>
 <@l.head t("col.licence")><#if c.licence?has_content>${c.licence}<#else>${t("contractors.none")}</#if></@l.head>
 <@l.cell t("col.records") "number">${c.records}</@l.cell>
 <@l.cell t("col.with") "number">${c.withFindings}</@l.cell>
+<@l.cell t("contractors.share") "" share(c.withFindings, c.records)>${svg(r.bar)}<#if r.rate?has_content>${r.rate}<#else>${t("rate.none")}</#if></@l.cell>
 <@l.cell t("kind.short.deficiency") many(c.kinds.deficiency)>${c.kinds.deficiency}</@l.cell>
 <@l.cell t("kind.short.discrepancy") many(c.kinds.discrepancy)>${c.kinds.discrepancy}</@l.cell>
 <@l.cell t("kind.short.omission") many(c.kinds.omission)>${c.kinds.omission}</@l.cell>

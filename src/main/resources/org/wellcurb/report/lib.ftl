@@ -91,7 +91,7 @@
 <#list steps as step>
 <li><#if step.link?has_content><a href="${step.link}">${step.text}</a><#else>${step.text}</#if><#list step.quoted as x> <@own x /><#sep>;</#sep></#list><#if step.records?has_content>
 <ul class="todo"><#list step.records as r><li><#if r.sheet?has_content><a href="${r.sheet}">${r.recordId}</a><#else>${r.recordId}</#if>${t("colon")} ${r.first}</li></#list></ul></#if><#if step.findings?has_content>
-<ul class="todo"><#list step.findings as f><#if f?index lt stepFindings><li><@lettered f /> ${f.sentence}<#if step.now> <b><@own f.remedy /></b> <span class="soft">– ${f.whose}</span></#if></li></#if></#list></ul>
+<ul class="todo"><#list step.findings as f><#if f?index lt stepFindings><li><@lettered f /> ${f.sentence}<#if step.now> <b><@own f.remedy /></b> <span class="soft">– ${t("step.asked", f.whose)}</span></#if></li></#if></#list></ul>
 <#if step.findings?size gt stepFindings><p class="letters">${t("first.also")}<#list step.findings as f><#if f?index gte stepFindings> <@lettered f /></#if></#list></p></#if></#if></li>
 </#list>
 </ol>

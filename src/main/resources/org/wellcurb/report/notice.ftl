@@ -34,12 +34,8 @@
 <#if f.older?has_content><div><dt>${t("finding.judged")}${t("colon")}</dt><dd>${f.older}</dd></div></#if>
 <div><dt>${t("finding.source")}${t("colon")}</dt><dd><@l.source f.source /></dd></div>
 </dl>
-<#if f.sample><p class="answer"><span class="tick"></span>${t("notice.sampled")} <span class="line short"></span></p>
-<p class="answer"><span class="indent"></span>${t("notice.laboratory")} <span class="line"></span></p>
-<#else><p class="answer"><span class="tick"></span><#if f.others?has_content>${t("notice.corrected.which")}<#else>${t("notice.corrected")}</#if> <span class="line"></span></p></#if>
-<p class="answer"><span class="tick"></span>${t("notice.explained")} <span class="line"></span></p>
-<p class="answer"><span class="tick"></span>${t("notice.done")} <span class="line short"></span></p>
-<p class="answer"><span class="indent"></span>${t("notice.result")} <span class="line"></span></p>
+<#list f.boxes as x><p class="answer"><#if x.ticked><span class="tick"></span><#else><span class="indent"></span></#if>${t(x.key)} <span class="line<#if x.brief> short</#if>"></span></p>
+</#list>
 </li>
 </#list>
 </ol>

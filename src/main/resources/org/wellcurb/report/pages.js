@@ -62,13 +62,17 @@
     var after = button(words.after, pager, function () { from += size; show(); });
     var all = button(words.all, pager, function () { size = Infinity; from = 0; show(); });
 
-    // Counts are asked for to see the most; all else reads from its beginning.
+    // Counts and shares are asked for to see the most; all else reads from its beginning.
     function isCount(column) {
-      return column >= 0 && given.every(function (row) { return row.cells[column].classList.contains("number"); });
+      return column >= 0 && given.every(function (row) {
+        var cell = row.cells[column];
+        return cell.classList.contains("number") || cell.dataset.sort !== undefined;
+      });
     }
 
     function value(item, column) {
-      return item.row.cells[column].textContent.trim();
+      var cell = item.row.cells[column];
+      return cell.dataset.sort === undefined ? cell.textContent.trim() : cell.dataset.sort;
     }
 
     function show() {

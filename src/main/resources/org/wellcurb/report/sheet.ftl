@@ -29,7 +29,7 @@
 <dt>${t("finding.because")}</dt><dd><@l.own f.because /></dd>
 <#if f.atOnce?has_content><dt>${t("finding.at_once")}</dt><dd class="remedy"><@l.own f.atOnce /></dd></#if>
 <dt>${t("finding.remedy")}</dt><dd class="remedy"><@l.own f.remedy /></dd>
-<dt>${t("finding.whose")}</dt><dd>${f.whose}</dd>
+<dt>${t("finding.whose")}</dt><dd>${f.whose}. <span class="soft">${t("finding.whose.work")}</span></dd>
 <#if f.settled?has_content><dt>${t("finding.settled")}</dt><dd>${f.settled}</dd></#if>
 <#if f.reading?has_content><dt>${t("finding.reading")}</dt><dd>${f.reading}. ${t("finding.reading.never")}</dd></#if>
 <#if f.why.remarks?has_content || f.near?has_content><dt>${t("finding.judged")}</dt><dd><#list f.why.remarks as r>${r} </#list>${f.near}</dd></#if>
