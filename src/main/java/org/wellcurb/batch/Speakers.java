@@ -5,6 +5,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import org.wellcurb.judgement.Deciding;
 import org.wellcurb.record.WellRecord;
+import org.wellcurb.rulepack.FindingKind;
 import org.wellcurb.rulepack.Pack;
 import org.wellcurb.rulepack.Rule;
 import org.wellcurb.screening.Finding;
@@ -44,6 +45,7 @@ final class Speakers {
     return isRange
         || !deciding.subject().isEmpty()
         || !deciding.limitName().isEmpty()
+        || (finding.rule().kind() == FindingKind.DISCREPANCY && !deciding.beside().isEmpty())
         || !finding.possibleReading().isEmpty();
   }
 }

@@ -9,6 +9,11 @@ import java.util.regex.Pattern;
  */
 public final class FrenchSpaces {
   private static final char NO_BREAK = '\u00a0';
+  private static final char NARROW = '\u202f';
+
+  /** So many digits before the comma are set in threes; four are read as they stand. */
+  private static final int LONG = 5;
+
   private static final Pattern BEFORE = Pattern.compile(" (?=[:;?!»%](?!\\w))");
   private static final Pattern AFTER = Pattern.compile("(?<=«) ");
 
@@ -17,6 +22,22 @@ public final class FrenchSpaces {
   /** A text of ours in French, with its spaces; in any other language as it is. */
   public static String in(Locale locale, String text) {
     return locale.getLanguage().equals("fr") ? set(text) : text;
+  }
+
+  /** A figure in French: with a decimal comma, and its thousands apart from five digits on. */
+  public static String number(String figure) {
+    StringBuilder text = new StringBuilder(figure.replace('.', ','));
+    int first = figure.startsWith("-") ? 1 : 0;
+    int end = first;
+    while (end < text.length() && Character.isDigit(text.charAt(end))) {
+      end++;
+    }
+    if (end - first >= LONG) {
+      for (int at = end - 3; at > first; at -= 3) {
+        text.insert(at, NARROW);
+      }
+    }
+    return text.toString();
   }
 
   /** A text in French, with its spaces. */

@@ -391,11 +391,11 @@ public final class Sentence {
     if (evaluation == null) {
       return speech.number(unit.fromSi(primary))
           + " "
-          + unit.symbol()
+          + speech.symbol(unit)
           + " ("
           + speech.number(other.fromSi(bracket))
           + " "
-          + other.symbol()
+          + speech.symbol(other)
           + ")";
     }
     return written == other.system() ? speech.limit(bracket, other) : speech.limit(primary, unit);

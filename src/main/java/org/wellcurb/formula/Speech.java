@@ -34,7 +34,13 @@ public final class Speech {
   private final Function<String, String> choices;
   private final ResourceBundle phrases;
 
+  /** Whether units have the signs of pages, and not those of files. */
+  private final boolean isOfPages;
+
   /**
+   * How a page speaks.
+   *
+
    * @param locale English or French
    * @param units the system that amounts are shown in; {@link UnitSystem#NEUTRAL} for as written
    * @param labels what entries are called
@@ -45,6 +51,16 @@ public final class Speech {
       UnitSystem units,
       Function<Entry, String> labels,
       Function<String, String> choices) {
+    this(locale, units, labels, choices, /* isOfPages= */ true);
+  }
+
+  private Speech(
+      Locale locale,
+      UnitSystem units,
+      Function<Entry, String> labels,
+      Function<String, String> choices,
+      boolean isOfPages) {
+    this.isOfPages = isOfPages;
     this.choices = choices;
     this.locale = locale;
     this.units = units;
@@ -58,12 +74,17 @@ public final class Speech {
 
   /** The same, with amounts in a system beside what they are written in. */
   Speech in(UnitSystem system) {
-    return new Speech(locale, system, labels, choices);
+    return new Speech(locale, system, labels, choices, isOfPages);
   }
 
   /** Plain English, amounts as written, entries called by their keys in words. */
   public static Speech plain() {
-    return new Speech(Locale.ROOT, UnitSystem.NEUTRAL, Speech::plainLabel, Function.identity());
+    return new Speech(
+        Locale.ROOT,
+        UnitSystem.NEUTRAL,
+        Speech::plainLabel,
+        Function.identity(),
+        /* isOfPages= */ false);
   }
 
   /** An entry's key in words: {@code pump.intake_depth} is pump intake depth. */
@@ -228,10 +249,15 @@ public final class Speech {
 
   /** The decimal sign of the language in a figure. */
   String decimals(String figure) {
-    return locale.getLanguage().equals("fr") ? figure.replace('.', ',') : figure;
+    return locale.getLanguage().equals("fr") ? FrenchSpaces.number(figure) : figure;
   }
 
-  private static String suffix(Unit unit) {
-    return unit.symbol().isEmpty() ? "" : " " + unit.symbol();
+  /** The sign of a unit. */
+  String symbol(Unit unit) {
+    return isOfPages ? Symbols.of(unit, locale) : unit.symbol();
+  }
+
+  private String suffix(Unit unit) {
+    return unit.symbol().isEmpty() ? "" : " " + symbol(unit);
   }
 }

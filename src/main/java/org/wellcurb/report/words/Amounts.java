@@ -2,8 +2,10 @@ package org.wellcurb.report.words;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Counterpart;
+import org.wellcurb.formula.Symbols;
 import org.wellcurb.quantity.Dimension;
 import org.wellcurb.quantity.Interval;
 import org.wellcurb.quantity.Unit;
@@ -206,13 +208,17 @@ public final class Amounts {
 
   private String plain(double value, Unit unit, int digits) {
     if (unit.dimension().scale() == Dimension.Scale.WIRE_GAUGE && !unit.isReversed()) {
-      return gauge(value) + " " + unit.symbol();
+      return gauge(value) + " " + symbol(unit);
     }
     String number = Numerals.of(value, digits, words.language());
     if (unit.equals(Units.DAY)) {
       return words.say(number.equals("1") ? "days.one" : "days.many", number);
     }
-    return unit.symbol().isEmpty() ? number : number + " " + unit.symbol();
+    return unit.symbol().isEmpty() ? number : number + " " + symbol(unit);
+  }
+
+  private String symbol(Unit unit) {
+    return Symbols.of(unit, words.language() == Language.FR ? Locale.FRENCH : Locale.ROOT);
   }
 
   /** Sizes above 1 are written 1/0 to 4/0. */

@@ -3,6 +3,7 @@ package org.wellcurb.report.words;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import org.wellcurb.formula.FrenchSpaces;
 
 /** Numbers as pages print them: no grouping, the decimal sign of the language. */
 public final class Numerals {
@@ -23,7 +24,7 @@ public final class Numerals {
   /** At most this many significant digits, no trailing zeros. */
   public static String of(double x, int significant, Language language) {
     String text = of(x, significant);
-    return language == Language.FR ? text.replace('.', ',') : text;
+    return language == Language.FR ? FrenchSpaces.number(text) : text;
   }
 
   /** A figure of so many significant digits. */
