@@ -10,8 +10,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.wellcurb.formula.FrenchSpaces;
 import org.wellcurb.quantity.Bounds;
 import org.wellcurb.record.Catalogue;
+import org.wellcurb.report.words.Language;
 import org.wellcurb.report.words.Words;
 import org.wellcurb.rulepack.Pack;
 import org.wellcurb.screening.Finding;
@@ -132,6 +134,7 @@ public final class Pages implements NoticePages {
     values.put("t", (TemplateMethodModelEx) this::say);
     values.put("n", (TemplateMethodModelEx) this::count);
     values.put("o", (TemplateMethodModelEx) arguments -> style.said(arguments.get(0).toString()));
+    values.put("set", (TemplateMethodModelEx) arguments -> set(arguments.get(0).toString()));
     values.put("svg", (TemplateMethodModelEx) arguments -> markup(arguments.get(0).toString()));
     return Templates.fill(template, values);
   }
@@ -148,6 +151,11 @@ public final class Pages implements NoticePages {
     } catch (TemplateModelException e) {
       throw new IllegalStateException(e);
     }
+  }
+
+  /** A text of a drawing, which breaks its own lines, where it stands among the page's. */
+  private String set(String text) {
+    return style.language() == Language.FR ? FrenchSpaces.set(text) : text;
   }
 
   private Object say(List<?> arguments) {

@@ -89,7 +89,7 @@
 <@section id="first" title=t("first.title") class="first">
 <ol>
 <#list steps as step>
-<li><#if step.link?has_content><a href="${step.link}">${step.text}</a><#else>${step.text}</#if><#list step.quoted as x> <@own x /><#sep>;</#sep></#list><#if step.records?has_content>
+<li><#if step.link?has_content><a href="${step.link}">${step.text}</a><#else>${step.text}</#if><#list step.quoted as x> <@own x /><#sep>${t("semicolon")}</#sep></#list><#if step.records?has_content>
 <ul class="todo"><#list step.records as r><li><#if r.sheet?has_content><a href="${r.sheet}">${r.recordId}</a><#else>${r.recordId}</#if>${t("colon")} ${r.first}</li></#list></ul></#if><#if step.findings?has_content>
 <ul class="todo"><#list step.findings as f><#if f?index lt stepFindings><li><@lettered f /> ${f.sentence}<#if step.now> <b><@own f.remedy /></b> <span class="soft">– ${t("step.asked", f.whose)}</span></#if></li></#if></#list></ul>
 <#if step.findings?size gt stepFindings><p class="letters">${t("first.also")}<#list step.findings as f><#if f?index gte stepFindings> <@lettered f /></#if></#list></p></#if></#if></li>
@@ -105,7 +105,7 @@ ${svg(d.svg)}
 <#if d.marks?has_content>
 <ul class="marks"><#list d.marks as m><li><a href="#${m.anchor}"><b>${m.letter}</b> ${m.sentence}</a></li></#list></ul>
 </#if>
-<#if d.legend?has_content><ul class="legend"><#list d.legend as s><li<#if s.svg?has_content> class="signed"</#if>><#if s.svg?has_content>${svg(s.svg)}</#if><span>${s.text}</span></li></#list></ul></#if>
-<details><summary>${t("drawing.words")}</summary><ul><#list d.words as line><li>${line}</li></#list><#list d.marks as m><li>${t("drawing.letter", m.letter, m.sentence)}</li></#list></ul></details>
+<#if d.legend?has_content><ul class="legend"><#list d.legend as s><li<#if s.svg?has_content> class="signed"</#if>><#if s.svg?has_content>${svg(s.svg)}</#if><span>${set(s.text)}</span></li></#list></ul></#if>
+<details><summary>${t("drawing.words")}</summary><ul><#list d.words as line><li>${set(line)}</li></#list><#list d.marks as m><li>${t("drawing.letter", m.letter, m.sentence)}</li></#list></ul></details>
 </figure>
 </#macro>

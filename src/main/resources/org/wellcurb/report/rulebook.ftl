@@ -35,7 +35,7 @@
 <li>${t("rulebook.read.range")}</li>
 <li>${t("rulebook.read.slack")}</li>
 <li>${t(v.waived)}<#if v.waivable?has_content> <#list v.waivable as w><code>${w}</code><#sep>, </#list>.</#if></li>
-<li><#list ["deficiency", "discrepancy", "omission", "advisory"] as k>${t("kind." + k)}<#sep>; </#list>.</li>
+<li><#list ["deficiency", "discrepancy", "omission", "advisory"] as k>${t("kind." + k)}<#sep>${t("semicolon")} </#list>.</li>
 </ul>
 </@l.section>
 
@@ -89,7 +89,7 @@
 </div>
 <#if r.examples?has_content>
 <p class="examples"><b>${t("rulebook.examples")}</b> <span class="soft">(${r.examples?size})</span></p>
-<ul class="examples"><#list r.examples as e><li><b>${t(e.expect)}</b>${t("colon")} <#list e.given as given>${given}<#sep>; </#list></li></#list></ul>
+<ul class="examples"><#list r.examples as e><li><b>${t(e.expect)}</b>${t("colon")} <#list e.given as given>${given}<#sep>${t("semicolon")} </#list></li></#list></ul>
 </#if>
 </article>
 </#list>

@@ -1,8 +1,8 @@
 <#import "lib.ftl" as l>
-<#macro taken w><#if w.assumed?has_content><br><span class="soft">${t("workings.assumed")} <#list w.assumed as a>${a}<#sep>; </#list>.</span></#if></#macro>
+<#macro taken w><#if w.assumed?has_content><br><span class="soft">${t("workings.assumed")} <#list w.assumed as a>${a}<#sep>${t("semicolon")} </#list>.</span></#if></#macro>
 <#-- The few that would settle most; the rest is folded away. -->
 <#assign asksFirst = 8>
-<#macro asked a><li><b><#list a.labels as label>${label}<#sep>, </#list></b>${t("colon")} ${n("ask.settles", a.settles)}<#if a.rules?has_content> <span class="soft">(<#list a.rules as r><@l.own r /><#sep>; </#list><#if a.settles gt a.rules?size>; …</#if>)</span></#if></li>
+<#macro asked a><li><b><#list a.labels as label>${label}<#sep>, </#list></b>${t("colon")} ${n("ask.settles", a.settles)}<#if a.rules?has_content> <span class="soft">(<#list a.rules as r><@l.own r /><#sep>${t("semicolon")} </#list><#if a.settles gt a.rules?size>${t("semicolon")} …</#if>)</span></#if></li>
 </#macro>
 <@l.page title=t("sheet.title", v.id) over=t("sheet.over") heading=t("sheet.heading", v.id) under=t("sheet.under", index?has_content?then(v.place, t("sheet.form")), v.asOf, v.askOf) isWithin=!index?has_content>
 

@@ -43,7 +43,7 @@ final class LimitsInDrawingsTest {
     assertTrue(
         sheet.contains(
             "absorption field: 34.1 m, limit 30 m, or 20 m where Casing bottom is at least 12 m and"
-                + " Slope is not well below source"),
+                + " The well on the slope is not below the source"),
         sheet);
     assertTrue(sheet.contains("class=\"limit-if\""), sheet);
   }

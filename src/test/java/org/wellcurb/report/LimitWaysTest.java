@@ -54,7 +54,7 @@ final class LimitWaysTest {
     assertEquals(List.of(30.0, 20.0), amounts(limit));
     assertEquals("", limit.ways().get(0).where());
     String where = limit.ways().get(1).where();
-    assertTrue(where.contains("12 m") && where.contains("well below source"), where);
+    assertTrue(where.contains("12 m") && where.contains("below the source"), where);
     assertFalse(where.contains("20 m"), where);
     assertTrue(limit.isOneWay());
   }

@@ -266,7 +266,7 @@ final class DailyWater {
       @Nullable Figure figure = scope.workings().figure(name);
       if (figure != null) {
         Unit unit = Counterpart.of(figure.unit(), sketch.system());
-        String amount = sketch.round(unit.fromSi(scope.figure(name))) + " " + unit.symbol();
+        String amount = sketch.round(unit.fromSi(scope.figure(name))) + " " + sketch.symbol(unit);
         legend.line(sketch.say("water.figure." + name, amount, figure.source()));
       }
     }

@@ -212,6 +212,11 @@ public final class Sketch {
         .anyMatch(mark -> !mark.entries().isEmpty() && mark.entries().get(0).equals(key));
   }
 
+  /** The sign of a unit in the language of the page. */
+  String symbol(Unit unit) {
+    return amounts.symbol(unit);
+  }
+
   /** An amount in SI of the kind of an entry, in the unit of the page, rounded for people. */
   String print(double si, String likeEntry) {
     Unit unit = unit(likeEntry);

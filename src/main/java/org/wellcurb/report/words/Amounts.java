@@ -217,7 +217,8 @@ public final class Amounts {
     return unit.symbol().isEmpty() ? number : number + " " + symbol(unit);
   }
 
-  private String symbol(Unit unit) {
+  /** The sign of a unit on pages of this language. */
+  public String symbol(Unit unit) {
     return Symbols.of(unit, words.language() == Language.FR ? Locale.FRENCH : Locale.ROOT);
   }
 

@@ -466,7 +466,7 @@ final class DrawingsTest {
       boolean isEnglish = language == Language.EN;
       String day =
           isEnglish
-              ? "The stated yield gives 0 to 1440 gal"
+              ? "The well can give 0 to 1440 gal, by the yield on the form"
               : "Le débit déclaré donne 0 à 1440 gal";
       String peak = isEnglish ? "Of this the yield covers 0 to 120 gal" : "couvre 0 à 120 gal";
       assertTrue(water.words().contains(day), water.words().toString());
@@ -490,7 +490,7 @@ final class DrawingsTest {
             .record();
     Drawing water = plain(record).drawings().get(0);
     assertTrue(
-        water.words().contains("The stated yield gives 14400 gal or more"),
+        water.words().contains("The well can give 14400 gal or more, by the yield on the form"),
         water.words().toString());
     assertTrue(water.svg().contains("class=\"either\""), water.svg());
   }
