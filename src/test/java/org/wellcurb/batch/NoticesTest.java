@@ -101,6 +101,35 @@ class NoticesTest {
   }
 
   @Test
+  void asksOfEachPointWhatCanAnswerItAndWarnsWhoeverMendsIt() throws Exception {
+    Path records =
+        Files.writeString(
+            dir.resolve("wells.csv"),
+            """
+            record.id,record.jurisdiction,dates.completed,driller.licence,installer.licence,\
+            dates.received,pitless.fitted,pitless.depth [ft],site.zone
+            LATE-1,alder,2020-05-01,D-1,,2021-05-01,,,
+            FROST-1,alder,2020-05-01,D-2,P-1,2020-05-02,yes,1,hill
+            """);
+    Runs.run(Runs.request(dir.resolve("out"), List.of("fenwick-county"), records));
+    String late = point(Files.readString(dir.resolve("out/notices/D-1.html")), "Record received:");
+    assertTrue(late.contains("Document enclosed"), late);
+    assertFalse(late.contains("Put right on the well"), "nobody mends a day on a well: " + late);
+    String page = Files.readString(dir.resolve("out/notices/P-1.html"));
+    String frost = point(page, "Pitless depth:");
+    assertTrue(frost.contains("Measured again on") && frost.contains("Put right on"), frost);
+    assertTrue(page.contains("Before digging:") && page.contains("lock it off"), page);
+    String paper = Files.readString(dir.resolve("out/notices/D-1.html"));
+    assertFalse(paper.contains("Before digging:"), "a day asks for no shovel");
+  }
+
+  private static String point(String page, String beginning) {
+    int from = page.indexOf("<b>" + beginning);
+    assertTrue(from > 0, page);
+    return page.substring(from, page.indexOf("</li>", from));
+  }
+
+  @Test
   void whatCannotWaitStandsFirstWithoutADay() throws Exception {
     Path records =
         Files.writeString(

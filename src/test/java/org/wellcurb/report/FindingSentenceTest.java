@@ -84,6 +84,47 @@ final class FindingSentenceTest {
         said(FindingKind.DISCREPANCY, depth(242, 230, ""), Language.FR));
   }
 
+  private static Deciding against(Deciding d, String... others) {
+    return new Deciding(
+        d.entry(),
+        d.written(),
+        d.value(),
+        d.unit(),
+        d.limit(),
+        d.margin(),
+        d.valueText(),
+        d.limitText(),
+        d.isDate(),
+        d.subject(),
+        d.limitName(),
+        d.isStrict(),
+        d.leastMargin(),
+        List.of(others));
+  }
+
+  @Test
+  void bothSidesOfAContradictionAreNamedForEitherMayBeWrong() {
+    Deciding intake = depth(242, 230, "");
+    assertEquals(
+        "Pump intake: 242 ft. To fit Finished depth (230 ft) it would be 230 ft or less;"
+            + " it is 12 ft more. Either may be the wrong one.",
+        said(FindingKind.DISCREPANCY, against(intake, "Finished depth (230 ft)"), Language.EN));
+    assertEquals(
+        "Pump intake: 242 ft. To fit A (1) and B (2) it would be 230 ft or less;"
+            + " it is 12 ft more. Any of these may be the wrong one.",
+        said(FindingKind.DISCREPANCY, against(intake, "A (1)", "B (2)"), Language.EN));
+    assertEquals(
+        "Pump intake: 242 ft. The limit is 230 ft, so it is 12 ft too much.",
+        said(FindingKind.DEFICIENCY, against(intake, "Finished depth (230 ft)"), Language.EN));
+    assertEquals(
+        "Pump intake less Pitless depth: 242 ft. To fit the rest it would be 230 ft or less;"
+            + " it is 12 ft more. Any of the entries in it may be the wrong one.",
+        said(
+            FindingKind.DISCREPANCY,
+            depth(242, 230, "Pump intake - Pitless depth"),
+            Language.EN));
+  }
+
   @Test
   void whatIsWorkedOutIsRoundedUnlessThatHidesTheDifference() {
     assertEquals(
