@@ -233,7 +233,7 @@ class FirstStepsTest {
         sheet("sample.lead", "100 ug/L", "sample.fluoride", "10 mg/L", "sample.iron", "0.2 mg/L");
     String first = sheet.steps().get(0).text();
     assertTrue(first.startsWith("Beyond what federal texts for public water allow"), first);
-    assertTrue(first.contains("100 ug/L (limit 15 ug/L)"), first);
+    assertTrue(first.contains("100 µg/L (limit 15 µg/L)"), first);
     assertTrue(first.contains("10 mg/L (limit 4 mg/L)"), first);
     assertFalse(first.contains("0.2"), first);
     assertTrue(sheet.cautions().containsAll(List.of("lead", "fluoride")), "" + sheet.cautions());
