@@ -74,8 +74,9 @@ final class DailyWater {
     if (isPeak) {
       peak(svg, new PeakWater(draw, could(), lacking, leastLackingAtLeastYield(lacking)));
     }
+    String picture = svg.close(y, sketch.says(words, marks.drawn()));
     return new Drawing(
-        ID, sketch.say("water.title"), svg.close(y), legend(svg, isPeak), words, marks.drawn());
+        ID, sketch.say("water.title"), picture, legend(svg, isPeak), words, marks.drawn());
   }
 
   /** How many homes draw at once; NaN where the form leaves it open. */

@@ -5,12 +5,15 @@ import java.util.List;
 
 /**
  * How wide texts of a drawing come out, so that signs stand beside them and none runs past the
- * edge. Widths are those of the common sans-serif letters, in thousandths of the letters' size;
- * others are taken as wide as a broad one.
+ * edge. Widths are those of the common sans-serif letters, in thousandths of the letters' size, with
+ * room for the wider ones that stand in for them; others are taken as wide as a broad one.
  */
 final class Lettering {
   /** Size of labels in a drawing's own lengths, as the style sheet has it. */
   static final double SIZE = 14;
+
+  /** Letters that stand in where a machine lacks the common ones are about so much wider. */
+  private static final double WIDER = 1.15;
 
   /** From the blank to the tilde. */
   private static final int[] PLAIN = {
@@ -35,7 +38,7 @@ final class Lettering {
       char c = text.charAt(i);
       sum += c >= ' ' && c <= '~' ? PLAIN[c - ' '] : c < 0x250 ? ACCENTED : BROAD;
     }
-    return sum * SIZE / 1000;
+    return sum * WIDER * SIZE / 1000;
   }
 
   /**

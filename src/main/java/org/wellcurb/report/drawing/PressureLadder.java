@@ -42,19 +42,20 @@ final class PressureLadder {
   private record Rung(Tag tag, String shape) {}
 
   private final Sketch sketch;
+  private final ReliefValve relief;
   private final List<Rung> rungs = new ArrayList<>();
   private final List<String> left = new ArrayList<>();
 
   PressureLadder(Sketch sketch) {
     this.sketch = sketch;
+    relief = new ReliefValve(sketch);
   }
 
   @Nullable Drawing drawing() {
     for (String[] each : RUNGS) {
       double value = sketch.value(each[0]);
       if (value >= 0 && value <= MOST) {
-        String text = sketch.say(each[1], sketch.both(each[0]));
-        rungs.add(new Rung(new Tag(each[0], sketch.interval(each[0]), text), each[2]));
+        rungs.add(rung(each[0], sketch.say(each[1], sketch.both(each[0])), each[2]));
         limit(each[0], each[1]);
       } else if (!Double.isNaN(value)) {
         left.add(sketch.say("ladder.off", sketch.say(each[1], "").trim()));
@@ -70,15 +71,27 @@ final class PressureLadder {
     axis(svg, ruler);
     Set<String> keys = new TreeSet<>();
     rungs.forEach(rung -> keys.add(rung.tag().key()));
+    if (keys.contains(ReliefValve.SETTING) || !relief.unplaced().isEmpty()) {
+      keys.addAll(List.of(ReliefValve.FITTED, ReliefValve.BETWEEN));
+    }
     Marks marks = new Marks(sketch.marks(), keys);
     double height = rungs(svg, ruler, marks);
-    return new Drawing(
-        ID,
-        sketch.say("ladder.title"),
-        svg.close(height),
-        legend(svg, ruler),
-        inWords(),
-        marks.drawn());
+    List<Sign> legend = legend(svg, ruler);
+    List<String> words = inWords();
+    String picture = svg.close(height, sketch.says(words, marks.drawn()));
+    return new Drawing(ID, sketch.say("ladder.title"), picture, legend, words, marks.drawn());
+  }
+
+  /** A relief valve that something takes away has a rung of its own shape. */
+  private Rung rung(String key, String text, String shape) {
+    Interval at = sketch.interval(key);
+    return key.equals(ReliefValve.SETTING) && relief.isOpenQuestion()
+        ? new Rung(new Tag(key, at, relief.label(text)), "cut-off")
+        : new Rung(new Tag(key, at, text), shape);
+  }
+
+  private boolean isDrawn(String key) {
+    return rungs.stream().anyMatch(rung -> rung.tag().key().equals(key));
   }
 
   /** The limit that a setting or a reading falls short of. */
@@ -97,7 +110,7 @@ final class PressureLadder {
     double set = 1;
     for (Rung rung : rungs) {
       most = Math.max(most, Math.min(MOST, rung.tag().most()));
-      if (rung.shape().equals("setting")) {
+      if (List.of("setting", "cut-off").contains(rung.shape())) {
         set = Math.max(set, Math.min(MOST, rung.tag().most()));
       }
     }
@@ -122,6 +135,11 @@ final class PressureLadder {
 
   private double rungs(Svg svg, Ruler ruler, Marks marks) {
     Labels labels = new Labels(OTHER_RAIL + 9, LABELS, WIDTH - LABELS - 2);
+    List<Mark> ofValve = new ArrayList<>(marks.at(ReliefValve.FITTED));
+    ofValve.addAll(marks.at(ReliefValve.BETWEEN));
+    if (!isDrawn(ReliefValve.SETTING) && !relief.unplaced().isEmpty()) {
+      labels.add(TOP, relief.unplaced(), ofValve);
+    }
     for (int i = rungs.size() - 1; i >= 0; i--) {
       Rung rung = rungs.get(i);
       double y = ruler.y(rung.tag().amount());
@@ -131,7 +149,11 @@ final class PressureLadder {
       } else {
         between(svg, rung.shape(), range, ruler);
       }
-      labels.add(y, rung.tag().text(), marks.at(rung.tag().key()));
+      List<Mark> at = new ArrayList<>(marks.at(rung.tag().key()));
+      if (rung.tag().key().equals(ReliefValve.SETTING)) {
+        at.addAll(ofValve);
+      }
+      labels.add(y, rung.tag().text(), at);
     }
     return Math.max(BOTTOM, labels.draw(svg, TOP - 8)) + 20;
   }
@@ -160,15 +182,29 @@ final class PressureLadder {
         svg.line("reading", RAIL, y, OTHER_RAIL, y);
         svg.circle("reading-dot", (RAIL + OTHER_RAIL) / 2.0, y, 5);
       }
+      case "cut-off" -> cutOff(svg, RAIL, OTHER_RAIL, y);
       case "limit" -> svg.path("limit-at", WellSection.wedge(OTHER_RAIL - 5, y));
       default -> svg.line("setting", RAIL, y, OTHER_RAIL, y);
     }
+  }
+
+  /** A setting that need not hold: a line of dashes, broken in the middle by a shut valve. */
+  private static void cutOff(Svg svg, double left, double right, double y) {
+    double middle = (left + right) / 2;
+    svg.line("cut-off", left, y, middle - 8, y).line("cut-off", middle + 8, y, right, y);
+    String at = "M" + Svg.number(middle - 8) + " " + Svg.number(y - 6);
+    svg.path("shut-valve", at + "v12l16 -12v12z");
   }
 
   private List<Sign> legend(Svg svg, Ruler ruler) {
     Legend legend =
         new Legend(svg)
             .across("setting", sketch.say("ladder.sign.setting"))
+            .sign(
+                "cut-off",
+                sketch.say(
+                    relief.isNone() ? "ladder.sign.unfitted" : "ladder.sign.cut"),
+                small -> cutOff(small, 0, Legend.WIDTH, Legend.MIDDLE))
             .sign("reading", sketch.say("ladder.sign.reading"), PressureLadder::reading)
             .sign("rating", sketch.say("ladder.sign.rating"), PressureLadder::rating)
             .sign("limit-at", sketch.say("section.sign.limit"), WellSection::limit)
@@ -176,7 +212,10 @@ final class PressureLadder {
     if (ruler.isBroken()) {
       legend.line(sketch.say("ladder.broken", sketch.about(ruler.breakAt(), "pressure.cut_in")));
     }
-    return legend.lines(left).all();
+    if (sketch.is("pump.type", "submersible") && isDrawn("pump.shutoff_pressure")) {
+      legend.line(sketch.say("ladder.boost"));
+    }
+    return legend.lines(relief.remarks()).lines(left).all();
   }
 
   private static void reading(Svg svg) {
@@ -211,6 +250,10 @@ final class PressureLadder {
               ? sketch.say("ladder.step", tag.text(), apart(new Interval(least, most)))
               : tag.text());
     }
+    if (!isDrawn(ReliefValve.SETTING) && !relief.unplaced().isEmpty()) {
+      lines.add(relief.unplaced());
+    }
+    lines.addAll(relief.remarks());
     return lines;
   }
 }

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Interval;
+import org.wellcurb.quantity.Unit;
 import org.wellcurb.record.Entry;
 
 /**
@@ -88,13 +89,10 @@ final class SetbackPlan {
     rings(svg, ruler, true);
     svg.circle("casing", X, Y, 7);
     svg.circle("hub", X, Y, 2.5);
-    return new Drawing(
-        ID,
-        sketch.say("plan.title"),
-        svg.close(HEIGHT),
-        legend(svg, ruler, marks),
-        inWords(),
-        marks.drawn());
+    List<Sign> legend = legend(svg, ruler, marks);
+    List<String> words = inWords();
+    String picture = svg.close(HEIGHT, sketch.says(words, marks.drawn()));
+    return new Drawing(ID, sketch.say("plan.title"), picture, legend, words, marks.drawn());
   }
 
   private List<Double> amounts() {
@@ -160,6 +158,11 @@ final class SetbackPlan {
         across(svg, limit == spoke.limit().si() ? "limit" : "limit-if", ruler.y(limit), dx, dy);
       }
     }
+    double lacking = lacking(spoke);
+    if (lacking > 0) {
+      double end = ruler.y(spoke.limit().si());
+      svg.line("short", X + r * dx, Y + r * dy, X + end * dx, Y + end * dy);
+    }
     if (isFar) {
       across(svg, "cut", REACH - 14, dx, dy);
     }
@@ -174,6 +177,18 @@ final class SetbackPlan {
     svg.circle("seal", x, y, 11);
     svg.text("seal-number", x, y + 5, String.valueOf(i + 1));
     letters(svg, x, y, dx, dy, marks.subList(0, Math.min(LETTERS, marks.size())));
+  }
+
+  /**
+   * How much nearer than the limit it may stand at the most (m); NaN where it falls short of none,
+   * or of one of several.
+   */
+  private double lacking(Spoke spoke) {
+    Limit limit = spoke.limit();
+    double lacking = limit.si() - Math.max(0, sketch.interval(spoke.key()).lo());
+    return sketch.fallsShort(spoke.key()) && !limit.isOneWay() && lacking > 0
+        ? lacking
+        : Double.NaN;
   }
 
   /** A bar across a spoke, so short that it does not come to the next one. */
@@ -226,6 +241,7 @@ final class SetbackPlan {
     return legend
         .sign("limit", sketch.say("plan.sign.limit"), small -> limit(small, "limit"))
         .sign("limit-if", sketch.say("plan.sign.limit.if"), small -> limit(small, "limit-if"))
+        .across("short", sketch.say("plan.sign.short"))
         .sign("cut", sketch.say("plan.sign.far"), SetbackPlan::far)
         .across("range", sketch.say("sign.between"))
         .line(sketch.say("plan.signs"))
@@ -263,11 +279,23 @@ final class SetbackPlan {
       String said = way(spoke.key(), way);
       limits = limits.isEmpty() ? said : sketch.say("plan.or", limits, said);
     }
-    return sketch.say(
-        "plan.line.limit",
-        place,
-        read,
-        limits.isEmpty() ? sketch.limitBoth(limit.si(), spoke.key()) : limits);
+    String all = limits.isEmpty() ? sketch.limitBoth(limit.si(), spoke.key()) : limits;
+    String lacking = lackingShown(spoke);
+    return lacking.isEmpty()
+        ? sketch.say("plan.line.limit", place, read, all)
+        : sketch.say("plan.line.short", place, read, all, lacking);
+  }
+
+  /** What lacks to the limit, in words; empty where nothing does that figures would show. */
+  private String lackingShown(Spoke spoke) {
+    double most = lacking(spoke);
+    if (Double.isNaN(most)) {
+      return "";
+    }
+    Unit unit = sketch.unit(spoke.key());
+    double least = spoke.limit().si() - sketch.interval(spoke.key()).hi();
+    Interval lacking = new Interval(least > 0 ? least : most, most);
+    return sketch.round(unit.fromSi(most)).equals("0") ? "" : sketch.span(lacking, unit);
   }
 
   private String place(String key) {

@@ -99,6 +99,21 @@ public final class Sketch {
     return missing;
   }
 
+  /**
+   * What a drawing shows, for those who do not see it: how many things it holds, and what of them
+   * falls short.
+   */
+  String says(List<String> held, List<Mark> drawn) {
+    String holds = count("drawing.holds", held.size());
+    StringBuilder says = new StringBuilder(holds).append(' ');
+    if (drawn.isEmpty()) {
+      return says.append(say("drawing.unmarked")).toString();
+    }
+    says.append(count("drawing.marked", drawn.size()));
+    drawn.forEach(mark -> says.append(' ').append(say("drawing.mark", mark.letter(), mark.sentence())));
+    return says.toString();
+  }
+
   WellRecord record() {
     return record;
   }
@@ -134,6 +149,16 @@ public final class Sketch {
   boolean isYes(String key) {
     int i = entry(key).index();
     return record.isGiven(i) && record.lo(i) == 1;
+  }
+
+  /** True where the form says nothing of an entry that may apply, or nothing that can be read. */
+  boolean isBlank(String key) {
+    return !isGiven(key) && record.state(entry(key).index()) != WellRecord.NOT_APPLICABLE;
+  }
+
+  boolean isNo(String key) {
+    int i = entry(key).index();
+    return record.isGiven(i) && record.hi(i) == 0;
   }
 
   /** One value in SI to draw an entry at: the middle of a range, the end of half a one; or NaN. */

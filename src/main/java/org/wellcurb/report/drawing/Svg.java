@@ -140,17 +140,30 @@ final class Svg {
 
   /** The whole drawing of this height. */
   String close(double height) {
+    return close(height, "");
+  }
+
+  /**
+   * The same.
+   *
+   * @param says what it shows and what of it falls short, in a sentence or two; may be empty
+   */
+  String close(double height, String says) {
+    boolean isSaid = !says.isEmpty();
     return "<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"group\" class=\"drawing\" viewBox=\"0 0 "
         + width
         + " "
         + number(height)
         + "\" aria-labelledby=\""
         + id
-        + "-t\"><title id=\""
+        + (isSaid ? "-t\" aria-describedby=\"" + id + "-d" : "-t")
+        + "\"><title id=\""
         + id
         + "-t\">"
         + escape(title)
-        + "</title><g aria-hidden=\"true\">"
+        + "</title>"
+        + (isSaid ? "<desc id=\"" + id + "-d\">" + escape(says) + "</desc>" : "")
+        + "<g aria-hidden=\"true\">"
         + out
         + "</g>"
         + links

@@ -16,7 +16,7 @@ final class WellSection {
   static final int WIDTH = 372;
   static final int TOP = 30;
   static final int BOTTOM = 456;
-  private static final int AXIS = 46;
+  private static final int AXIS = 50;
   private static final int LABELS = 196;
   private static final int LEADS = (int) SectionParts.RIGHT;
 
@@ -57,13 +57,10 @@ final class WellSection {
     }
     Marks marks = new Marks(sketch.marks(), keys);
     double height = labels(svg, ruler, marks);
-    return new Drawing(
-        ID,
-        sketch.say("section.title"),
-        svg.close(height),
-        legend(svg, ruler, deepest),
-        inWords(),
-        marks.drawn());
+    List<Sign> legend = legend(svg, ruler, deepest);
+    List<String> words = inWords();
+    String picture = svg.close(height, sketch.says(words, marks.drawn()));
+    return new Drawing(ID, sketch.say("section.title"), picture, legend, words, marks.drawn());
   }
 
   /** The deepest of the well's parts, and of its layers unless they would press it together. */

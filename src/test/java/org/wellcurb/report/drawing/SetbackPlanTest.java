@@ -43,6 +43,28 @@ final class SetbackPlanTest {
     assertTrue(legend(plan).contains("A limit under conditions"), legend(plan));
   }
 
+  /** A broken scale hides how far short a distance is: the figures stand beside it. */
+  @Test
+  void whatLacksToALimitIsDrawnAndSaid() {
+    Mark mark = new Mark("A", "finding-a", "Short", List.of("setback.privy"));
+    Drawing plan =
+        Sketches.drawn(
+            Sketches.of(
+                new Form("T")
+                    .amount("setback.privy", 25, METRE)
+                    .amount("setback.road", 8, METRE)
+                    .record(),
+                Language.EN,
+                UnitsShown.AS_WRITTEN,
+                List.of(mark),
+                Map.of("setback.privy", Limit.of(30), "setback.road", Limit.of(5))),
+            "plan");
+    assertEquals(1, count(plan, "short"));
+    assertTrue(plan.words().contains("privy: 25 m, limit 30 m, 5 m short"), "" + plan.words());
+    assertTrue(plan.words().contains("road: 8 m, limit 5 m"), "" + plan.words());
+    assertTrue(legend(plan).contains("What is short of the limit"), legend(plan));
+  }
+
   @Test
   void aRuleWhoseWaysCannotBeToldApartIsSaidWhole() {
     WellRecord record = new Form("T").amount("setback.privy", 25, METRE).record();
