@@ -16,6 +16,7 @@ import org.wellcurb.record.Entry;
  * @param rows its rows, in order
  * @param title what the pack calls it, for people; may be empty
  * @param source name of the source that it stands in; empty where that is not said
+ * @param standsFor key of the entry whose place it takes; empty where it takes none's
  */
 public record Table(
     String name,
@@ -23,11 +24,12 @@ public record Table(
     @Nullable Dimension gives,
     List<Row> rows,
     String title,
-    String source) {
+    String source,
+    String standsFor) {
 
-  /** A table without title or source. */
+  /** A table that says no more than its rows. */
   public Table(String name, List<Entry> by, @Nullable Dimension gives, List<Row> rows) {
-    this(name, by, gives, rows, "", "");
+    this(name, by, gives, rows, "", "", "");
   }
 
   public Table {

@@ -35,6 +35,8 @@ public record BlankPage(List<FieldGroup> groups) {
    * @param choices words to tick; may be empty
    * @param values what each choice is called in a record
    * @param wide true where words are to be written
+   * @param room how much room a hand needs: {@code line}, {@code day} or {@code figure}; of words
+   *     that may go on for long {@code lines}
    */
   public record Field(
       String key,
@@ -43,7 +45,8 @@ public record BlankPage(List<FieldGroup> groups) {
       List<String> units,
       List<String> choices,
       List<String> values,
-      boolean wide) {}
+      boolean wide,
+      String room) {}
 
   static BlankPage of(Catalogue catalogue, PageStyle style) {
     Words words = Words.in(style.language());
@@ -93,6 +96,25 @@ public record BlankPage(List<FieldGroup> groups) {
     boolean wide = entry.kind() == Kind.TEXT || entry.kind() == Kind.LIST;
     List<String> values = entry.kind() == Kind.YES_NO ? List.of("yes", "no") : entry.choices();
     return new Field(
-        entry.key(), words.entry(entry.key()), entry.meaning(), units, choices, values, wide);
+        entry.key(),
+        words.entry(entry.key()),
+        entry.meaning(),
+        units,
+        choices,
+        values,
+        wide,
+        room(entry));
+  }
+
+  /** The longest usual answer, at some 4 mm a letter. */
+  private static String room(Entry entry) {
+    if (entry.kind() == Kind.LIST) {
+      return "lines";
+    }
+    boolean isPosition = entry.key().endsWith("latitude") || entry.key().endsWith("longitude");
+    if (entry.kind() == Kind.TEXT || isPosition) {
+      return "line";
+    }
+    return entry.kind() == Kind.DATE ? "day" : "figure";
   }
 }

@@ -20,6 +20,8 @@ final class LimitWays {
   /** A rule with more ways than this is said and not drawn. */
   private static final int MOST = 6;
 
+  private static final String FROST = "site.frost_depth";
+
   private final String entry;
   private final @Nullable UnitSystem system;
   private final Speech speech;
@@ -170,14 +172,15 @@ final class LimitWays {
   }
 
   /**
-   * True where what is asked of the entry is to reach below the frost, as a table or form has it.
+   * True where what is asked of the entry is to reach below the frost, as the form has it or a
+   * table that a pack says stands for it.
    */
   static boolean isFrost(Expr expr, String entry) {
     if (expr instanceof Expr.Compare c
         && c.a() instanceof Expr.EntryAmount a
         && a.entry().key().equals(entry)) {
-      return (c.b() instanceof Expr.TableAmount t && t.table().name().contains("frost"))
-          || (c.b() instanceof Expr.EntryAmount b && b.entry().key().equals("site.frost_depth"));
+      return (c.b() instanceof Expr.TableAmount t && t.table().standsFor().equals(FROST))
+          || (c.b() instanceof Expr.EntryAmount b && b.entry().key().equals(FROST));
     }
     return Parts.of(expr).stream().anyMatch(part -> isFrost(part, entry));
   }

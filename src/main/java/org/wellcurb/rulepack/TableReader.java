@@ -53,6 +53,7 @@ final class TableReader {
     List<Json> rowsAt = shapes.items(fields.must("rows"), 1);
     String title = fields.line("title");
     String source = source(fields.may("source"));
+    String standsFor = standsFor(fields.may("standsFor"));
     fields.done();
     List<RowReach.Row> rows = new ArrayList<>();
     for (Json rowAt : rowsAt) {
@@ -69,7 +70,16 @@ final class TableReader {
     }
     List<Table.Row> flat = new ArrayList<>();
     rows.forEach(row -> flat.addAll(row.flat()));
-    return new Table(name, by, dimension, flat, title, source);
+    return new Table(name, by, dimension, flat, title, source, standsFor);
+  }
+
+  /** The entry whose place it takes: so far that of frost alone, which drawings show. */
+  private String standsFor(@Nullable Json json) {
+    String key = json == null ? null : shapes.text(json);
+    if (json != null && key != null && !key.equals("site.frost_depth")) {
+      problems.stumble(json);
+    }
+    return key == null ? "" : key;
   }
 
   /** The name of its source; empty where there is none. */

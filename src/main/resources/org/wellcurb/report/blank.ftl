@@ -5,7 +5,7 @@
 <@l.section id=g.heading?replace(".", "-") title=t(g.heading) class="form">
 <ul class="fields">
 <#list g.fields as f>
-<li><span class="label">${f.label}</span> <#if f.choices?has_content><span class="choices"><#list f.choices as c><span class="choice"><span class="tick"></span>${c}</span> </#list></span><#else><span class="fill"><span class="box<#if f.wide> wide</#if>"></span><#if f.units?has_content> <span class="unit"><#list f.units as u>${u}<#sep> | </#list></span></#if></span></#if></li>
+<li<#if f.values?has_content && f.values[0] == "yes"> class="short"</#if>><span class="label">${f.label}</span> <#if f.choices?has_content><span class="choices"><#list f.choices as c><span class="choice"><span class="tick"></span>${c}</span> </#list></span><#else><span class="fill"><span class="box ${f.room}"></span><#if f.units?has_content> <span class="unit"><#list f.units as u>${u}<#sep> | </#list></span></#if></span></#if></li>
 </#list>
 </ul>
 </@l.section>

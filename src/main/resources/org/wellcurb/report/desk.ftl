@@ -17,7 +17,7 @@
 <h1>${t("desk.title")}</h1>
 <p class="under">${t("desk.judged")} <#list v.packs as p><@l.own p.title /> (${p.edition})<#sep>${t("semicolon")} </#list></p>
 </header>
-<main id="main" data-token="${v.token}" data-waiting="${t("desk.waiting")}" data-said="${t("desk.said", "#", "##")}" data-unnumbered="${t("desk.unnumbered")}" data-lost="${t("desk.lost")}" data-stale="${t("desk.stale")}" data-layer="${t("desk.layer", "#")}" data-notes="${t("desk.group.notes", "#")}" data-most="${v.most}" data-large="${t("desk.large", "#", v.mebibytes)}" data-clear="${t("desk.clear")}" data-back="${t("desk.back")}">
+<main id="main" data-token="${v.token}" data-waiting="${t("desk.waiting")}" data-said="${t("desk.said", "#", "##")}" data-unnumbered="${t("desk.unnumbered")}" data-lost="${t("desk.lost")}" data-stale="${t("desk.stale")}" data-layer="${t("desk.layer", "#")}" data-notes="${t("desk.group.notes", "#")}" data-most="${v.most}" data-large="${t("desk.large", "#", v.mebibytes)}" data-clear="${t("desk.clear")}" data-back="${t("desk.back")}" data-busy="${t("desk.busy")}">
 <div class="tools">
 <label class="open">${t("desk.open")} <input type="file" id="file" accept=".json,.ndjson,.jsonl,.csv,.tsv,.txt,.xlsx"></label>
 <label id="which-label" hidden>${t("desk.which")} <select id="which"></select></label>

@@ -7,9 +7,14 @@
   var note = document.getElementById("note");
   var clear = document.getElementById("clear");
   var put = null;
+  var isAlone = false;
   var which = document.getElementById("which");
   var rows = document.getElementById("layer-rows");
   var records = [];
+  // Which record of the file stands in the form, and which have changes that no file holds.
+  var shown = 0;
+  var unsaved = {};
+  var slow = 0;
   var kept = {};
   var latest = 0;
   var timer = 0;
@@ -68,10 +73,17 @@
         } else if (refused) {
           refused(answer.problem);
         } else {
-          status.textContent = answer.problem;
+          behind(answer.problem);
         }
       })
-      .catch(function () { status.textContent = main.dataset.lost; });
+      .catch(function () { behind(main.dataset.lost); });
+  }
+
+  // What is wrong stands in the status, and the sheet shows that it is of an earlier form.
+  function behind(problem) {
+    clearTimeout(slow);
+    status.textContent = problem;
+    frame.classList.add("old");
   }
 
   // What there is to say of single entries stands beside them, and each group says how much.
@@ -98,8 +110,10 @@
     var asked = record();
     // Of a form that says nothing there is nothing to say.
     if (Object.keys(asked).length === 0) {
+      clearTimeout(slow);
       frame.onload = null;
       frame.srcdoc = "";
+      frame.classList.remove("old");
       status.textContent = main.dataset.waiting;
       beside({});
       return;
@@ -107,8 +121,12 @@
     // A record needs a number; a form that has none yet is checked all the same.
     asked.record = asked.record || {};
     asked.record.id = asked.record.id || main.dataset.unnumbered;
+    clearTimeout(slow);
+    slow = setTimeout(function () { status.textContent = main.dataset.busy; }, 800);
     ask("check", JSON.stringify(asked), function (answer) {
       if (mine !== latest) { return; }
+      clearTimeout(slow);
+      frame.classList.remove("old");
       var at = frame.contentWindow ? frame.contentWindow.scrollY : 0;
       frame.onload = function () { frame.contentWindow.scrollTo(0, at); };
       frame.srcdoc = answer.sheet;
@@ -170,8 +188,13 @@
       return;
     }
     ask("read?name=" + encodeURIComponent(file.name), file, function (answer) {
+      // What was typed and is in no file can be brought back.
+      var was = hasUnsaved() ? record() : null;
       records = answer.records;
-      keep(null);
+      shown = 0;
+      unsaved = {};
+      keep(was);
+      isAlone = was !== null;
       which.textContent = "";
       records.forEach(function (one, i) { which.add(new Option(one.name, i)); });
       document.getElementById("which-label").hidden = records.length < 2;
@@ -180,7 +203,7 @@
     }, tell);
   }
 
-  form.addEventListener("input", function (event) { event.target.dataset.typed = ""; keep(null); soon(); });
+  form.addEventListener("input", function (event) { event.target.dataset.typed = ""; keep(null); unsaved[shown] = true; soon(); });
   form.addEventListener("submit", function (event) { event.preventDefault(); check(); });
   document.getElementById("layer-more").addEventListener("click", function () {
     addLayer();
@@ -189,17 +212,38 @@
   document.getElementById("file").addEventListener("change", function (event) {
     if (event.target.files.length) { open(event.target.files[0]); }
   });
-  which.addEventListener("change", function () { fill(records[Number(which.value)].record); });
+  document.getElementById("file").addEventListener("click", function (event) { event.target.value = ""; });
+  // A record that one goes on from keeps what was typed into it.
+  which.addEventListener("change", function () {
+    records[shown].record = record();
+    shown = Number(which.value);
+    keep(null);
+    fill(records[shown].record);
+  });
+  function hasUnsaved() {
+    return Object.keys(unsaved).length > 0 && (Object.keys(record()).length > 0 || records.length > 1);
+  }
+  window.addEventListener("beforeunload", function (event) {
+    if (hasUnsaved()) { event.preventDefault(); event.returnValue = true; }
+  });
   // What was cleared can be brought back until something else is typed.
   function keep(source) {
     put = source;
+    isAlone = false;
     clear.textContent = source ? main.dataset.back : main.dataset.clear;
   }
   clear.addEventListener("click", function () {
     var was = put;
     tell("");
     if (was) {
+      // A form that a file took the place of is none of that file's records.
+      if (isAlone) {
+        records = [];
+        shown = 0;
+        document.getElementById("which-label").hidden = true;
+      }
       keep(null);
+      unsaved[shown] = true;
       fill(was);
     } else {
       var now = record();
@@ -215,7 +259,8 @@
     link.href = URL.createObjectURL(new Blob([JSON.stringify(out, null, 2) + "\n"], { type: "application/json" }));
     link.download = ((out.record && out.record.id) || "record").replace(/[^A-Za-z0-9_-]+/g, "-") + ".json";
     link.click();
-    URL.revokeObjectURL(link.href);
+    setTimeout(function () { URL.revokeObjectURL(link.href); }, 10000);
+    delete unsaved[shown];
   });
   ["dragover", "dragleave", "drop"].forEach(function (kind) {
     document.addEventListener(kind, function (event) {

@@ -306,6 +306,52 @@ final class DeskInBrowserTest {
     assertEquals(List.of(), browser.complaints());
   }
 
+  /** What is typed into a record of a file is there when one comes back to it. */
+  @Test
+  void recordsOfAFileKeepWhatIsTypedAndLeavingWarns() {
+    assertFalse(warns(), "nothing was typed");
+    drop("two.csv", "record.id,well.depth [ft]\nFW-E1,100\nFW-E2,200\n");
+    await("the record", () -> value("record-id").equals("FW-E1"));
+    assertFalse(warns(), "what a file holds is saved");
+    tab("record-id");
+    type("X");
+    inSheet("FW-E1X");
+    assertTrue(warns());
+    back("which");
+    type(Keys.ARROW_DOWN);
+    await("the next record", () -> value("record-id").equals("FW-E2"));
+    type(Keys.ARROW_UP);
+    await("the first again", () -> value("record-id").equals("FW-E1X"));
+    // Another file takes its place, and it can be brought back.
+    drop("three.csv", "record.id\nFW-E3\n");
+    await("the file", () -> value("record-id").equals("FW-E3"));
+    assertFalse(warns());
+    browser.driver().findElement(By.id("clear")).sendKeys(Keys.SPACE);
+    await("what was typed", () -> value("record-id").equals("FW-E1X"));
+    assertEquals(List.of(), browser.complaints());
+  }
+
+  /** True where the page would ask before it is left. */
+  private boolean warns() {
+    return Boolean.TRUE.equals(
+        browser
+            .driver()
+            .executeScript(
+                "return !window.dispatchEvent(new Event('beforeunload', {cancelable: true}))"));
+  }
+
+  /** A desk that has gone says so in one line, and its sheet no longer looks like the form's. */
+  @Test
+  void aSheetOfAnEarlierFormLooksLikeOne() {
+    tab("record-id");
+    type("FW-G1");
+    inSheet("FW-G1");
+    desk.close();
+    type("X");
+    await("the loss", () -> status().startsWith("The desk does not answer"));
+    assertTrue(browser.driver().findElement(By.cssSelector("#sheet.old")).isDisplayed());
+  }
+
   private void drop(String name, String text) {
     browser
         .driver()

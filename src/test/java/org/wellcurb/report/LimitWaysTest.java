@@ -7,11 +7,14 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.wellcurb.formula.Expr;
 import org.wellcurb.formula.Formula;
+import org.wellcurb.formula.Table;
 import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.report.drawing.Limit;
 import org.wellcurb.rulepack.Pack;
@@ -75,6 +78,32 @@ final class LimitWaysTest {
             "setback.animal_yard >= (if well.casing_depth >= 100 ft (30 m) then 50 ft (15 m)"
                 + " else 100 ft (30 m))");
     assertEquals(List.of(30.0, 15.0), amounts(limit));
+  }
+
+  /** A pack says which table is that of frost, whatever its name. */
+  @Test
+  void whatStandsForTheFrostIsTold() throws Exception {
+    Table frost = Objects.requireNonNull(pack.tables().get("frost"));
+    assertTrue(isFrost(frost));
+    String source = frost.source();
+    String title = frost.title();
+    assertFalse(
+        isFrost(
+            new Table("frost", frost.by(), frost.gives(), frost.rows(), title, source, "")));
+    assertTrue(
+        LimitWays.isFrost(condition("pitless.depth >= site.frost_depth"), "pitless.depth"));
+    assertFalse(
+        LimitWays.isFrost(condition("well.depth >= site.frost_depth"), "pitless.depth"));
+  }
+
+  private static Expr.Condition condition(String require) throws Exception {
+    return Formula.condition(require, new PackScope(pack.tables(), pack.figures())).tree();
+  }
+
+  private static boolean isFrost(Table table) throws Exception {
+    PackScope scope = new PackScope(Map.of(table.name(), table), pack.figures());
+    Formula formula = Formula.condition("pitless.depth >= table(frost)", scope);
+    return LimitWays.isFrost(formula.tree(), "pitless.depth");
   }
 
   @Test

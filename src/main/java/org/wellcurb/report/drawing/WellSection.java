@@ -16,7 +16,7 @@ final class WellSection {
   static final int WIDTH = 372;
   static final int TOP = 30;
   static final int BOTTOM = 456;
-  private static final int AXIS = 50;
+  private static final int AXIS = 49;
   private static final int LABELS = 196;
   private static final int LEADS = (int) SectionParts.RIGHT;
 
