@@ -10,10 +10,10 @@
 </ul>
 </@l.section>
 </#list>
-<@l.section id="log" title=t("blank.layers") class="form">
+<@l.section id="log" title=t("blank.layers") class="form whole">
 <table class="log"><caption class="unseen">${t("blank.layers")}</caption>
 <thead><tr><th scope="col">${t("blank.from")}</th><th scope="col">${t("blank.to")}</th><th scope="col">${t("blank.material")}</th></tr></thead>
-<tbody><#list 1..10 as i><tr><td>&nbsp;</td><td></td><td></td></tr></#list></tbody></table>
+<tbody><#list 1..14 as i><tr><td>&nbsp;</td><td></td><td></td></tr></#list></tbody></table>
 </@l.section>
 <@l.section id="signed" title=t("blank.signed") class="form">
 <p class="answer">${t("notice.name")} <span class="line"></span></p>

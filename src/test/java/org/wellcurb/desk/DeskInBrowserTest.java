@@ -314,7 +314,7 @@ final class DeskInBrowserTest {
     await("the record", () -> value("record-id").equals("FW-E1"));
     assertFalse(warns(), "what a file holds is saved");
     tab("record-id");
-    type("X");
+    type(Keys.END, "X");
     inSheet("FW-E1X");
     assertTrue(warns());
     back("which");

@@ -155,11 +155,19 @@ final class WellSection {
     head.legend(legend, svg);
     legend.sign("limit-at", sketch.say("section.sign.limit"), WellSection::limit);
     legend.sign("span", sketch.say("sign.between"), WellSection::upright);
+    legend.line(flowing());
     legend.line(sketch.say("section.scale"));
     if (ruler.isBroken()) {
       legend.line(sketch.say("section.broken", sketch.about(ruler.breakAt(), "well.depth")));
     }
     return legend.line(depths.remark()).lines(tags.left()).all();
+  }
+
+  /** That the well flows, where the form says so or its level stands above the ground. */
+  private String flowing() {
+    boolean isFlowing =
+        sketch.isYes("water.flowing") || depths.range("water.static_level").hi() < 0;
+    return isFlowing ? sketch.say("section.flowing") : "";
   }
 
   static void limit(Svg svg) {
@@ -182,6 +190,9 @@ final class WellSection {
                 ? sketch.say("section.words", tag.text(), written(tag.key()))
                 : tag.text());
       }
+    }
+    if (!flowing().isEmpty()) {
+      lines.add(flowing());
     }
     lines.addAll(pipe.words());
     lines.addAll(layers.words());

@@ -31,6 +31,17 @@ final class WellSectionTest {
   }
 
   @Test
+  void aWellThatFlowsIsSaidTo() {
+    Form up = new Form("T").amount("well.depth", 180, FOOT).amount("water.static_level", -6, FOOT);
+    Drawing drawing = Sketches.section(up.record());
+    assertTrue(Sketches.legend(drawing).contains("flows by itself"), Sketches.legend(drawing));
+    assertTrue(drawing.words().toString().contains("flows by itself"), "" + drawing.words());
+    Form down = new Form("T").amount("well.depth", 180, FOOT).amount("water.static_level", 6, FOOT);
+    drawing = Sketches.section(down.record());
+    assertFalse(Sketches.legend(drawing).contains("flows by itself"), Sketches.legend(drawing));
+  }
+
+  @Test
   void fittingsStandWhereTheirSpacingPutsThemUpFromThePump() {
     Form form = well().amount("pump.check_valves", 2, ONE);
     form.amount("pump.check_valve_spacing", 100, FOOT);
