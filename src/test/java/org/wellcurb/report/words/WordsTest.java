@@ -55,6 +55,7 @@ final class WordsTest {
           "entry.sample.e_coli",
           "entry.sample.ph",
           "entry.sample.sulfate",
+          "entry.sample.uranium",
           "entry.site.zone",
           "kind.short.omission",
           "kind.short.one.omission");
