@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.wellcurb.crosscheck.SurveyFile;
 import org.wellcurb.intake.ChunkTally;
 import org.wellcurb.report.Cap;
+import org.wellcurb.report.Elsewhere;
 import org.wellcurb.report.IdleVariance;
 import org.wellcurb.report.Maps;
 import org.wellcurb.report.RecordLine;
@@ -20,6 +21,7 @@ final class Merged implements Pipeline.Merge<PartResult>, Closeable {
   private final AskSample asks = new AskSample();
   final SinceLog since = new SinceLog();
   final List<IdleVariance> idleVariances = new ArrayList<>();
+  final Elsewhere elsewhere = new Elsewhere();
   long idleVarianceCount;
   long unknownVarianceCount;
   final @Nullable SurveyFile survey;
@@ -80,6 +82,7 @@ final class Merged implements Pipeline.Merge<PartResult>, Closeable {
     int room = Cap.SIDE_LINES_ON_PAGE.most() - idleVariances.size();
     idleVariances.addAll(
         result.idleVariances.subList(0, Math.min(room, result.idleVariances.size())));
+    elsewhere.add(result.elsewhere);
     idleVarianceCount += result.idleVarianceCount;
     unknownVarianceCount += result.unknownVarianceCount;
     maps.add(result.maps);

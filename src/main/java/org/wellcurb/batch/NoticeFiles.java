@@ -48,6 +48,7 @@ final class NoticeFiles {
     final List<Finding> findings = new ArrayList<>();
     final List<Pack> packs = new ArrayList<>();
     final Map<String, String> waters = new HashMap<>();
+    final Map<String, String> elsewhere = new HashMap<>();
     final long advisories;
     long total;
 
@@ -121,6 +122,9 @@ final class NoticeFiles {
             if (!noted.water().isEmpty()) {
               kept.waters.put(NoticeView.where(noted.finding()), noted.water());
             }
+            if (!noted.elsewhere().isEmpty()) {
+              kept.elsewhere.put(NoticeView.where(noted.finding()), noted.elsewhere());
+            }
             Pack pack = plan.packs().get(noted.pack());
             if (!kept.packs.contains(pack)) {
               kept.packs.add(pack);
@@ -146,6 +150,7 @@ final class NoticeFiles {
             kept.advisories,
             table,
             kept.waters,
+            kept.elsewhere,
             Cautions.ofWork(findings));
     Path notices = folder.resolve(Outputs.NOTICES);
     String html = page(view);

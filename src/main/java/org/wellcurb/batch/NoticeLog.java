@@ -33,20 +33,24 @@ final class NoticeLog {
    * @param pack place of the pack that judged
    * @param water what must be done about the water of its record, by key of its words; empty where
    *     nothing must
+   * @param elsewhere the jurisdiction that its record names, where the pack is not for it; else
+   *     empty
    * @param finding the finding; its number, file and what is written are whole, since the table
    *     that is sent out must name the record as the records do; other long texts are cut to {@link
    *     Cap#QUOTED_LETTERS}
    */
-  record Noted(String licence, int pack, String water, Finding finding) {}
+  record Noted(String licence, int pack, String water, String elsewhere, Finding finding) {}
 
   /** Adds a finding. */
-  void put(String licence, int pack, int rule, String water, Finding finding) {
+  void put(
+      String licence, int pack, int rule, String water, String elsewhere, Finding finding) {
     Deciding deciding = finding.deciding();
     try {
       text(licence);
       out.writeInt(pack);
       out.writeInt(rule);
       text(water);
+      said(elsewhere);
       text(finding.recordId());
       text(finding.file());
       out.writeLong(finding.row());
@@ -118,6 +122,7 @@ final class NoticeLog {
     int pack = in.readInt();
     Rule rule = packs.get(pack).rules().get(in.readInt());
     String water = text(in);
+    String elsewhere = text(in);
     String recordId = text(in);
     String file = text(in);
     long row = in.readLong();
@@ -148,6 +153,7 @@ final class NoticeLog {
         licence,
         pack,
         water,
+        elsewhere,
         new Finding(
             recordId,
             file,

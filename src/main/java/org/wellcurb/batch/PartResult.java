@@ -8,6 +8,7 @@ import org.wellcurb.intake.ChunkTally;
 import org.wellcurb.judgement.Outcome;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.report.ByteText;
+import org.wellcurb.report.Elsewhere;
 import org.wellcurb.report.IdleVariance;
 import org.wellcurb.report.Maps;
 import org.wellcurb.report.RecordLine;
@@ -31,6 +32,9 @@ final class PartResult {
 
   /** The first variances that match nothing, as the page names them. */
   final List<IdleVariance> idleVariances = new ArrayList<>();
+
+  /** Records judged by the only pack given, which is not for the place that they name. */
+  final Elsewhere elsewhere = new Elsewhere();
 
   long idleVarianceCount;
   long unknownVarianceCount;
@@ -91,6 +95,7 @@ final class PartResult {
     marks.clear();
     since.clear();
     idleVariances.clear();
+    elsewhere.clear();
     idleVarianceCount = 0;
     unknownVarianceCount = 0;
     survey.clear();

@@ -34,6 +34,7 @@ import org.wellcurb.rulepack.FindingKind;
 import org.wellcurb.rulepack.Pack;
 import org.wellcurb.rulepack.Rule;
 import org.wellcurb.screening.Finding;
+import org.wellcurb.screening.NamedElsewhere;
 import org.wellcurb.screening.Screener;
 import org.wellcurb.screening.Tally;
 import org.wellcurb.screening.UnfitWater;
@@ -162,6 +163,10 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
       VarianceLines.put(result, record, screeners.get(pack));
     }
     result.screened++;
+    String elsewhere = NamedElsewhere.of(record, plan.packs().get(pack));
+    if (!elsewhere.isEmpty()) {
+      result.elsewhere.add(elsewhere);
+    }
     String packId = plan.packs().get(pack).id();
     RecordsCsv.put(result.records, record, packId, outcomes, kinds);
     if (plan.request().looks().crosscheck()) {
@@ -335,6 +340,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     if (kinds[FindingKind.DEFICIENCY.ordinal()] > 0) {
       result.withDeficiency++;
     }
+    String elsewhere = NamedElsewhere.of(record, plan.packs().get(pack));
     boolean isNoticed = plan.request().notices().wanted();
     for (Finding finding : isNoticed ? speakers.said(record, pack, findings) : findings) {
       String licence = Whose.licence(record, finding, driller, installer);
@@ -342,7 +348,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
       int place = Objects.requireNonNull(placeOfRule.get(finding.rule()));
       result.licences.finding(licence, kind, firstRule[pack] + place, this.place);
       if (isNoticed && kind != FindingKind.ADVISORY && !licence.isBlank()) {
-        result.noticed.put(licence, pack, place, water, finding);
+        result.noticed.put(licence, pack, place, water, elsewhere, finding);
       }
     }
   }

@@ -34,6 +34,7 @@ import org.wellcurb.report.Refused;
 import org.wellcurb.report.RulesCsv;
 import org.wellcurb.report.RunFacts;
 import org.wellcurb.report.RunJson;
+import org.wellcurb.report.SetAsideLine;
 import org.wellcurb.report.Settlement;
 import org.wellcurb.report.SinceCounts;
 import org.wellcurb.report.SinceView;
@@ -170,6 +171,7 @@ final class ReportEnd {
         new ArrayList<>(InputLedger.notRead(inputs).keySet()),
         merged.maps,
         cross,
+        merged.elsewhere,
         followUp(since),
         sheets.cautions(),
         cuts.all(),
@@ -337,6 +339,7 @@ final class ReportEnd {
     counts.put("settledNotApplied", (long) plan.settled().refused().size());
     counts.put("settledUnmatched", (long) plan.settled().unmatched().size());
     counts.put("idleVariances", merged.idleVarianceCount);
+    counts.put("namedElsewhere", merged.elsewhere.records());
     return new RunFacts(
         Version.text(),
         request.asOf(),
@@ -346,6 +349,15 @@ final class ReportEnd {
         plan.packs(),
         counts,
         cuts.all());
+  }
+
+  /** Why nothing was screened, of the first row; empty where something was. */
+  private String firstSetAside() {
+    if (totals.screened() > 0 || totals.setAsideShown().isEmpty()) {
+      return "";
+    }
+    SetAsideLine line = totals.setAsideShown().get(0);
+    return line.file() + (line.row() > 0 ? ", row " + line.row() : "") + ": " + line.reason();
   }
 
   private ScreenSummary summary(FollowUp followUp) {
@@ -369,6 +381,8 @@ final class ReportEnd {
         inputs.passedOver().stream().map(over -> over.file() + ": " + over.reason()).toList(),
         totals.withFindings(),
         totals.findings(),
+        merged.elsewhere,
+        firstSetAside(),
         followUp,
         totals.outcome(Outcome.CANNOT_TELL),
         cuts.all(),

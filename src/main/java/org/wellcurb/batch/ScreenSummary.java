@@ -2,6 +2,7 @@ package org.wellcurb.batch;
 
 import java.util.List;
 import org.wellcurb.report.Cut;
+import org.wellcurb.report.Elsewhere;
 import org.wellcurb.report.FollowUp;
 import org.wellcurb.report.KindCounts;
 
@@ -16,6 +17,9 @@ import org.wellcurb.report.KindCounts;
  * @param notRead files that were met and passed over, with the reason
  * @param withFindings records with findings
  * @param findings findings by kind
+ * @param elsewhere records judged by the only pack given, which is not for the place that they name
+ * @param firstSetAside the first row set aside, with its reason, where no row could be screened;
+ *     else empty
  * @param followUp what the run was told beside the records
  * @param cannotTell outcomes that cannot be told
  * @param cuts where a cap cut
@@ -31,6 +35,8 @@ public record ScreenSummary(
     List<String> notRead,
     long withFindings,
     KindCounts findings,
+    Elsewhere elsewhere,
+    String firstSetAside,
     FollowUp followUp,
     long cannotTell,
     List<Cut> cuts,

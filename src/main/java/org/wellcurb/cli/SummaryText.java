@@ -45,6 +45,19 @@ final class SummaryText {
       lines.add(
           many(summary.notRead().size(), "file") + " not read: " + some(summary.notRead(), "; "));
     }
+    if (!summary.firstSetAside().isEmpty()) {
+      lines.add("no row could be screened; the first: " + summary.firstSetAside());
+    }
+    if (summary.elsewhere().records() > 0) {
+      lines.add(
+          many(summary.elsewhere().records(), "record")
+              + (summary.elsewhere().records() == 1 ? " names" : " name")
+              + " another jurisdiction than the only pack given is for ("
+              + summary.elsewhere().named()
+              + "), and "
+              + (summary.elsewhere().records() == 1 ? "was" : "were")
+              + " judged by it all the same: name the pack of that place, too");
+    }
     lines.add(
         many(summary.withFindings(), "record")
             + " with findings: "

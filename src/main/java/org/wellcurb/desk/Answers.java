@@ -28,6 +28,7 @@ import org.wellcurb.report.PageStyle;
 import org.wellcurb.report.Pages;
 import org.wellcurb.report.words.Words;
 import org.wellcurb.rulepack.Pack;
+import org.wellcurb.screening.NamedElsewhere;
 import org.wellcurb.screening.RecordResult;
 import org.wellcurb.screening.Screener;
 
@@ -81,7 +82,8 @@ final class Answers {
     EntryNotes.of(result, style)
         .forEach((key, said) -> said.forEach(notes.withArrayProperty(key)::add));
     String said = jurisdiction(record);
-    if (screeners.size() > 1 && !judges(screener, said)) {
+    boolean isElsewhere = !NamedElsewhere.of(record, screener.pack()).isEmpty();
+    if (isElsewhere || (screeners.size() > 1 && !judges(screener, said))) {
       String pack = style.own(screener.pack().title());
       notes.withArrayProperty(JURISDICTION).add(words.say("desk.jurisdiction", pack));
     }

@@ -35,6 +35,7 @@ import org.wellcurb.screening.Tally;
  * @param notRead files met in folders that are no records, by path
  * @param maps where records stand, in the order of the tallies
  * @param cross what only the whole batch shows; null where it was not asked for
+ * @param elsewhere records judged by the only pack given, which is not for the place that they name
  * @param followUp what the run was told beside the records
  * @param cautions keys of cautions that apply to any record with a sheet
  * @param cuts where a cap cut
@@ -60,6 +61,7 @@ public record BatchView(
     List<String> notRead,
     Maps maps,
     @Nullable CrossView cross,
+    Elsewhere elsewhere,
     FollowUp followUp,
     List<String> cautions,
     List<Cut> cuts,

@@ -168,6 +168,16 @@ final class IndexMaker {
       }
     }
     steps.addAll(reading());
+    if (batch.elsewhere().records() > 0) {
+      String pack = style.own(batch.tallies().get(0).pack().title());
+      steps.add(
+          Step.of(
+              words.count(
+                  "batch.first.elsewhere",
+                  batch.elsewhere().records(),
+                  batch.elsewhere().named(),
+                  pack)));
+    }
     if (batch.withDeficiency() > 0) {
       steps.add(
           Step.to(

@@ -51,9 +51,10 @@ public record NoticePage(
    *
    * @param id number of the record
    * @param place input and row
+   * @param elsewhere that it names a jurisdiction which the pack is not for; may be empty
    * @param lines its findings
    */
-  public record Noticed(String id, String place, List<Line> lines) {}
+  public record Noticed(String id, String place, String elsewhere, List<Line> lines) {}
 
   /** Points of one rule, about nothing but a blank entry, that share a table. */
   static final int LEAST_SHARED = 4;
@@ -148,9 +149,17 @@ public record NoticePage(
   }
 
   private static Noticed noticed(
-      Map<String, Noticed> into, String key, Finding finding, String place) {
+      Map<String, Noticed> into, String key, Finding finding, String place, String elsewhere) {
     return into.computeIfAbsent(
-        key, k -> new Noticed(finding.recordId(), place, new ArrayList<>()));
+        key, k -> new Noticed(finding.recordId(), place, elsewhere, new ArrayList<>()));
+  }
+
+  private static String elsewhere(NoticeView view, String key, PageStyle style) {
+    String named = view.elsewhere().getOrDefault(key, "");
+    return named.isEmpty()
+        ? ""
+        : Words.in(style.language())
+            .say("elsewhere", named, style.own(view.packs().get(0).title()));
   }
 
   private static Line line(
@@ -186,15 +195,16 @@ public record NoticePage(
       number++;
       String place = words.say("place", finding.file(), finding.row());
       String key = NoticeView.where(finding);
+      String elsewhere = elsewhere(view, key, style);
       Line line = line(number, finding, style, sentence, ruleWords);
-      noticed(records, key, finding, place).lines().add(line);
+      noticed(records, key, finding, place, elsewhere).lines().add(line);
       if (isBlank(finding) && blanks.getOrDefault(finding.rule(), 0L) >= LEAST_SHARED) {
         tables
             .computeIfAbsent(finding.rule(), rule -> new Shared(line, new ArrayList<>()))
             .rows()
             .add(new Row(number, finding.recordId(), place));
       } else {
-        noticed(apart, key, finding, place).lines().add(line);
+        noticed(apart, key, finding, place, elsewhere).lines().add(line);
       }
     }
     int shown = view.findings().size();

@@ -22,6 +22,7 @@ final class NoticeValues {
       Map<String, Object> values = new LinkedHashMap<>();
       values.put("id", record.id());
       values.put("place", record.place());
+      values.put("elsewhere", record.elsewhere());
       values.put("points", points);
       records.add(values);
     }
@@ -98,7 +99,7 @@ final class NoticeValues {
     values.put("table", "X-1.csv");
     values.put("cut", "");
     values.put(
-        "records", List.of(Map.of("id", "A-1", "place", "a.csv, row 2", "points", List.of(point))));
+        "records", List.of(Map.of("id", "A-1", "place", "a.csv, row 2", "elsewhere", "", "points", List.of(point))));
     values.put("atOnce", List.of(Map.of("id", "A-1", "text", "t", "points", List.of(1))));
     values.put("packs", List.of(Map.of("title", "t", "authority", "a", "edition", "2026-01-01")));
     values.put("caution", "c");

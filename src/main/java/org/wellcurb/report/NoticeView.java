@@ -22,6 +22,8 @@ import org.wellcurb.screening.Harm;
  * @param table name of the table to fill in and return, beside the notice; empty if there is none
  * @param waters what must be done about the water, by key of its words (see {@link Urgent}), of the
  *     records whose sample asks for it, by {@link #where}
+ * @param elsewhere the jurisdictions that records name which the only pack given is not for, by
+ *     {@link #where}
  * @param cautions keys of cautions that apply to any of the records
  */
 public record NoticeView(
@@ -34,12 +36,14 @@ public record NoticeView(
     long advisories,
     String table,
     Map<String, String> waters,
+    Map<String, String> elsewhere,
     List<String> cautions) {
 
   public NoticeView {
     packs = List.copyOf(packs);
     findings = List.copyOf(findings);
     waters = Map.copyOf(waters);
+    elsewhere = Map.copyOf(elsewhere);
     cautions = List.copyOf(cautions);
   }
 

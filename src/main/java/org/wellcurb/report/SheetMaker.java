@@ -23,6 +23,7 @@ import org.wellcurb.rulepack.Rule;
 import org.wellcurb.screening.Ask;
 import org.wellcurb.screening.Cautions;
 import org.wellcurb.screening.Finding;
+import org.wellcurb.screening.NamedElsewhere;
 import org.wellcurb.screening.PossibleReading;
 import org.wellcurb.screening.RecordResult;
 import org.wellcurb.screening.RuleResult;
@@ -57,6 +58,7 @@ final class SheetMaker {
         PackLine.of(result.pack()),
         asOf.toString(),
         style.own(result.pack().authority()),
+        elsewhere(),
         new Triage(result, findings, style).steps(),
         outcomes.counts(),
         findings,
@@ -73,6 +75,14 @@ final class SheetMaker {
         new EntryTables(result.record(), style).all(),
         variances(),
         result.record().extras());
+  }
+
+  private String elsewhere() {
+    String named = NamedElsewhere.of(result.record(), result.pack());
+    return named.isEmpty()
+        ? ""
+        : words.say(
+            "elsewhere", Cap.QUOTED_LETTERS.cut(named), style.own(result.pack().title()));
   }
 
   private Sketch sketch(List<FindingView> findings) {

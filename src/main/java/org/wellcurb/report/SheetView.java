@@ -14,6 +14,7 @@ import org.wellcurb.report.drawing.Drawing;
  * @param pack which pack judged it
  * @param asOf as-of date of the run
  * @param askOf whom to ask: the authority of the pack
+ * @param elsewhere that the form names a jurisdiction which the pack is not for; may be empty
  * @param steps what to do first
  * @param counts outcomes by key of the bundle, in order
  * @param findings what falls short
@@ -37,6 +38,7 @@ public record SheetView(
     PackLine pack,
     String asOf,
     String askOf,
+    String elsewhere,
     List<Step> steps,
     Map<String, Integer> counts,
     List<FindingView> findings,

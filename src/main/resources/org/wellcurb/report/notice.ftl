@@ -21,6 +21,7 @@
 <section aria-labelledby="record-${r?counter}" class="noticed">
 <h2 id="record-${r?counter}">${t("sheet.heading", r.id)}</h2>
 <p class="under">${r.place}</p>
+<#if r.elsewhere?has_content><p class="cut">${r.elsewhere}</p></#if>
 <ol>
 <#list r.lines as f>
 <li class="point ${f.kind}" value="${f.number}">

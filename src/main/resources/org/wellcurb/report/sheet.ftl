@@ -5,6 +5,7 @@
 <#macro asked a><li><b><#list a.labels as label>${label}<#sep>, </#list></b>${t("colon")} ${n("ask.settles", a.settles)}<#if a.rules?has_content> <span class="soft">(<#list a.rules as r><@l.own r /><#sep>${t("semicolon")} </#list><#if a.settles gt a.rules?size>${t("semicolon")} …</#if>)</span></#if></li>
 </#macro>
 <@l.page title=t("sheet.title", v.id) over=t("sheet.over") heading=t("sheet.heading", v.id) under=t("sheet.under", index?has_content?then(v.place, t("sheet.form")), v.asOf, v.askOf) isWithin=!index?has_content>
+<#if v.elsewhere?has_content><p class="cut">${v.elsewhere}</p></#if>
 
 <@l.steps v.steps />
 

@@ -74,6 +74,40 @@ class ScreenCommandTest {
     assertEquals(3, ran.out().lines().filter(line -> line.startsWith("W-2: ")).count(), ran.out());
   }
 
+  @Test
+  void onePackGivenJudgesFormsOfOtherPlacesAndSaysSoOnEach() throws Exception {
+    String header = HEADER.replace("record.id,", "record.id,driller.licence,");
+    write(
+        "in.csv",
+        header
+            + "W-1,D-1,Birch,40,,44,40\nW-2,D-1,alder,40,,44,40\nW-3,D-1,,40,,44,40\n"
+            + "W-4,D-1,birch,120,T1,38,40\n");
+    Ran ran = screen("in.csv", "--sheets", "all");
+    assertEquals(0, ran.code(), ran.err());
+    assertTrue(
+        ran.out().contains("\n2 records name another jurisdiction than the only pack given is for (Birch), "),
+        ran.out());
+    String said = "This form names the jurisdiction “";
+    assertTrue(page("sheets/W-1.html").contains(said + "Birch”"));
+    assertFalse(page("sheets/W-2.html").contains(said));
+    assertFalse(page("sheets/W-3.html").contains(said));
+    assertTrue(page("sheets/W-4.html").contains(said + "birch”"));
+    assertEquals(2, page("notices/D-1.html").split(said, -1).length);
+    assertTrue(page("index.html").contains("2 records name other jurisdictions (Birch)"));
+    assertTrue(page("run.json").contains("\"namedElsewhere\": 2"));
+  }
+
+  @Test
+  void whereNoRowCouldBeScreenedTheFirstReasonIsSaid() throws Exception {
+    write("in.csv", HEADER + "W-3,too few\nW-4,too few\n");
+    Ran ran = screen("in.csv");
+    assertEquals(0, ran.code(), ran.err());
+    assertTrue(
+        ran.out().contains("\nno row could be screened; the first: in.csv, row 2: "), ran.out());
+    write("in.csv", HEADER + GOOD + "W-3,too few\n");
+    assertFalse(screen("in.csv").out().contains("no row could be screened"));
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {
@@ -396,5 +430,9 @@ class ScreenCommandTest {
           .sorted()
           .toList();
     }
+  }
+
+  private String page(String name) throws IOException {
+    return Files.readString(dir.resolve("out").resolve(name));
   }
 }

@@ -127,6 +127,7 @@ public final class Batches {
         List.of("readme.md"),
         maps(),
         Crosses.view(),
+        new Elsewhere(),
         new FollowUp(
             2,
             List.of(new Settlement(3, "FW-9", text, "ok", "A", LocalDate.of(2025, 5, 1), text)),
@@ -192,6 +193,7 @@ public final class Batches {
         result.findings().size() + 3,
         /* advisories= */ 2,
         "D-118.csv",
+        Map.of(),
         Map.of(),
         List.of("pressure"));
   }
