@@ -79,6 +79,7 @@ public final class Explainer {
         needs.stream().map(Entry::key).toList(),
         said,
         rule.texts().indexOf(text),
+        texts.size() > 1 ? texts.stream().map(rule.texts()::indexOf).toList() : List.of(),
         isShort,
         outcome == Outcome.CANNOT_TELL ? noRows(rule, text) : List.of());
   }

@@ -17,6 +17,8 @@ import org.jspecify.annotations.Nullable;
  * @param remarks whole sentences on how it was judged: rounding allowed for, the bracketed limit
  *     used, depths reduced to ground, which dated text applied, which table row
  * @param text place among the rule's texts of the one that judged, from 0
+ * @param mayBind places of the texts that may have been in force, where which of several was
+ *     cannot be told; empty otherwise
  * @param isShortIfItApplies whether the record falls short if the rule applies, which cannot be
  *     told
  * @param noRows whole sentences: tables that have no row for what is given, which no entry mends
@@ -31,6 +33,7 @@ public record Explanation(
     List<String> needs,
     List<String> remarks,
     int text,
+    List<Integer> mayBind,
     boolean isShortIfItApplies,
     List<String> noRows) {
 
@@ -38,6 +41,7 @@ public record Explanation(
     workings = List.copyOf(workings);
     needs = List.copyOf(needs);
     remarks = List.copyOf(remarks);
+    mayBind = List.copyOf(mayBind);
     noRows = List.copyOf(noRows);
   }
 
@@ -63,6 +67,7 @@ public record Explanation(
         needs,
         remarks,
         text,
+        List.of(),
         isShortIfItApplies,
         List.of());
   }
@@ -81,6 +86,7 @@ public record Explanation(
         needs,
         said,
         text,
+        mayBind,
         isShortIfItApplies,
         noRows);
   }

@@ -10,6 +10,7 @@ import org.wellcurb.formula.Evaluation;
 import org.wellcurb.formula.Expr;
 import org.wellcurb.formula.Formula;
 import org.wellcurb.formula.Parts;
+import org.wellcurb.formula.Sentence;
 import org.wellcurb.formula.Speech;
 import org.wellcurb.formula.Table;
 import org.wellcurb.formula.Truth;
@@ -42,6 +43,9 @@ final class Remarks {
       Set<Entry> days = new LinkedHashSet<>();
       judge.days(rule, days);
       said.add(speech.phrase("remark.texts", labels(days)));
+      if (inForce.size() > 1) {
+        inForce.forEach(each -> mayBind(each, said));
+      }
     } else if (text.from() != null && text.until() != null) {
       said.add(
           speech.phrase("remark.text.from.until", text.from().toString(), text.until().toString()));
@@ -49,6 +53,21 @@ final class Remarks {
       said.add(speech.phrase("remark.text.from", text.from().toString()));
     } else if (text.until() != null) {
       said.add(speech.phrase("remark.text.until", text.until().toString()));
+    }
+  }
+
+  /** What a text asks of which only the day would tell whether it binds. */
+  private void mayBind(DatedText text, List<String> said) {
+    @Nullable Formula require = text.require();
+    String asks = require == null ? "" : Sentence.of(require.tree(), speech);
+    String from = text.from() == null ? "" : text.from().toString();
+    String until = text.until() == null ? "" : text.until().toString();
+    if (from.isEmpty()) {
+      said.add(speech.phrase("remark.may.until", until, asks));
+    } else if (until.isEmpty()) {
+      said.add(speech.phrase("remark.may.from", from, asks));
+    } else {
+      said.add(speech.phrase("remark.may.from.until", from, until, asks));
     }
   }
 

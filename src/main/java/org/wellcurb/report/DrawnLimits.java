@@ -1,19 +1,29 @@
 package org.wellcurb.report;
 
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Expr;
 import org.wellcurb.formula.Formula;
 import org.wellcurb.formula.Parts;
+import org.wellcurb.formula.Sentence;
 import org.wellcurb.formula.Speech;
+import org.wellcurb.judgement.DatedText;
 import org.wellcurb.judgement.Deciding;
+import org.wellcurb.judgement.Explanation;
 import org.wellcurb.judgement.Outcome;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
 import org.wellcurb.record.WellRecord;
 import org.wellcurb.report.drawing.Limit;
+import org.wellcurb.report.words.Words;
 import org.wellcurb.rulepack.FindingKind;
 import org.wellcurb.rulepack.Rule;
 import org.wellcurb.screening.Finding;
@@ -27,9 +37,11 @@ import org.wellcurb.screening.RuleResult;
 final class DrawnLimits {
   private final RecordResult result;
   private final Speech speech;
+  private final Words words;
   private final Map<String, Limit> limits = new LinkedHashMap<>();
 
-  DrawnLimits(RecordResult result, Speech speech) {
+  DrawnLimits(RecordResult result, Speech speech, Words words) {
+    this.words = words;
     this.result = result;
     this.speech = speech;
   }
@@ -52,7 +64,7 @@ final class DrawnLimits {
     for (Finding each : result.findings()) {
       Deciding deciding = each.deciding();
       if (isLimit(each.rule()) && !limits.containsKey(deciding.entry())) {
-        @Nullable Limit limit = decided(each.rule(), deciding, textOf(each));
+        @Nullable Limit limit = decided(each.rule(), deciding, explained(each));
         if (limit != null) {
           limits.put(deciding.entry(), limit);
         }
@@ -61,13 +73,12 @@ final class DrawnLimits {
     return limits;
   }
 
-  private int textOf(Finding finding) {
-    for (RuleResult each : result.results()) {
-      if (each.rule().id().equals(finding.rule().id())) {
-        return each.explanation().text();
-      }
-    }
-    return 0;
+  private Explanation explained(Finding finding) {
+    return result.results().stream()
+        .filter(each -> each.rule().id().equals(finding.rule().id()))
+        .findFirst()
+        .orElseThrow()
+        .explanation();
   }
 
   /** What contradicts another entry has no limit; nor has what may have been meant otherwise. */
@@ -80,7 +91,7 @@ final class DrawnLimits {
   private void reached(RuleResult of) {
     @Nullable Deciding deciding = of.explanation().deciding();
     if (deciding != null && isToBeReached(deciding)) {
-      @Nullable Limit limit = decided(of.rule(), deciding, of.explanation().text());
+      @Nullable Limit limit = decided(of.rule(), deciding, of.explanation());
       if (limit != null) {
         limits.merge(deciding.entry(), limit, DrawnLimits::farther);
       }
@@ -90,6 +101,10 @@ final class DrawnLimits {
 
   /** Distances that a rule limits beside what decided it. */
   private void setbacks(RuleResult of) {
+    if (!of.explanation().mayBind().isEmpty()) {
+      ofEachText(of);
+      return;
+    }
     @Nullable Formula require = of.rule().program().texts().get(of.explanation().text()).require();
     if (require == null) {
       return;
@@ -103,6 +118,88 @@ final class DrawnLimits {
         }
       }
     }
+  }
+
+  /** The distances of all texts that may bind: none of them alone is the limit. */
+  private void ofEachText(RuleResult of) {
+    Set<Entry> distances = new LinkedHashSet<>();
+    for (int place : of.explanation().mayBind()) {
+      @Nullable Formula require = of.rule().program().texts().get(place).require();
+      if (require != null) {
+        require.reads().stream()
+            .filter(entry -> entry.key().startsWith("setback."))
+            .forEach(distances::add);
+      }
+    }
+    for (Entry entry : distances) {
+      @Nullable Limit limit = mayBind(of.rule(), of.explanation(), entry);
+      if (limit != null) {
+        limits.merge(entry.key(), limit, DrawnLimits::farther);
+      }
+    }
+  }
+
+  /**
+   * The limits of all texts that may bind, each with its days; null where one sets it otherwise than
+   * as a least amount.
+   */
+  private @Nullable Limit mayBind(Rule rule, Explanation why, Entry entry) {
+    List<Limit.Way> all = new ArrayList<>();
+    Set<Limit> unlike = new LinkedHashSet<>();
+    for (int place : why.mayBind()) {
+      DatedText text = rule.program().texts().get(place);
+      @Nullable Formula require = text.require();
+      if (require == null || !require.reads().contains(entry)) {
+        all.add(new Limit.Way(Double.NaN, days(text)));
+        unlike.add(Limit.of(Double.NaN));
+        continue;
+      }
+      @Nullable Limit limit = ways(entry).of(require.tree());
+      if (limit == null) {
+        return null;
+      }
+      if (!limit.requirement().isEmpty()) {
+        return asked(rule, why);
+      }
+      unlike.add(limit);
+      if (limit.ways().isEmpty()) {
+        all.add(new Limit.Way(limit.si(), days(text)));
+      }
+      for (Limit.Way way : limit.ways()) {
+        String where = way.where().isEmpty() ? days(text) : days(text) + ", " + way.where();
+        all.add(new Limit.Way(way.si(), where));
+      }
+    }
+    if (unlike.size() == 1) {
+      return unlike.iterator().next();
+    }
+    all.sort(Comparator.comparingDouble(way -> Double.isNaN(way.si()) ? 1 : -way.si()));
+    return Double.isNaN(all.get(0).si()) ? null : Limit.of(all);
+  }
+
+  /** What all texts that may bind ask, where it can only be said. */
+  private Limit asked(Rule rule, Explanation why) {
+    List<String> all = new ArrayList<>();
+    for (int place : why.mayBind()) {
+      DatedText text = rule.program().texts().get(place);
+      @Nullable Formula require = text.require();
+      if (require != null) {
+        all.add(words.say("limit.text.asks", Sentence.of(require.tree(), speech), days(text)));
+      }
+    }
+    return Limit.said(String.join("; ", all));
+  }
+
+  /** When a text binds, in words. */
+  private String days(DatedText text) {
+    @Nullable LocalDate from = text.from();
+    @Nullable LocalDate until = text.until();
+    if (from == null) {
+      return words.say("limit.text.until", String.valueOf(until));
+    }
+    return until == null
+        ? words.say("limit.text.from", from.toString())
+        : words.say("limit.text.from.until", from.toString(), until.toString());
   }
 
   private static boolean isOther(RuleResult of, Entry entry) {
@@ -124,7 +221,7 @@ final class DrawnLimits {
     return (deciding.value() - deciding.limit()) * deciding.margin() >= 0;
   }
 
-  private @Nullable Limit decided(Rule rule, Deciding deciding, int text) {
+  private @Nullable Limit decided(Rule rule, Deciding deciding, Explanation why) {
     @Nullable Unit unit = deciding.unit();
     if (unit == null
         || deciding.entry().isEmpty()
@@ -132,14 +229,19 @@ final class DrawnLimits {
         || Double.isNaN(deciding.limit())) {
       return null;
     }
+    Catalogue catalogue = result.record().catalogue();
+    Entry entry = catalogue.entry(catalogue.index(deciding.entry()));
+    @Nullable Limit several = why.mayBind().isEmpty() ? null : mayBind(rule, why, entry);
+    if (several != null) {
+      return several;
+    }
     Limit plain = Limit.of(unit.toSi(deciding.limit()));
-    @Nullable Formula require = rule.program().texts().get(text).require();
+    @Nullable Formula require = rule.program().texts().get(why.text()).require();
     if (require == null) {
       return plain;
     }
     Expr.Condition tree = require.tree();
-    Catalogue catalogue = result.record().catalogue();
-    @Nullable Limit ways = ways(catalogue.entry(catalogue.index(deciding.entry()))).of(tree);
+    @Nullable Limit ways = ways(entry).of(tree);
     // A limit that hangs on what the record tells is the one that was told.
     boolean isOneWay = ways != null && ways.isOneWay() && hasOr(tree);
     Limit limit = isOneWay && ways != null ? ways : plain;

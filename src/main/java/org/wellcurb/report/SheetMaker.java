@@ -104,7 +104,7 @@ final class SheetMaker {
         words,
         new Amounts(words, style.units()),
         marks,
-        new DrawnLimits(result, style.speech()).all());
+        new DrawnLimits(result, style.speech(), words).all());
   }
 
   /** Limits of the law and of good practice that stand unmet unless they do not apply. */

@@ -64,4 +64,30 @@ final class LimitsInDrawingsTest {
     assertTrue(sheet.contains("champ d&#39;épuration : 12 m, limite 30 m, ou 15 m si "), sheet);
     assertFalse(sheet.contains("champ d&#39;épuration : 12 m, limite 15 m"), sheet);
   }
+
+  @Test
+  void whereNoDayTellsWhichTextBindsAllThatMayBindAreShown() throws Exception {
+    String undated = dated("");
+    assertTrue(
+        undated.contains(
+            "septic tank: 60 ft, limit 75 ft where the text since 2010-01-01 binds, or 50 ft where"
+                + " the text until 2009-12-31 binds"),
+        undated);
+    assertTrue(undated.contains("Perhaps the text until 2009-12-31: Distance to septic tank"), undated);
+    assertTrue(undated.contains("Perhaps the text since 2010-01-01: Distance to septic tank"), undated);
+    String old = dated("2005-05-01");
+    assertTrue(old.contains("septic tank: 60 ft, limit 50 ft<"), old);
+    assertFalse(old.contains("Perhaps the text until 2009-12-31: Distance to septic tank"), old);
+    assertTrue(dated("2015-05-01").contains("septic tank: 60 ft, limit 75 ft<"));
+  }
+
+  private String dated(String completed) throws Exception {
+    Path records = Files.createTempDirectory(dir, "dated").resolve("one.json");
+    Files.writeString(
+        records,
+        "{\"record\": {\"id\": \"F-1\", \"jurisdiction\": \"fenwick\"}, \"dates\": {\"completed\": \""
+            + completed
+            + "\"}, \"well\": {\"use\": \"household\"}, \"setback\": {\"septic_tank\": 60}}");
+    return sheet(records.toString(), "fenwick-county", Language.EN);
+  }
 }

@@ -75,6 +75,28 @@ class QuebecTest {
   }
 
   @Test
+  void r6_s_5_1_half_the_distance_only_where_the_whole_was_impossible() {
+    String rule = "absorption-field-half-distance";
+    QC.cannotTell(rule, sealed("2010-06-01", "20 m"));
+    QC.cannotTell(rule, sealed("2010-06-01", "15 m"));
+    QC.doesNotApply(rule, sealed("2010-06-01", "30 m"));
+    QC.doesNotApply(rule, sealed("2020-06-01", "20 m"));
+    QC.meets("absorption-field-distance", sealed("2020-06-01", "20 m"));
+    QC.fallsShort("absorption-field-distance", sealed("2010-06-01", "14.9 m"));
+  }
+
+  private static String[] sealed(String completed, String distance) {
+    return new String[] {
+      "dates.completed=" + completed,
+      "setback.absorption_field=" + distance,
+      "well.casing_depth=5 m",
+      "grout.bottom=5 m",
+      "well.bore_diameter=25 cm",
+      "well.casing_diameter=15 cm"
+    };
+  }
+
+  @Test
   void r35_2_s_24_rock_wells() {
     QC.states("r. 35.2 s. 24(1)", "anchored", "0.6 m")
         .least(
@@ -159,16 +181,10 @@ class QuebecTest {
             "30 m",
             OLD,
             "grout.bottom=0 m");
-    QC.states("r. 6 s. 5(1) (superseded)", "non-watertight", "15 m")
-        .least(
-            "absorption-field-distance",
-            "setback.absorption_field",
-            "15 m",
-            OLD,
-            "well.casing_depth=5 m",
-            "grout.bottom=5 m",
-            "well.bore_diameter=25 cm",
-            "well.casing_diameter=15 cm");
+    QC.states("r. 6 s. 5(1) (superseded)", "non-watertight", "15 m");
+    QC.fallsShort("absorption-field-distance", sealed(OLD.substring(OLD.indexOf('=') + 1), "14.9 m"));
+    QC.cannotTell(
+        "absorption-field-half-distance", sealed(OLD.substring(OLD.indexOf('=') + 1), "15 m"));
     QC.states("r. 6 s. 8 (superseded)", "cultivated", "30 m")
         .least("crop-field-distance", "setback.crop_field", "30 m", OLD);
     QC.doesNotApply("animal-yard-distance", OLD, "setback.animal_yard=3 m");
