@@ -169,9 +169,9 @@ final class RowFault {
         + " cells and the header "
         + columns
         + ", so they are set aside; where the cells at the end have no name, let the header map say"
-        + " \"moreColumns\": "
+        + " moreColumns "
         + more
-        + " under \"table\", as the draft of headers does; where a comma or the like within a cell parts it in two,"
+        + " under table, as the draft of headers does; where a comma or the like within a cell parts it in two,"
         + " quote that cell";
   }
 
