@@ -107,9 +107,9 @@ class NoticesTest {
             dir.resolve("wells.csv"),
             """
             record.id,record.jurisdiction,dates.completed,driller.licence,installer.licence,\
-            dates.received,pitless.fitted,pitless.depth [ft],site.zone
-            LATE-1,alder,2020-05-01,D-1,,2021-05-01,,,
-            FROST-1,alder,2020-05-01,D-2,P-1,2020-05-02,yes,1,hill
+            dates.received,pump.type,pitless.fitted,pitless.depth [ft],site.zone
+            LATE-1,alder,2020-05-01,D-1,,2021-05-01,,,,
+            FROST-1,alder,2020-05-01,D-2,P-1,2020-05-02,submersible,yes,1,hill
             """);
     Runs.run(Runs.request(dir.resolve("out"), List.of("fenwick-county"), records));
     String late = point(Files.readString(dir.resolve("out/notices/D-1.html")), "Record received:");
