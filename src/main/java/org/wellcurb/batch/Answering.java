@@ -172,9 +172,7 @@ final class Answering {
               ? Why.NOT_APPLICABLE
               : null;
       default ->
-          saysLess(was, now, entry, line.text())
-              ? Why.LESS
-              : SampleAnswer.why(was, line, asOf);
+          saysLess(was, now, entry, line.text()) ? Why.LESS : SampleAnswer.why(was, line, asOf);
     };
   }
 

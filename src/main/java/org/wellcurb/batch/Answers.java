@@ -167,8 +167,7 @@ final class Answers {
       if (all.stream().map(Line::said).distinct().count() == 1) {
         lines.add(all.get(0));
       } else {
-        all.forEach(
-            line -> unusable.add(refused(name, line.line(), what(line), Why.TWO_ANSWERS)));
+        all.forEach(line -> unusable.add(refused(name, line.line(), what(line), Why.TWO_ANSWERS)));
       }
     }
     lines.sort(Comparator.comparingLong(Line::line));
@@ -308,8 +307,7 @@ final class Answers {
     for (Line line : lines) {
       int fate = fates.get(line.place());
       if (fate != UNMET && fate != APPLIED) {
-        Refused why =
-            new Refused(name + ":" + line.line(), what(line), Why.values()[fate - 1]);
+        Refused why = new Refused(name + ":" + line.line(), what(line), Why.values()[fate - 1]);
         refused.add(new Numbered(line.line(), why));
       }
     }

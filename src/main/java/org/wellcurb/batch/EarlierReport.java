@@ -39,7 +39,8 @@ final class EarlierReport {
   /** Rules that ran, by pack and rule; empty where the report does not say. */
   private final Set<String> rules;
 
-  private EarlierReport(Path folder, String asOf, String version, Map<String, String> packs, Set<String> rules) {
+  private EarlierReport(
+      Path folder, String asOf, String version, Map<String, String> packs, Set<String> rules) {
     this.rules = rules;
     this.folder = folder;
     this.asOf = asOf;

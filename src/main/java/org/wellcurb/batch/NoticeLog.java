@@ -42,8 +42,7 @@ final class NoticeLog {
   record Noted(String licence, int pack, String water, String elsewhere, Finding finding) {}
 
   /** Adds a finding. */
-  void put(
-      String licence, int pack, int rule, String water, String elsewhere, Finding finding) {
+  void put(String licence, int pack, int rule, String water, String elsewhere, Finding finding) {
     Deciding deciding = finding.deciding();
     try {
       text(licence);

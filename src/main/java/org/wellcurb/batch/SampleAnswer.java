@@ -30,8 +30,7 @@ final class SampleAnswer {
     if (!AnswersCsv.isResult(key)) {
       return null;
     }
-    DateReading day =
-        DateReader.read(line.sampled(), DateOrder.ISO_ONLY, 0, DayNumbers.NONE);
+    DateReading day = DateReader.read(line.sampled(), DateOrder.ISO_ONLY, 0, DayNumbers.NONE);
     if (line.laboratory().isEmpty() || !day.isRead() || day.from() != day.to()) {
       return Why.NO_SAMPLE;
     }

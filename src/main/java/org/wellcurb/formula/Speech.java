@@ -40,7 +40,6 @@ public final class Speech {
   /**
    * How a page speaks.
    *
-
    * @param locale English or French
    * @param units the system that amounts are shown in; {@link UnitSystem#NEUTRAL} for as written
    * @param labels what entries are called

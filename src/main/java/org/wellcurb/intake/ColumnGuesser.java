@@ -139,13 +139,13 @@ final class ColumnGuesser {
     for (Match other : matches) {
       boolean isNear =
           other.likeness() > match.likeness() - TIE && other.likeness() <= match.likeness();
-      if (isNear && other.column() == match.column() && other.entry() != match.entry()) {
+      if (isNear && other.column() == match.column() && !other.entry().equals(match.entry())) {
         if (!byEntry.containsKey(other.entry())
             && !Intervals.fillBoth(match.entry(), other.entry(), columns.get(match.column()))) {
           entries.add(other.entry().key());
         }
       } else if (isNear
-          && other.entry() == match.entry()
+          && other.entry().equals(match.entry())
           && other.column() != match.column()
           && !byColumn.containsKey(other.column())
           && !open.containsKey(other.column())) {

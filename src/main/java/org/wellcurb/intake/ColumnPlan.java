@@ -135,7 +135,9 @@ final class ColumnPlan {
     return endsBeyond ? columns + 1 : columns + surplus;
   }
 
-  /** True if a row of so many cells ends where the header does, and the map says that others go on. */
+  /**
+   * True if a row of so many cells ends where the header does, and the map says that others go on.
+   */
   boolean endsWithHeader(int cells) {
     return layout.moreColumns() > 0 && cells == columns - layout.moreColumns();
   }

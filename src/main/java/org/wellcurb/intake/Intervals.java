@@ -25,7 +25,8 @@ final class Intervals {
 
   /** True if these are the two ends of one thing, and the cells of a column hold both. */
   static boolean fillBoth(Entry one, Entry other, ColumnSurvey column) {
-    boolean areEnds = one.key().replace("bottom", "top").equals(other.key().replace("bottom", "top"));
+    boolean areEnds =
+        one.key().replace("bottom", "top").equals(other.key().replace("bottom", "top"));
     return areEnds && areIntervals(column);
   }
 

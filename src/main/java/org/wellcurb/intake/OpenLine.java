@@ -58,7 +58,8 @@ final class OpenLine {
         }
       }
     }
-    String open = guess.doubts().isEmpty() ? "" : " Look: " + String.join("; ", guess.doubts()) + ".";
+    String open =
+        guess.doubts().isEmpty() ? "" : " Look: " + String.join("; ", guess.doubts()) + ".";
     line.put("$comment", "Such as " + String.join(" | ", survey.samples()) + "." + open);
     return line;
   }

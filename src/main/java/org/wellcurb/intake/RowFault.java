@@ -40,6 +40,7 @@ final class RowFault {
           "totaal");
 
   private static final Set<String> COUNTED = Set.of("wells", "records", "rows", "count", "number");
+
   /** Behind the count of cells, where it is a habit of the file. */
   private static final String AS_MOST =
       ", as in nearly all rows; see the file under how the files were read";

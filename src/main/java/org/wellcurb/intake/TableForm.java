@@ -12,7 +12,11 @@ import org.jspecify.annotations.Nullable;
  * @param moreColumns how many columns rows have beyond those that the header names
  */
 public record TableForm(
-    char delimiter, @Nullable TextEncoding encoding, int headerLine, String sheet, int moreColumns) {
+    char delimiter,
+    @Nullable TextEncoding encoding,
+    int headerLine,
+    String sheet,
+    int moreColumns) {
   /** Everything is found. */
   static final TableForm FOUND = new TableForm((char) 0, null, 0, "", 0);
 

@@ -108,9 +108,7 @@ public final class Explainer {
     return require == null ? null : decided(rule, require);
   }
 
-  /**
-   * What decided. A word is held against what made the rule apply: no grout, so no bags of it.
-   */
+  /** What decided. A word is held against what made the rule apply: no grout, so no bags of it. */
   private Deciding decided(RuleProgram rule, Formula require) {
     Deciding decided = deciding.of(require.tree());
     @Nullable Formula when = rule.when();

@@ -17,8 +17,8 @@ import org.jspecify.annotations.Nullable;
  * @param remarks whole sentences on how it was judged: rounding allowed for, the bracketed limit
  *     used, depths reduced to ground, which dated text applied, which table row
  * @param text place among the rule's texts of the one that judged, from 0
- * @param mayBind places of the texts that may have been in force, where which of several was
- *     cannot be told; empty otherwise
+ * @param mayBind places of the texts that may have been in force, where which of several was cannot
+ *     be told; empty otherwise
  * @param isShortIfItApplies whether the record falls short if the rule applies, which cannot be
  *     told
  * @param noRows whole sentences: tables that have no row for what is given, which no entry mends

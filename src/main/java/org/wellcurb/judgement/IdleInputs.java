@@ -20,8 +20,7 @@ final class IdleInputs {
       case "well.casing_length" -> isGiven("well.casing_depth", record);
       case "well.stickup" ->
           isGiven("well.casing_depth", record) && isBelowAnyTop("water.static_level", record);
-      case "grout.bags", "grout.bag_mass", "grout.water_per_bag" ->
-          isGiven("grout.volume", record);
+      case "grout.bags", "grout.bag_mass", "grout.water_per_bag" -> isGiven("grout.volume", record);
       default -> false;
     };
   }

@@ -140,8 +140,8 @@ final class DrawnLimits {
   }
 
   /**
-   * The limits of all texts that may bind, each with its days; null where one sets it otherwise than
-   * as a least amount.
+   * The limits of all texts that may bind, each with its days; null where one sets it otherwise
+   * than as a least amount.
    */
   private @Nullable Limit mayBind(Rule rule, Explanation why, Entry entry) {
     List<Limit.Way> all = new ArrayList<>();

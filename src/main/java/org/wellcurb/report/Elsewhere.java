@@ -45,8 +45,7 @@ public final class Elsewhere {
 
   /** The jurisdictions that they name, the first few in the order met. */
   public String named() {
-    List<String> shown =
-        named.stream().limit(NAMED).map(Cap.QUOTED_LETTERS::cut).toList();
+    List<String> shown = named.stream().limit(NAMED).map(Cap.QUOTED_LETTERS::cut).toList();
     return String.join(", ", shown) + (named.size() > NAMED ? ", " + Cap.ELLIPSIS : "");
   }
 }

@@ -129,8 +129,7 @@ public final class FindingSentence {
       return words.say("finding.is", label, value);
     }
     // What the limit is, where it is another entry.
-    boolean isNamed =
-        !deciding.limitName().isEmpty() && !(fits && !deciding.beside().isEmpty());
+    boolean isNamed = !deciding.limitName().isEmpty() && !(fits && !deciding.beside().isEmpty());
     String limit = isNamed ? bare + " (" + deciding.limitName() + ")" : bare;
     if (!(margin > 0) || Double.isInfinite(margin)) {
       String key =
@@ -146,7 +145,8 @@ public final class FindingSentence {
             : isExact(deciding) && least == margin
                 ? amounts.apart(deciding.value(), isWorked, deciding.limit(), isTidy, unit)
                 : amounts.difference(least, margin, unit);
-    return words.say(missed.key(deciding.isStrict(), fits), label, value, limit, by, rest(deciding));
+    return words.say(
+        missed.key(deciding.isStrict(), fits), label, value, limit, by, rest(deciding));
   }
 
   private static boolean isExact(Deciding deciding) {

@@ -99,7 +99,10 @@ final class NoticeValues {
     values.put("table", "X-1.csv");
     values.put("cut", "");
     values.put(
-        "records", List.of(Map.of("id", "A-1", "place", "a.csv, row 2", "elsewhere", "", "points", List.of(point))));
+        "records",
+        List.of(
+            Map.of(
+                "id", "A-1", "place", "a.csv, row 2", "elsewhere", "", "points", List.of(point))));
     values.put("atOnce", List.of(Map.of("id", "A-1", "text", "t", "points", List.of(1))));
     values.put("packs", List.of(Map.of("title", "t", "authority", "a", "edition", "2026-01-01")));
     values.put("caution", "c");

@@ -81,8 +81,7 @@ final class SheetMaker {
     String named = NamedElsewhere.of(result.record(), result.pack());
     return named.isEmpty()
         ? ""
-        : words.say(
-            "elsewhere", Cap.QUOTED_LETTERS.cut(named), style.own(result.pack().title()));
+        : words.say("elsewhere", Cap.QUOTED_LETTERS.cut(named), style.own(result.pack().title()));
   }
 
   private Sketch sketch(List<FindingView> findings) {

@@ -106,13 +106,20 @@ public final class Cautions {
   public static List<String> ofWork(List<Finding> findings) {
     Map<String, List<String>> matters =
         Map.of(
-            "shock", LIVE,
-            "power", POWERED,
-            "wiring", ELECTRICAL,
-            "heater", HEATER,
-            "pressure", STORED,
-            "dig", BURIED,
-            CHLORINE, List.of("disinfection."));
+            "shock",
+            LIVE,
+            "power",
+            POWERED,
+            "wiring",
+            ELECTRICAL,
+            "heater",
+            HEATER,
+            "pressure",
+            STORED,
+            "dig",
+            BURIED,
+            CHLORINE,
+            List.of("disinfection."));
     List<String> entries =
         findings.stream()
             .filter(finding -> isWork(finding.rule()))

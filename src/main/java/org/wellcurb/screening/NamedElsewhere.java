@@ -15,8 +15,8 @@ public final class NamedElsewhere {
   private NamedElsewhere() {}
 
   /**
-   * The jurisdiction that the record names, as written, where the pack is for others; empty where it
-   * names none, where the pack is for it, and where the pack is for no place of its own.
+   * The jurisdiction that the record names, as written, where the pack is for others; empty where
+   * it names none, where the pack is for it, and where the pack is for no place of its own.
    */
   public static String of(WellRecord record, Pack pack) {
     @Nullable String named = record.text(ENTRY);

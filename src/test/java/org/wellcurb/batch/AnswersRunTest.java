@@ -139,8 +139,8 @@ class AnswersRunTest {
     "2024-01-01,Clearwater Laboratory,NO_SAMPLE",
     "2027-01-01,Clearwater Laboratory,LATER",
   })
-  void aResultIsAnsweredByALaterSampleOfALaboratory(
-      String day, String laboratory, Refused.Why why) throws Exception {
+  void aResultIsAnsweredByALaterSampleOfALaboratory(String day, String laboratory, Refused.Why why)
+      throws Exception {
     String sample = (day == null ? "" : day) + "," + (laboratory == null ? "" : laboratory);
     ScreenSummary summary =
         sampled(

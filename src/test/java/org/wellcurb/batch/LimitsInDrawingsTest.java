@@ -73,8 +73,10 @@ final class LimitsInDrawingsTest {
             "septic tank: 60 ft, limit 75 ft where the text since 2010-01-01 binds, or 50 ft where"
                 + " the text until 2009-12-31 binds"),
         undated);
-    assertTrue(undated.contains("Perhaps the text until 2009-12-31: Distance to septic tank"), undated);
-    assertTrue(undated.contains("Perhaps the text since 2010-01-01: Distance to septic tank"), undated);
+    assertTrue(
+        undated.contains("Perhaps the text until 2009-12-31: Distance to septic tank"), undated);
+    assertTrue(
+        undated.contains("Perhaps the text since 2010-01-01: Distance to septic tank"), undated);
     String old = dated("2005-05-01");
     assertTrue(old.contains("septic tank: 60 ft, limit 50 ft<"), old);
     assertFalse(old.contains("Perhaps the text until 2009-12-31: Distance to septic tank"), old);

@@ -85,7 +85,9 @@ class ScreenCommandTest {
     Ran ran = screen("in.csv", "--sheets", "all");
     assertEquals(0, ran.code(), ran.err());
     assertTrue(
-        ran.out().contains("\n2 records name another jurisdiction than the only pack given is for (Birch), "),
+        ran.out()
+            .contains(
+                "\n2 records name another jurisdiction than the only pack given is for (Birch), "),
         ran.out());
     String said = "This form names the jurisdiction “";
     assertTrue(page("sheets/W-1.html").contains(said + "Birch”"));

@@ -145,8 +145,8 @@ class RuleRatesTest {
   }
 
   /**
-   * D-0 writes metres under feet, and so falls short of a rule on depth: that makes no one else look
-   * good. D-1 falls short of it on 30 %, all others on 5 %.
+   * D-0 writes metres under feet, and so falls short of a rule on depth: that makes no one else
+   * look good. D-1 falls short of it on 30 %, all others on 5 %.
    */
   @Test
   void whoWritesOtherUnitsIsNoMeasureOfOthers() throws Exception {
@@ -169,12 +169,18 @@ class RuleRatesTest {
         deficient += who > 0 && isShort ? 1 : 0;
         Map<String, String> record =
             Map.of(
-                "record.id", "W" + i,
-                "driller.licence", "D-" + who,
-                "site.zone", who == 0 || i % 40 == 2 ? "hill" : "plain",
-                "well.depth", String.valueOf(who == 0 ? Math.rint(feet * 3.048) / 10 : feet),
-                "site.latitude", String.valueOf(44 + 0.001 * (i / 40)),
-                "site.longitude", String.valueOf(-76 + 0.001 * (i % 40)));
+                "record.id",
+                "W" + i,
+                "driller.licence",
+                "D-" + who,
+                "site.zone",
+                who == 0 || i % 40 == 2 ? "hill" : "plain",
+                "well.depth",
+                String.valueOf(who == 0 ? Math.rint(feet * 3.048) / 10 : feet),
+                "site.latitude",
+                String.valueOf(44 + 0.001 * (i / 40)),
+                "site.longitude",
+                String.valueOf(-76 + 0.001 * (i % 40)));
         Area.add(part, RecordReader.of(record), isShort, true, 0, told);
       }
       survey.append(part, "wells.csv");

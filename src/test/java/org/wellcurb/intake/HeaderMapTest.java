@@ -24,8 +24,7 @@ class HeaderMapTest {
 
   @Test
   void rowsThatGoOnBeyondTheHeaderAreSetAsideAndSaid() throws Exception {
-    HeaderMap map =
-        map("{'title':'t','columns':[{'column':'PERMIT_NO','entry':'record.id'}]}");
+    HeaderMap map = map("{'title':'t','columns':[{'column':'PERMIT_NO','entry':'record.id'}]}");
     Gathered all = Gathered.mapped(map, "t.csv", WIDER);
     assertEquals(List.of(), all.ids());
     assertEquals(4, all.reasons().size());

@@ -119,10 +119,7 @@ final class FindingSentenceTest {
     assertEquals(
         "Pump intake less Pitless depth: 242 ft. To fit the rest it would be 230 ft or less;"
             + " it is 12 ft more. Any of the entries in it may be the wrong one.",
-        said(
-            FindingKind.DISCREPANCY,
-            depth(242, 230, "Pump intake - Pitless depth"),
-            Language.EN));
+        said(FindingKind.DISCREPANCY, depth(242, 230, "Pump intake - Pitless depth"), Language.EN));
   }
 
   @Test

@@ -88,12 +88,9 @@ final class LimitWaysTest {
     String source = frost.source();
     String title = frost.title();
     assertFalse(
-        isFrost(
-            new Table("frost", frost.by(), frost.gives(), frost.rows(), title, source, "")));
-    assertTrue(
-        LimitWays.isFrost(condition("pitless.depth >= site.frost_depth"), "pitless.depth"));
-    assertFalse(
-        LimitWays.isFrost(condition("well.depth >= site.frost_depth"), "pitless.depth"));
+        isFrost(new Table("frost", frost.by(), frost.gives(), frost.rows(), title, source, "")));
+    assertTrue(LimitWays.isFrost(condition("pitless.depth >= site.frost_depth"), "pitless.depth"));
+    assertFalse(LimitWays.isFrost(condition("well.depth >= site.frost_depth"), "pitless.depth"));
   }
 
   private static Expr.Condition condition(String require) throws Exception {

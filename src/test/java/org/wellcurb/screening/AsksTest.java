@@ -123,11 +123,9 @@ class AsksTest {
     assertTrue(hasFinding(result, "disinfected-before-clear-sample"));
     form.put("dates.disinfected", "2021-05-02");
     assertFalse(
-        hasFinding(
-            screener.result(RecordReader.of(form)), "disinfected-before-clear-sample"));
+        hasFinding(screener.result(RecordReader.of(form)), "disinfected-before-clear-sample"));
     form.put("sample.coliform_again", "present");
-    assertFalse(
-        screener.result(RecordReader.of(form)).cautions().contains("coliform.again"));
+    assertFalse(screener.result(RecordReader.of(form)).cautions().contains("coliform.again"));
   }
 
   private static boolean hasFinding(RecordResult result, String rule) {

@@ -54,7 +54,9 @@ class ServiceLinePressureTest {
     String[] range = line(form).split(" ");
     assertEquals(60 + toLine, Double.parseDouble(range[0]), 0.1);
     assertEquals(
-        SHUT_OFF - PSI_PER_FOOT * STATIC + toLine, Double.parseDouble(range[range.length - 2]), 0.2);
+        SHUT_OFF - PSI_PER_FOOT * STATIC + toLine,
+        Double.parseDouble(range[range.length - 2]),
+        0.2);
     assertEquals(Outcome.CANNOT_TELL, ofRating(form, "100 psi"));
     assertEquals(Outcome.MEETS, ofRating(form, "160 psi"));
     assertEquals(Outcome.FALLS_SHORT, ofRating(form, "60 psi"));

@@ -5,8 +5,8 @@ import java.util.List;
 
 /**
  * How wide texts of a drawing come out, so that signs stand beside them and none runs past the
- * edge. Widths are those of the common sans-serif letters, in thousandths of the letters' size, with
- * room for the wider ones that stand in for them; others are taken as wide as a broad one.
+ * edge. Widths are those of the common sans-serif letters, in thousandths of the letters' size,
+ * with room for the wider ones that stand in for them; others are taken as wide as a broad one.
  */
 final class Lettering {
   /** Size of labels in a drawing's own lengths, as the style sheet has it. */

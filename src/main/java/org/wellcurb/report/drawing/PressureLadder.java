@@ -202,8 +202,7 @@ final class PressureLadder {
             .across("setting", sketch.say("ladder.sign.setting"))
             .sign(
                 "cut-off",
-                sketch.say(
-                    relief.isNone() ? "ladder.sign.unfitted" : "ladder.sign.cut"),
+                sketch.say(relief.isNone() ? "ladder.sign.unfitted" : "ladder.sign.cut"),
                 small -> cutOff(small, 0, Legend.WIDTH, Legend.MIDDLE))
             .sign("reading", sketch.say("ladder.sign.reading"), PressureLadder::reading)
             .sign("rating", sketch.say("ladder.sign.rating"), PressureLadder::rating)

@@ -110,7 +110,8 @@ public final class Sketch {
       return says.append(say("drawing.unmarked")).toString();
     }
     says.append(count("drawing.marked", drawn.size()));
-    drawn.forEach(mark -> says.append(' ').append(say("drawing.mark", mark.letter(), mark.sentence())));
+    drawn.forEach(
+        mark -> says.append(' ').append(say("drawing.mark", mark.letter(), mark.sentence())));
     return says.toString();
   }
 

@@ -182,7 +182,8 @@ class QuebecTest {
             OLD,
             "grout.bottom=0 m");
     QC.states("r. 6 s. 5(1) (superseded)", "non-watertight", "15 m");
-    QC.fallsShort("absorption-field-distance", sealed(OLD.substring(OLD.indexOf('=') + 1), "14.9 m"));
+    QC.fallsShort(
+        "absorption-field-distance", sealed(OLD.substring(OLD.indexOf('=') + 1), "14.9 m"));
     QC.cannotTell(
         "absorption-field-half-distance", sealed(OLD.substring(OLD.indexOf('=') + 1), "15 m"));
     QC.states("r. 6 s. 8 (superseded)", "cultivated", "30 m")
