@@ -1,6 +1,8 @@
 package org.wellcurb.intake;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Locale;
 import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.record.Catalogue;
@@ -47,16 +49,16 @@ final class TrailingCells {
 
   /** How many cells more than the header nearly all rows have; 0 where they do not. */
   static int surplus(List<List<String>> rows, int columns) {
-    int most = 0;
-    for (List<String> row : rows) {
-      int more = row.size() - columns;
-      long same = rows.stream().filter(other -> other.size() - columns == more).count();
-      most = more > 0 && same >= ROWS && (rows.size() - same) * ONE_OF <= rows.size() ? more : most;
-      if (most > 0) {
-        break;
+    Map<Integer, Integer> bySize = new HashMap<>();
+    rows.forEach(row -> bySize.merge(row.size(), 1, Integer::sum));
+    for (Map.Entry<Integer, Integer> size : bySize.entrySet()) {
+      int same = size.getValue();
+      boolean areNearlyAll = same >= ROWS && (rows.size() - same) * ONE_OF <= rows.size();
+      if (areNearlyAll && size.getKey() > columns) {
+        return size.getKey() - columns;
       }
     }
-    return most;
+    return 0;
   }
 
   private static boolean isOneBlankLonger(List<String> row, int columns) {

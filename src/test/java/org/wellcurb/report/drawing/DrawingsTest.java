@@ -470,7 +470,7 @@ final class DrawingsTest {
       String day =
           isEnglish
               ? "The well can give 0 to 1440 gal, by the yield on the form"
-              : "Le débit déclaré donne 0 à 1440 gal";
+              : "Le puits peut donner 0 à 1440 gal, d'après le débit du formulaire";
       String peak = isEnglish ? "Of this the yield covers 0 to 120 gal" : "couvre 0 à 120 gal";
       assertTrue(water.words().contains(day), water.words().toString());
       assertTrue(
