@@ -21,9 +21,12 @@ import org.wellcurb.intake.SetAside;
 import org.wellcurb.intake.Sources;
 import org.wellcurb.judgement.Outcome;
 import org.wellcurb.quantity.Bounds;
+import org.wellcurb.quantity.Comma;
 import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.CellStyle;
 import org.wellcurb.record.WellRecord;
 import org.wellcurb.report.EntryNotes;
+import org.wellcurb.report.KnownWords;
 import org.wellcurb.report.PageStyle;
 import org.wellcurb.report.Pages;
 import org.wellcurb.report.words.Words;
@@ -60,12 +63,21 @@ final class Answers {
     }
   }
 
-  /** The sheet of a record, and how many findings it has and rules that cannot be told. */
-  String check(byte[] body) {
-    if (body.length > Bounds.DESK_BODY) {
-      return problem(words.say("desk.large", words.say("desk.form"), Bounds.DESK_BODY >> 20));
-    }
-    Opened opened = open("form.json", body, 1);
+  /** What is said of a body past the bound. */
+  String large(String name) {
+    String what = name.isEmpty() ? words.say("desk.form") : name;
+    return problem(words.say("desk.large", what, Bounds.DESK_BODY >> 20));
+  }
+
+  /**
+   * The sheet of a record, how many findings it has and rules that cannot be told, and what there
+   * is to say beside its entries.
+   *
+   * @param comma what a comma inside a number means on this form
+   */
+  String check(byte[] body, Comma comma) {
+    CellStyle cells = CellStyle.PLAIN.withComma(comma);
+    Opened opened = open("form.json", body, 1, cells);
     if (opened.records.isEmpty()) {
       return problem(opened.problem);
     }
@@ -77,17 +89,39 @@ final class Answers {
     answer.put(
         "untold",
         result.results().stream().filter(r -> r.outcome() == Outcome.CANNOT_TELL).count());
-    answer.put("sheet", pages.sheet(result, asOf, ""));
+    int bare = BareNumbers.count(record, body, form -> open("form.json", form, 1, cells).records);
+    String remark = bare == 0 ? "" : words.count("desk.bare", bare);
+    answer.put("bare", remark);
+    answer.put("sheet", pages.formSheet(result, asOf, remark));
+    answer.put("foot", pages.foot(result));
+    EntryNotes said = EntryNotes.of(result, style);
     ObjectNode notes = answer.putObject("notes");
-    EntryNotes.of(result, style)
-        .forEach((key, said) -> said.forEach(notes.withArrayProperty(key)::add));
-    String said = jurisdiction(record);
-    boolean isElsewhere = !NamedElsewhere.of(record, screener.pack()).isEmpty();
-    if (isElsewhere || (screeners.size() > 1 && !judges(screener, said))) {
-      String pack = style.own(screener.pack().title());
-      notes.withArrayProperty(JURISDICTION).add(words.say("desk.jurisdiction", pack));
-    }
+    said.notes().forEach((key, some) -> some.forEach(notes.withArrayProperty(key)::add));
+    words(record, screener, notes);
+    ObjectNode readings = answer.putObject("readings");
+    said.readings().forEach(readings::put);
+    ObjectNode places = answer.putObject("places");
+    said.places().forEach((anchor, keys) -> keys.forEach(places.withArrayProperty(anchor)::add));
     return answer.toString();
+  }
+
+  /** What is to be said of free text by which the packs choose. */
+  private void words(WellRecord record, Screener screener, ObjectNode notes) {
+    boolean isElsewhere = !NamedElsewhere.of(record, screener.pack()).isEmpty();
+    if (isElsewhere || (screeners.size() > 1 && !judges(screener, jurisdiction(record)))) {
+      String pack = style.own(screener.pack().title());
+      List<String> all =
+          screeners.stream().flatMap(each -> each.pack().jurisdictions().stream()).toList();
+      notes
+          .withArrayProperty(JURISDICTION)
+          .add(words.say("desk.jurisdiction", pack, String.join(", ", all)));
+    }
+    KnownWords.lacking(screener.pack(), record)
+        .forEach(
+            (key, some) ->
+                notes
+                    .withArrayProperty(key)
+                    .add(words.say("desk.word", String.join(", ", some))));
   }
 
   /** The pack that names the record's jurisdiction; where none does, the first. */
@@ -109,10 +143,7 @@ final class Answers {
 
   /** The records of a file, each as the page keeps it. */
   String read(String name, byte[] body) {
-    if (body.length > Bounds.DESK_BODY) {
-      return problem(words.say("desk.large", name, Bounds.DESK_BODY >> 20));
-    }
-    Opened opened = open(name, body, Bounds.DESK_RECORDS);
+    Opened opened = open(name, body, Bounds.DESK_RECORDS, CellStyle.PLAIN);
     if (opened.records.isEmpty()) {
       return problem(name + ": " + opened.problem);
     }
@@ -147,7 +178,7 @@ final class Answers {
    */
   private record Opened(List<WellRecord> records, String problem) {}
 
-  private Opened open(String name, byte[] body, int most) {
+  private Opened open(String name, byte[] body, int most, CellStyle cells) {
     Gathered gathered = new Gathered(most, words);
     String unusable = "";
     for (Input input : Input.of(name, body)) {
@@ -157,7 +188,7 @@ final class Answers {
           unusable = unusable.isEmpty() ? said(words, whole.reason()) : unusable;
           continue;
         }
-        ChunkReader reader = new ChunkReader(Catalogue.standard());
+        ChunkReader reader = new ChunkReader(Catalogue.standard(), cells);
         for (Chunk chunk = source.next(); chunk != null; chunk = source.next()) {
           reader.read(chunk, gathered);
         }

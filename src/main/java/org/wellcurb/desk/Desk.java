@@ -3,6 +3,7 @@ package org.wellcurb.desk;
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpServer;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
@@ -14,8 +15,10 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Bounds;
+import org.wellcurb.quantity.Comma;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.report.PageStyle;
 import org.wellcurb.report.Pages;
@@ -28,13 +31,29 @@ import org.wellcurb.rulepack.Pack;
 public final class Desk implements AutoCloseable {
   private static final int TOKEN_BYTES = 24;
 
+  /** What is past the bound is read to here, so that whoever sends it hears why it is refused. */
+  private static final long MOST_PASSED_OVER = 64L << 20;
+
+  /** A question that is not whole after so many seconds is given up. */
+  private static final String MOST_SECONDS = "20";
+
+  static {
+    // The server of the JDK reads this once, when the first one is made.
+    String name = "sun.net.httpserver.maxReqTime";
+    if (System.getProperty(name) == null) {
+      System.setProperty(name, MOST_SECONDS);
+    }
+  }
+
   private final HttpServer server;
-  private final ExecutorService workers = Executors.newSingleThreadExecutor();
+  /** What sends half a question and waits holds a thread of its own, and nobody else's. */
+  private final ExecutorService workers = Executors.newCachedThreadPool();
+
   private final Guard guard;
   private final Answers answers;
   private final String page;
 
-  /** Of the one thread that answers. */
+  /** Guarded by the answers, which are given one after another. */
   private boolean isWarm;
 
   private Desk(HttpServer server, List<Pack> packs, LocalDate asOf, PageStyle plain) {
@@ -85,17 +104,19 @@ public final class Desk implements AutoCloseable {
   private void answer(HttpExchange exchange) throws IOException {
     try (exchange) {
       URI asked = exchange.getRequestURI();
-      boolean isQuestion = exchange.getRequestMethod().equals("POST");
+      String method = exchange.getRequestMethod();
+      boolean isQuestion = method.equals("POST");
+      boolean isLook = method.equals("GET") || method.equals("HEAD");
       @Nullable String refusal = guard.refusal(exchange, isQuestion);
       if (refusal != null) {
         send(exchange, 403, "text/plain", refusal + "\n");
       } else if (isQuestion && asked.getPath().equals("/check")) {
-        byte[] body = body(exchange);
-        json(exchange, answers.whole(() -> answers.check(body)));
+        boolean isEither = "comma=either".equals(asked.getQuery());
+        Comma comma = isEither ? Comma.EITHER : Comma.THOUSANDS;
+        say(exchange, "", body -> answers.check(body, comma));
       } else if (isQuestion && asked.getPath().equals("/read")) {
-        byte[] body = body(exchange);
-        json(exchange, answers.whole(() -> answers.read(name(asked), body)));
-      } else if (exchange.getRequestMethod().equals("GET") && asked.getPath().equals("/")) {
+        say(exchange, name(asked), body -> answers.read(name(asked), body));
+      } else if (isLook && asked.getPath().equals("/")) {
         send(exchange, 200, "text/html", page);
         warm();
       } else {
@@ -109,25 +130,42 @@ public final class Desk implements AutoCloseable {
    * whoever fills in the form would else wait for.
    */
   private void warm() {
-    if (!isWarm) {
-      isWarm = true;
-      String empty = "{\"record\":{\"id\":\"-\"}}";
-      answers.whole(() -> answers.check(empty.getBytes(StandardCharsets.UTF_8)));
+    synchronized (answers) {
+      if (!isWarm) {
+        isWarm = true;
+        byte[] empty = "{\"record\":{\"id\":\"-\"}}".getBytes(StandardCharsets.UTF_8);
+        answers.whole(() -> answers.check(empty, Comma.THOUSANDS));
+      }
     }
   }
 
-  /** The body, up to the bound; one byte more where it is longer, which the answers then refuse. */
-  private static byte[] body(HttpExchange exchange) throws IOException {
-    return exchange.getRequestBody().readNBytes(Bounds.DESK_BODY + 1);
+  private void say(HttpExchange exchange, String name, Function<byte[], String> answer)
+      throws IOException {
+    byte[] body = exchange.getRequestBody().readNBytes(Bounds.DESK_BODY + 1);
+    if (body.length > Bounds.DESK_BODY) {
+      passOver(exchange.getRequestBody());
+      send(exchange, 413, "application/json", answers.large(name));
+    } else {
+      String said;
+      synchronized (answers) {
+        said = answers.whole(() -> answer.apply(body));
+      }
+      send(exchange, 200, "application/json", said);
+    }
+  }
+
+  /** Whoever is still sending would else see a broken connection and no answer. */
+  private static void passOver(InputStream rest) throws IOException {
+    byte[] some = new byte[1 << 16];
+    long passed = 0;
+    for (int n = rest.read(some); n >= 0 && passed < MOST_PASSED_OVER; n = rest.read(some)) {
+      passed += n;
+    }
   }
 
   private static String name(URI asked) {
     String query = asked.getQuery();
     return query != null && query.startsWith("name=") ? query.substring("name=".length()) : "";
-  }
-
-  private static void json(HttpExchange exchange, String body) throws IOException {
-    send(exchange, 200, "application/json", body);
   }
 
   private static void send(HttpExchange exchange, int status, String type, String text)
@@ -137,6 +175,10 @@ public final class Desk implements AutoCloseable {
     exchange.getResponseHeaders().set("Cache-Control", "no-store");
     exchange.getResponseHeaders().set("X-Content-Type-Options", "nosniff");
     exchange.getResponseHeaders().set("Referrer-Policy", "no-referrer");
+    if (exchange.getRequestMethod().equals("HEAD")) {
+      exchange.sendResponseHeaders(status, -1);
+      return;
+    }
     exchange.sendResponseHeaders(status, bytes.length);
     try (OutputStream out = exchange.getResponseBody()) {
       out.write(bytes);

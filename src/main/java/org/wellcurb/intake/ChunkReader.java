@@ -1,6 +1,7 @@
 package org.wellcurb.intake;
 
 import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.CellStyle;
 
 /** Reads chunks of any input. One per worker: it fills the same record again and again. */
 public final class ChunkReader {
@@ -9,8 +10,16 @@ public final class ChunkReader {
   private final JoinRowsReader joined;
 
   public ChunkReader(Catalogue catalogue) {
+    this(catalogue, CellStyle.PLAIN);
+  }
+
+  /**
+   * @param objectStyle how the values of objects are written, where whoever wrote them shows more
+   *     than the text itself tells
+   */
+  public ChunkReader(Catalogue catalogue, CellStyle objectStyle) {
     rows = new RowsReader(catalogue);
-    objects = new ObjectsReader(catalogue);
+    objects = new ObjectsReader(catalogue, objectStyle);
     joined = new JoinRowsReader(catalogue);
   }
 

@@ -20,6 +20,7 @@ final class ObjectsReader {
   private final CellReader reader;
   private final ColumnReader[] columns;
   private final JsonParsing parsing;
+  private final CellStyle style;
   private final RowListsReader lists;
   private final int unitsEntry;
   private final int layersEntry;
@@ -34,13 +35,14 @@ final class ObjectsReader {
   private int row;
 
   @SuppressWarnings("NullAway.Init")
-  ObjectsReader(Catalogue catalogue) {
+  ObjectsReader(Catalogue catalogue, CellStyle style) {
     this.catalogue = catalogue;
+    this.style = style;
     filler = new RecordFiller(catalogue);
     reader = new CellReader(catalogue);
     columns = new ColumnReader[catalogue.size()];
     for (int entry = 0; entry < columns.length; entry++) {
-      columns[entry] = new ColumnReader(reader, entry, null, CellStyle.PLAIN);
+      columns[entry] = new ColumnReader(reader, entry, null, style);
     }
     parsing = new JsonParsing(catalogue);
     lists = new RowListsReader(catalogue, reader);
@@ -124,7 +126,7 @@ final class ObjectsReader {
     JsonCells cells = parsing.cells;
     String text = cells.text(entry);
     if (text != null) {
-      reader.read(filler, entry, text, null, system, CellStyle.PLAIN);
+      reader.read(filler, entry, text, null, system, style);
     } else if (cells.to(entry) > cells.from(entry)) {
       columns[entry].read(filler, chunk.bytes, cells.from(entry), cells.to(entry), system);
     }

@@ -218,8 +218,11 @@ final class Margins {
         : List.of();
   }
 
-  /** What a limit is that hangs on entries of the form; empty for a figure. */
+  /** What a limit is that hangs on entries of the form or on the day; empty for a figure. */
   private String limitName(Expr.Amount limit) {
+    if (limit instanceof Expr.AsOf) {
+      return speech.phrase("as.of");
+    }
     return at.reads(limit).isEmpty()
         ? ""
         : named.computeIfAbsent(limit, any -> Sentence.of(limit, speech));

@@ -89,6 +89,12 @@ final class EntryTables {
     } else if (record.state(i) == WellRecord.UNKNOWN && note == Note.NONE) {
       notes.add(words.say("read.unknown"));
     }
+    if (WriteAgain.isAsked(record, i)) {
+      String how = WriteAgain.how(words, entry, note, record.written(i));
+      if (!how.isEmpty()) {
+        notes.add(how);
+      }
+    }
     if (record.isFarOff(entry)) {
       String range = amounts.range(entry.plausible(), entry, record.unit(i));
       notes.add(words.say("read.far", range));

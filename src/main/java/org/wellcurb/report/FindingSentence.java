@@ -3,6 +3,7 @@ package org.wellcurb.report;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.judgement.Deciding;
+import org.wellcurb.judgement.Wanted;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.report.words.Amounts;
 import org.wellcurb.report.words.Words;
@@ -19,12 +20,14 @@ public final class FindingSentence {
   private final RuleWords ruleWords;
   private final Amounts amounts;
   private final FormWords said;
+  private final DryPump dryPump;
 
   public FindingSentence(PageStyle style) {
     this.style = style;
     words = Words.in(style.language());
     ruleWords = new RuleWords(words);
     said = new FormWords(words);
+    dryPump = new DryPump(style);
     amounts = new Amounts(words, style.units());
   }
 
@@ -45,8 +48,13 @@ public final class FindingSentence {
   private String said(Rule rule, Deciding deciding) {
     String label = capital(subject(deciding));
     @Nullable Unit unit = deciding.unit();
+    if (isUnsure(deciding)) {
+      return words.say("finding.again", label, deciding.written());
+    }
     if (deciding.isDate() || unit != null) {
-      return measured(rule, deciding, label, unit);
+      String dry = dryPump.sentence(deciding);
+      String figures = measured(rule, deciding, label, unit);
+      return dry.isEmpty() ? figures : dry + " " + figures;
     }
     String value = deciding.valueText().isEmpty() ? deciding.written() : deciding.valueText();
     if (value.isEmpty()) {
@@ -77,6 +85,12 @@ public final class FindingSentence {
       case 1 -> " " + words.say("finding.either");
       default -> " " + words.say("finding.any");
     };
+  }
+
+  /** Something is asked for, and what stands there, figures among it, could not be taken. */
+  private static boolean isUnsure(Deciding deciding) {
+    return deciding.limitText().equals(Wanted.GIVEN)
+        && deciding.written().chars().anyMatch(Character::isDigit);
   }
 
   /** A word as pages say it, with the code of the form beside it where that is another. */
@@ -139,12 +153,16 @@ public final class FindingSentence {
       return words.say(key, label, value, limit, "", rest(deciding));
     }
     MissedBy missed = MissedBy.of(unit == null, deciding.value() < deciding.limit());
+    boolean isAhead = unit == null && deciding.value() > deciding.limit();
     String by =
         unit == null
             ? words.days(Math.round(least), Math.round(margin))
             : isExact(deciding) && least == margin
                 ? amounts.apart(deciding.value(), isWorked, deciding.limit(), isTidy, unit)
                 : amounts.difference(least, margin, unit);
+    if (isAhead && deciding.limitName().equals(style.speech().phrase("as.of"))) {
+      return words.say("finding.ahead", label, value, bare, by);
+    }
     return words.say(
         missed.key(deciding.isStrict(), fits), label, value, limit, by, rest(deciding));
   }

@@ -68,6 +68,21 @@ public final class Pages implements NoticePages {
     return page("sheet.ftl", new SheetMaker(result, style, settled).sheet(asOf), index);
   }
 
+  /**
+   * The record sheet of a form, within another page.
+   *
+   * @param remark what is to be said of the whole form before anything else; may be empty
+   */
+  public String formSheet(RecordResult result, LocalDate asOf, String remark) {
+    return page(
+        "sheet.ftl", new SheetMaker(result, style, finding -> null).sheet(asOf), "", remark);
+  }
+
+  /** The style sheet that prints whose sheet it is at the foot of each sheet of paper. */
+  public String foot(RecordResult result) {
+    return RunningFoot.of(words.say("sheet.title", result.record().id())).text();
+  }
+
   /** The batch page. */
   public String index(BatchView batch) {
     return page("index.ftl", new IndexMaker(batch, style).index(), "");
@@ -110,6 +125,7 @@ public final class Pages implements NoticePages {
         new DeskPage(
             BlankPage.of(catalogue, style).groups(),
             lines,
+            KnownWords.of(packs),
             token,
             Bounds.DESK_BODY,
             Bounds.DESK_BODY >> 20),
@@ -117,7 +133,12 @@ public final class Pages implements NoticePages {
   }
 
   private String page(String template, Object view, String index) {
+    return page(template, view, index, "");
+  }
+
+  private String page(String template, Object view, String index, String remark) {
     Map<String, Object> values = new HashMap<>();
+    values.put("remark", remark);
     values.put("v", view);
     values.put("index", index);
     values.put("lang", style.language().code());

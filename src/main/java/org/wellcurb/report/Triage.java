@@ -15,6 +15,7 @@ import org.wellcurb.report.words.Amounts;
 import org.wellcurb.report.words.Words;
 import org.wellcurb.rulepack.FindingKind;
 import org.wellcurb.screening.Ask;
+import org.wellcurb.screening.Finding;
 import org.wellcurb.screening.PossibleReading;
 import org.wellcurb.screening.RecordResult;
 import org.wellcurb.screening.RuleResult;
@@ -27,6 +28,9 @@ import org.wellcurb.screening.UnfitWater;
 final class Triage {
   private static final int ASKS_NAMED = 3;
 
+  /** What is longer is not quoted in a step. */
+  private static final int MOST_QUOTED = 40;
+
   private final RecordResult result;
   private final List<FindingView> findings;
   private final PageStyle style;
@@ -38,6 +42,9 @@ final class Triage {
 
   /** Findings that no step has named yet. */
   private final List<FindingView> left;
+
+  /** Keys of entries that are to be written again. */
+  private final Set<String> again = new LinkedHashSet<>();
 
   Triage(RecordResult result, List<FindingView> findings, PageStyle style) {
     this.result = result;
@@ -68,6 +75,7 @@ final class Triage {
     limits("first.deficiency", view -> !hangsOn(view, contradicted));
     kind(FindingKind.DISCREPANCY);
     limits("first.hangs", view -> true);
+    dryPump();
     kind(FindingKind.OMISSION);
     asks();
     person();
@@ -158,12 +166,22 @@ final class Triage {
     WellRecord record = result.record();
     List<String> labels = new ArrayList<>();
     for (int i = 0; i < record.catalogue().size(); i++) {
-      if (record.state(i) == WellRecord.UNREADABLE) {
-        labels.add(words.entry(record.catalogue().entry(i).key()));
+      if (WriteAgain.isAsked(record, i)) {
+        String key = record.catalogue().entry(i).key();
+        again.add(key);
+        String written = record.written(i);
+        labels.add(
+            written.isEmpty() || written.length() > MOST_QUOTED
+                ? words.entry(key)
+                : words.say("again.label", words.entry(key), written));
       }
     }
     if (!labels.isEmpty()) {
-      add("#entries", words.count("first.unreadable", labels.size(), some(labels)));
+      // What stands there is not missing, though nothing can be taken from it.
+      List<FindingView> unread =
+          take(view -> isOf(view, FindingKind.OMISSION) && again.contains(view.entry()));
+      String text = words.count("first.unreadable", labels.size(), some(labels));
+      steps.add(new Step(text, unread, false, List.of(), "#entries"));
     }
   }
 
@@ -229,6 +247,20 @@ final class Triage {
     }
   }
 
+  /** A pump that draws air fails whoever lives there: it does not wait for the other advice. */
+  private void dryPump() {
+    Set<String> rules = new HashSet<>();
+    for (Finding finding : result.findings()) {
+      if (new DryPump(style).isSaid(finding.deciding())) {
+        rules.add(finding.rule().id());
+      }
+    }
+    List<FindingView> some = take(view -> rules.contains(view.ruleId()));
+    if (!some.isEmpty()) {
+      add(words.say("first.dry"), some, true);
+    }
+  }
+
   private void kind(FindingKind kind) {
     List<FindingView> some = take(view -> isOf(view, kind));
     if (!some.isEmpty()) {
@@ -243,7 +275,9 @@ final class Triage {
   private void asks() {
     List<String> labels = new ArrayList<>();
     for (Ask ask : result.asks()) {
-      labels.add(words.entry(ask.entry()));
+      if (!again.contains(ask.entry())) {
+        labels.add(words.entry(ask.entry()));
+      }
     }
     if (!labels.isEmpty()) {
       int rules =

@@ -7,6 +7,7 @@
 <@l.page title=t("sheet.title", v.id) over=t("sheet.over") heading=t("sheet.heading", v.id) under=t("sheet.under", index?has_content?then(v.place, t("sheet.form")), v.asOf, v.askOf) isWithin=!index?has_content>
 <#if v.elsewhere?has_content><p class="cut">${v.elsewhere}</p></#if>
 
+<#if remark?has_content><p class="cut">${remark}</p></#if>
 <@l.steps v.steps />
 
 <dl class="counts">
@@ -55,7 +56,7 @@
 <#list v.asks as a><#if a?index lt asksFirst><@asked a /></#if></#list>
 </ol>
 <#if v.asks?size gt asksFirst>
-<details>
+<details class="prints">
 <summary>${n("ask.rest", v.asks?size - asksFirst)} <@l.unprinted /></summary>
 <ol class="asks" start="${asksFirst + 1}">
 <#list v.asks as a><#if a?index gte asksFirst><@asked a /></#if></#list>
