@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -39,6 +40,19 @@ import org.wellcurb.screening.Screener;
 final class Answers {
   private static final JsonMapper JSON = new JsonMapper();
   private static final String JURISDICTION = "record.jurisdiction";
+
+  /** JPEG, PNG, GIF, TIFF, PDF, and the older form of office files. */
+  private static final List<String> PICTURES =
+      List.of(
+          "\u00FF\u00D8\u00FF",
+          "\u0089PNG",
+          "GIF8",
+          "II*\0",
+          "MM\0*",
+          "%PDF",
+          "\u00D0\u00CF\u0011\u00E0");
+
+  private static final int MOST_START = 8;
 
   private final List<Screener> screeners;
   private final LocalDate asOf;
@@ -143,6 +157,9 @@ final class Answers {
 
   /** The records of a file, each as the page keeps it. */
   String read(String name, byte[] body) {
+    if (isPicture(body)) {
+      return problem(words.say("desk.picture", name));
+    }
     Opened opened = open(name, body, Bounds.DESK_RECORDS, CellStyle.PLAIN);
     if (opened.records.isEmpty()) {
       return problem(name + ": " + opened.problem);
@@ -167,6 +184,13 @@ final class Answers {
       answer.put("note", name + ": " + String.join("; ", notes));
     }
     return answer.toString();
+  }
+
+  /** A picture or a document for print, by how such files begin. */
+  private static boolean isPicture(byte[] body) {
+    String start =
+        new String(body, 0, Math.min(body.length, MOST_START), StandardCharsets.ISO_8859_1);
+    return PICTURES.stream().anyMatch(start::startsWith);
   }
 
   private static String problem(String said) {

@@ -3,6 +3,7 @@ package org.wellcurb.intake;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.List;
@@ -20,6 +21,12 @@ import org.wellcurb.quantity.Bounds;
 final class Workbooks {
   private static final ReadingOptions OPTIONS = new ReadingOptions(true, true);
 
+  /** For a workbook that has no formats at all, as simple writers make them. */
+  private static final ReadingOptions PLAIN = new ReadingOptions(false, true);
+
+  private static final String TYPES = "[Content_Types].xml";
+  private static final String STYLES = "spreadsheetml.styles+xml";
+
   private Workbooks() {}
 
   /** Gives a workbook, as often as it is asked. */
@@ -30,16 +37,17 @@ final class Workbooks {
   /** A workbook in a file of its own. */
   static Book of(Path path) {
     return () -> {
-      check(path);
-      return new ReadableWorkbook(path.toFile(), OPTIONS);
+      return new ReadableWorkbook(path.toFile(), check(path) ? OPTIONS : PLAIN);
     };
   }
 
   /** A workbook that someone holds in memory. */
   static Book of(byte[] bytes) {
     return () -> {
-      check(bytes);
-      return new ReadableWorkbook(new ByteArrayInputStream(bytes), OPTIONS);
+      for (ZipEntry entry : entries(bytes)) {
+        check(entry);
+      }
+      return open(bytes);
     };
   }
 
@@ -47,9 +55,28 @@ final class Workbooks {
   static Book of(Input.Opener opener) {
     return () -> {
       try (InputStream in = opener.open()) {
-        return new ReadableWorkbook(in, OPTIONS);
+        return open(in.readAllBytes());
       }
     };
+  }
+
+  private static ReadableWorkbook open(byte[] bytes) throws IOException {
+    boolean hasStyles = true;
+    try (var zip = zip(bytes)) {
+      var types = zip.getEntry(TYPES);
+      if (types != null) {
+        try (InputStream in = zip.getInputStream(types)) {
+          hasStyles = namesStyles(in);
+        }
+      }
+    }
+    return new ReadableWorkbook(
+        new ByteArrayInputStream(bytes), hasStyles ? OPTIONS : PLAIN);
+  }
+
+  private static boolean namesStyles(InputStream types) throws IOException {
+    byte[] some = types.readNBytes(Bounds.ROW);
+    return new String(some, StandardCharsets.UTF_8).contains(STYLES);
   }
 
   /** Adds each sheet; a workbook with one only goes by the name of its file. */
@@ -97,24 +124,37 @@ final class Workbooks {
     }
   }
 
-  /** A workbook is an archive, and its texts are held in memory: it must be within the bounds. */
-  private static void check(Path path) throws IOException {
+  /**
+   * A workbook is an archive, and its texts are held in memory: it must be within the bounds.
+   *
+   * @return whether it says that it has formats of cells; without, no number is shown as a date
+   */
+  private static boolean check(Path path) throws IOException {
     try (ZipFile zip = new ZipFile(path.toFile())) {
       for (ZipEntry entry : zip.stream().map(ZipEntry.class::cast).toList()) {
         check(entry);
       }
+      ZipEntry types = zip.getEntry(TYPES);
+      if (types == null) {
+        return true;
+      }
+      try (InputStream in = zip.getInputStream(types)) {
+        return namesStyles(in);
+      }
     }
   }
 
-  private static void check(byte[] bytes) throws IOException {
-    try (org.apache.commons.compress.archivers.zip.ZipFile zip =
-        org.apache.commons.compress.archivers.zip.ZipFile.builder()
-            .setSeekableByteChannel(new SeekableInMemoryByteChannel(bytes))
-            .get()) {
-      for (ZipEntry entry : Collections.list(zip.getEntries())) {
-        check(entry);
-      }
+  private static List<? extends ZipEntry> entries(byte[] bytes) throws IOException {
+    try (var zip = zip(bytes)) {
+      return Collections.list(zip.getEntries());
     }
+  }
+
+  private static org.apache.commons.compress.archivers.zip.ZipFile zip(byte[] bytes)
+      throws IOException {
+    return org.apache.commons.compress.archivers.zip.ZipFile.builder()
+        .setSeekableByteChannel(new SeekableInMemoryByteChannel(bytes))
+        .get();
   }
 
   static void check(ZipEntry entry) throws CutShort {

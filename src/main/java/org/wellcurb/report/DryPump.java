@@ -1,12 +1,12 @@
 package org.wellcurb.report;
 
-import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.judgement.Deciding;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.report.words.Amounts;
 import org.wellcurb.report.words.Words;
+import org.wellcurb.workings.Working;
 import org.wellcurb.workings.WorkingCatalogue;
 
 /**
@@ -14,9 +14,10 @@ import org.wellcurb.workings.WorkingCatalogue;
  * them little.
  */
 final class DryPump {
-  /** Workings that say how much water is over the intake. */
-  private static final List<String> WATER_OVER =
-      List.of("pump_submergence", "submergence_at_rated_flow");
+  /** Workings that say how much water is over the intake: at the tested level, at its own flow. */
+  private static final String TESTED = "pump_submergence";
+
+  private static final String RATED = "submergence_at_rated_flow";
 
   private final PageStyle style;
   private final Words words;
@@ -30,30 +31,24 @@ final class DryPump {
 
   /** Whether this was compared, and the water is below the intake. */
   boolean isSaid(Deciding deciding) {
-    return !working(deciding).isEmpty();
+    return !sentence(deciding).isEmpty();
   }
 
   /** What it means, a whole sentence; empty where this is about something else. */
   String sentence(Deciding deciding) {
-    String working = working(deciding);
     @Nullable Unit unit = deciding.unit();
-    return working.isEmpty() || unit == null
-        ? ""
-        : words.say("dry." + working, amounts.tidy(-deciding.value(), unit));
+    if (unit == null || !(deciding.value() < 0) || !deciding.valueText().isEmpty()) {
+      return "";
+    }
+    String by = amounts.tidy(-deciding.value(), unit);
+    if (is(TESTED, deciding)) {
+      return words.say("dry.tested", by);
+    }
+    return is(RATED, deciding) ? words.say("dry.rated", by) : "";
   }
 
-  private String working(Deciding deciding) {
-    if (deciding.unit() != null && deciding.value() < 0 && deciding.valueText().isEmpty()) {
-      for (String name : WATER_OVER) {
-        String label =
-            style
-                .speech()
-                .label(Objects.requireNonNull(WorkingCatalogue.standard().find(name)));
-        if (deciding.subject().equals(label)) {
-          return name;
-        }
-      }
-    }
-    return "";
+  private boolean is(String working, Deciding deciding) {
+    Working of = Objects.requireNonNull(WorkingCatalogue.standard().find(working));
+    return deciding.subject().equals(style.speech().label(of));
   }
 }

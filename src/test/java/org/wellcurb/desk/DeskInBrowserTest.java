@@ -237,10 +237,155 @@ final class DeskInBrowserTest {
     back("clear");
     type(Keys.SPACE);
     await("an empty form", () -> value("record-id").isEmpty());
-    assertEquals("Bring the form back", browser.driver().findElement(By.id("clear")).getText());
+    tab("back");
     type(Keys.SPACE);
     await("the form again", () -> value("record-id").equals("FW-C1"));
-    assertEquals("Clear the form", browser.driver().findElement(By.id("clear")).getText());
+    assertFalse(browser.driver().findElement(By.id("back")).isDisplayed());
+    assertTrue(is("#clear"));
+  }
+
+  @Test
+  void whatIsTypedIsNotLostByOpeningSwitchingOrLeaving() throws Exception {
+    assertFalse(asksBeforeLeaving());
+    tab("record-id");
+    type("FW-U1");
+    assertEquals("Not saved.", text("kept"));
+    assertTrue(asksBeforeLeaving());
+    drop("two.csv", "record.id,well.depth [ft]\nFW-E1,100\nFW-E2,200\n");
+    await("the record", () -> value("record-id").equals("FW-E1"));
+    note("What stood in the form before is kept");
+    assertTrue(asksBeforeLeaving());
+    // What is changed in one record of a file stays while one looks at another.
+    type(By.id("well-depth"), "101 ft");
+    type(By.id("well-bore_diameter"), "6,5");
+    choose(1);
+    await("the other record", () -> value("record-id").equals("FW-E2"));
+    assertEquals("", text("kept"));
+    choose(0);
+    await("the first record", () -> value("record-id").equals("FW-E1"));
+    assertEquals("101 ft", value("well-depth"));
+    assertEquals("6,5", value("well-bore_diameter"));
+    assertTrue(text("which").contains("FW-E1 (not saved)"));
+    await("what was typed is read as before", () -> text("well-bore_diameter-unit").contains("6.5 in"));
+    click("back");
+    await("the first form", () -> value("record-id").equals("FW-U1"));
+    assertEquals("Not saved.", text("kept"));
+    // The file with its change waits in turn.
+    click("back");
+    await("the file again", () -> value("well-depth").equals("101 ft"));
+    click("save");
+    await("that it is saved", () -> text("kept").startsWith("Saved as FW-E1.json"));
+    Path saved = downloads.resolve("FW-E1.json");
+    await("the file saved", () -> Files.exists(saved));
+    assertEquals(
+        "6.5", new JsonMapper().readTree(saved.toFile()).path("well").path("bore_diameter").asText());
+    browser
+        .driver()
+        .executeScript(
+            "const t = new DataTransfer();"
+                + "t.items.add(new File(['{\"record\": {\"id\": \"ONE\"}}'], 'one.json'));"
+                + "t.items.add(new File(['{}'], 'other.json'));"
+                + "document.dispatchEvent(new DragEvent('drop', {dataTransfer: t, bubbles: true}));");
+    note("One file at a time: one.json was opened, not other.json.");
+    assertEquals(List.of(), browser.complaints());
+  }
+
+  @Test
+  void theUnitsThatBareNumbersCountInAreSaid() {
+    assertEquals("ft | m", text("pump-intake_depth-unit"));
+    type(By.id("well-depth"), "41,2");
+    await("that US is taken", () -> text("bare").startsWith("No units are chosen: one number"));
+    assertEquals("= 41.2 ft", text("well-depth-unit"));
+    inSheet("No units are chosen");
+    type(By.id("pump-intake_depth"), "1,250");
+    beside("pump-intake_depth", "Write 1.250 or 1250.");
+    type(By.id("record-units"), "metric");
+    assertEquals("m", text("pump-intake_depth-unit"));
+    await("metres", () -> text("well-depth-unit").equals("= 41.2 m") && text("bare").isEmpty());
+    assertEquals(List.of(), browser.complaints());
+  }
+
+  @Test
+  void whatIsToBeWrittenAgainIsSaidAtTheEntryAndNotCalledMissing() {
+    type(By.id("record-jurisdiction"), "fenwick");
+    type(By.id("site-zone"), "hill country");
+    beside("site-zone", "No table of limits has that word. Write one of:");
+    assertTrue(
+        Boolean.TRUE.equals(
+            browser
+                .driver()
+                .executeScript(
+                    "const z = document.getElementById('site-zone');"
+                        + "const said = document.getElementById('site-zone-note').textContent;"
+                        + "return [...z.list.options].some(o => said.includes(o.value));")));
+    type(By.id("dates-permit"), "3/2/2025");
+    beside("dates-permit", "Write 2025-02-03 or 2025-03-02.");
+    type(By.id("relief-setting"), "75 furlongs");
+    beside("relief-setting", "Write a number with psi or kPa.");
+    inSheet("Write these 2 entries again, they cannot be read for sure: Permit issued");
+    assertEquals(List.of(), browser.complaints());
+  }
+
+  @Test
+  void fromAFindingOneGoesToItsEntryAndPaperSaysWhose() {
+    drop(
+        "relief.json",
+        """
+        {"record": {"id": "FW-B1", "jurisdiction": "fenwick", "units": "us"},
+         "dates": {"completed": "2023-05-01"},
+         "pump": {"control": "switch"}, "pressure": {"cut_in": 40, "cut_out": 60},
+         "relief": {"fitted": "yes", "setting": 65}}
+        """);
+    await(
+        "a way back",
+        () ->
+            Boolean.TRUE.equals(
+                browser
+                    .driver()
+                    .executeScript(
+                        "const d = document.getElementById('sheet').contentDocument;"
+                            + "const b = [...d.querySelectorAll('.finding .tools button')]"
+                            + ".find(x => x.textContent.includes('Relief'));"
+                            + "if (b) { b.click(); } return !!b;")));
+    assertTrue(is("#relief-setting"));
+    for (String root : List.of("document", "document.getElementById('sheet').contentDocument")) {
+      Object foot =
+          browser
+              .driver()
+              .executeScript("return " + root + ".adoptedStyleSheets[0].cssRules[0].cssText;");
+      assertTrue(String.valueOf(foot).contains("FW-B1"), String.valueOf(foot));
+    }
+    back("find");
+    type("pump intake", Keys.ENTER);
+    assertTrue(is("#pump-intake_depth"));
+    tab("all");
+  }
+
+  private boolean asksBeforeLeaving() {
+    return Boolean.TRUE.equals(
+        browser
+            .driver()
+            .executeScript(
+                "const e = new Event('beforeunload', {cancelable: true});"
+                    + "window.dispatchEvent(e); return e.defaultPrevented;"));
+  }
+
+  private String text(String id) {
+    return String.valueOf(
+        browser.driver().findElement(By.id(id)).getDomProperty("textContent"));
+  }
+
+  private void click(String id) {
+    browser.driver().executeScript("document.getElementById(arguments[0]).click()", id);
+  }
+
+  private void choose(int record) {
+    browser
+        .driver()
+        .executeScript(
+            "const w = document.getElementById('which'); w.value = arguments[0];"
+                + "w.dispatchEvent(new Event('change'))",
+            record);
   }
 
   @Test

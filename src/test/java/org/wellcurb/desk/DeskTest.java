@@ -124,7 +124,72 @@ class DeskTest {
   void aBodyPastTheBoundIsRefusedInWords() throws Exception {
     byte[] large = new byte[Bounds.DESK_BODY + 10];
     java.util.Arrays.fill(large, (byte) ' ');
-    assertTrue(ask("read?name=large.csv", large).path("problem").asText().contains("larger"));
+    HttpRequest request =
+        question("read?name=large.csv", large).header("X-Desk-Token", token).build();
+    HttpResponse<byte[]> answer = CLIENT.send(request, HttpResponse.BodyHandlers.ofByteArray());
+    assertEquals(413, answer.statusCode());
+    String said = JSON.readTree(answer.body()).path("problem").asText();
+    assertTrue(said.startsWith("large.csv: larger"), said);
+  }
+
+  @Test
+  void aLookForTheHeadAloneIsAnswered() throws Exception {
+    HttpRequest request =
+        HttpRequest.newBuilder(URI.create(desk.address()))
+            .method("HEAD", HttpRequest.BodyPublishers.noBody())
+            .build();
+    assertEquals(200, CLIENT.send(request, HttpResponse.BodyHandlers.discarding()).statusCode());
+  }
+
+  /** Who sends half a question and waits keeps nobody else waiting. */
+  @Test
+  void halfAQuestionHoldsUpNobody() throws Exception {
+    URI at = URI.create(desk.address());
+    try (Socket socket = new Socket()) {
+      socket.connect(new InetSocketAddress("127.0.0.1", at.getPort()));
+      String half =
+          "POST /check HTTP/1.1\r\nHost: 127.0.0.1:" + at.getPort() + "\r\nX-Desk-Token: " + token
+              + "\r\nContent-Length: 100\r\n\r\n{";
+      socket.getOutputStream().write(half.getBytes(StandardCharsets.US_ASCII));
+      socket.getOutputStream().flush();
+      assertEquals(1, ask("read?name=a.json", bytes("{\"record\": {\"id\": \"A\"}}")).size());
+    }
+  }
+
+  @Test
+  void aPictureIsSaidToBeOne() throws Exception {
+    byte[] picture = {(byte) 0xFF, (byte) 0xD8, (byte) 0xFF, 0, 1, 2, 3, 4, 5};
+    String said = ask("read?name=form.jpg", picture).path("problem").asText();
+    assertTrue(said.startsWith("form.jpg: is a picture"), said);
+  }
+
+  private static byte[] bytes(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** A blank entry is not to blame for a sum of others. */
+  @Test
+  void aFindingOfASumStandsAtTheEntriesThatAreFilledIn() throws Exception {
+    JsonNode answer =
+        ask(
+            "check",
+            bytes(
+                """
+                {"record": {"id": "A", "jurisdiction": "fenwick", "units": "us"},
+                 "pump": {"type": "submersible", "intake_depth": "100 ft"},
+                 "water": {"static_level": "40 ft", "pumping_level": "118 ft"}}
+                """));
+    String said = answer.path("notes").path("pump").asText();
+    assertEquals("", said);
+    String intake = answer.path("notes").path("pump.intake_depth").toString();
+    assertTrue(
+        intake.contains("The pump intake hangs 18 ft above the pumping level"), intake);
+    assertTrue(answer.path("notes").path("pump.dry_run_protection").isMissingNode());
+    assertEquals("", answer.path("bare").asText());
+    String sheet = answer.path("sheet").asText();
+    int dry = sheet.indexOf("The pump may draw air.");
+    int ask = sheet.indexOf("cannot be told from the record. Ask for:");
+    assertTrue(dry > 0 && ask > dry, dry + " " + ask);
   }
 
   @Test

@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
 import org.dhatim.fastexcel.VisibilityState;
 import org.dhatim.fastexcel.Workbook;
@@ -61,6 +62,39 @@ class WorkbookTest {
 
   private static String written(WellRecord record, String key) {
     return record.written(CATALOGUE.index(key));
+  }
+
+  /** Simple writers leave out the part for formats; then no number is shown as a date. */
+  @Test
+  void aWorkbookWithoutFormatsIsRead() throws Exception {
+    Path path =
+        write(
+            "full.xlsx",
+            book -> {
+              Worksheet sheet = book.newWorksheet("s");
+              row(sheet, 0, "record.id", "well.depth [ft]");
+              row(sheet, 1, "A", "");
+              sheet.value(1, 1, 120);
+            });
+    Path bare = folder.resolve("bare.xlsx");
+    try (ZipFile from = new ZipFile(path.toFile());
+        ZipOutputStream to = new ZipOutputStream(Files.newOutputStream(bare))) {
+      for (ZipEntry entry : from.stream().map(ZipEntry.class::cast).toList()) {
+        if (!entry.getName().endsWith("styles.xml")) {
+          String text =
+              new String(from.getInputStream(entry).readAllBytes(), StandardCharsets.UTF_8);
+          to.putNextEntry(new ZipEntry(entry.getName()));
+          String without =
+              text.replaceAll("<Override [^>]*styles\\+xml[^>]*/>", "")
+                  .replaceAll("<Relationship [^>]*styles\\.xml[^>]*/>", "");
+          to.write(without.getBytes(StandardCharsets.UTF_8));
+        }
+      }
+    }
+    assertEquals("120", written(read(bare).records.get(0), "well.depth"));
+    List<Input> held = Input.of("bare.xlsx", Files.readAllBytes(bare));
+    Gathered again = Gathered.of(held.get(0), RowSplitter.CHUNK);
+    assertEquals("120", written(again.records.get(0), "well.depth"));
   }
 
   @Test
