@@ -55,7 +55,9 @@ final class RowFault {
       "longer than " + Bounds.ROW + " bytes; only the beginning is kept here";
 
   static final String OBJECT_NOT_CLOSED =
-      "the object does not end within " + Bounds.ROW + " bytes; look for a missing brace or quote";
+      "the object does not end within "
+          + Bounds.ROW
+          + " bytes; look for a missing brace or quote, and whether the file was cut off";
   static final String NOT_AN_OBJECT = "is not a JSON object";
   static final String NO_RECORD = "belongs to no record that was read";
   private static final String SEVERAL_RECORDS =

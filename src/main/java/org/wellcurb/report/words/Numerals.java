@@ -29,7 +29,10 @@ public final class Numerals {
 
   /** A figure of so many significant digits. */
   static BigDecimal rounded(double x, int significant) {
-    return new BigDecimal(x).round(new MathContext(significant, RoundingMode.HALF_UP));
+    BigDecimal exact = new BigDecimal(x);
+    // A whole number is quoted as it stands: 99999999 is not a hundred millions.
+    boolean isQuoted = significant == FULL && x == Math.rint(x) && Math.abs(x) < HUGE;
+    return isQuoted ? exact : exact.round(new MathContext(significant, RoundingMode.HALF_UP));
   }
 
   /** A written amount with the decimal sign of the language: {@code 14.9 m} is 14,9 m in French. */
