@@ -464,6 +464,7 @@
   window.addEventListener("beforeprint", function () {
     var sheet = frame.contentDocument && frame.contentDocument.body;
     if (!sheet || sheet.children.length === 0) { return; }
+    paper.textContent = "";
     if (!working.hidden) {
       var late = document.createElement("p");
       late.className = "cut";
