@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -14,17 +15,20 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.intake.Chunk;
 import org.wellcurb.intake.ChunkReader;
+import org.wellcurb.intake.Column;
 import org.wellcurb.intake.Input;
 import org.wellcurb.intake.RawRow;
 import org.wellcurb.intake.RecordSink;
 import org.wellcurb.intake.RecordSource;
 import org.wellcurb.intake.SetAside;
 import org.wellcurb.intake.Sources;
+import org.wellcurb.intake.TableSource;
 import org.wellcurb.judgement.Outcome;
 import org.wellcurb.quantity.Bounds;
 import org.wellcurb.quantity.Comma;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.CellStyle;
+import org.wellcurb.record.Entry;
 import org.wellcurb.record.WellRecord;
 import org.wellcurb.report.EntryNotes;
 import org.wellcurb.report.KnownWords;
@@ -171,7 +175,7 @@ final class Answers {
       record.extras().forEach(extra -> unread.add(extra.name()));
       ObjectNode one = records.addObject();
       one.put("name", record.id());
-      one.set("record", RecordJson.of(record));
+      one.set("record", RecordJson.of(record, opened.stated));
     }
     List<String> notes = new ArrayList<>();
     if (!opened.problem.isEmpty()) {
@@ -199,18 +203,28 @@ final class Answers {
 
   /**
    * @param problem what was set aside, or why there is no record; empty if all was read
+   * @param stated the entries of which a table states the unit of bare numbers
    */
-  private record Opened(List<WellRecord> records, String problem) {}
+  private record Opened(List<WellRecord> records, String problem, Set<Entry> stated) {}
 
   private Opened open(String name, byte[] body, int most, CellStyle cells) {
     Gathered gathered = new Gathered(most, words);
     String unusable = "";
+    Set<Entry> stated = new HashSet<>();
     for (Input input : Input.of(name, body)) {
       try (RecordSource source = new Sources(Catalogue.standard()).open(input)) {
         @Nullable SetAside whole = source.unusable();
         if (whole != null) {
           unusable = unusable.isEmpty() ? said(words, whole.reason()) : unusable;
           continue;
+        }
+        if (source instanceof TableSource table) {
+          for (Column column : table.layout().columns()) {
+            Entry entry = column.entry();
+            if (entry != null && column.unit() != null) {
+              stated.add(entry);
+            }
+          }
         }
         ChunkReader reader = new ChunkReader(Catalogue.standard(), cells);
         for (Chunk chunk = source.next(); chunk != null; chunk = source.next()) {
@@ -221,9 +235,9 @@ final class Answers {
       }
     }
     if (gathered.records.isEmpty() && !unusable.isEmpty()) {
-      return new Opened(List.of(), unusable);
+      return new Opened(List.of(), unusable, Set.of());
     }
-    return new Opened(gathered.records, gathered.problem());
+    return new Opened(gathered.records, gathered.problem(), stated);
   }
 
   /** What a reader of files says, in the language of the page. */

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Interval;
 import org.wellcurb.quantity.Unit;
@@ -21,11 +22,14 @@ final class RecordJson {
 
   private RecordJson() {}
 
-  static ObjectNode of(WellRecord record) {
+  /**
+   * @param stated the entries of which the file states the unit of bare numbers
+   */
+  static ObjectNode of(WellRecord record, Set<Entry> stated) {
     ObjectNode out = JSON.createObjectNode();
     String units = record.written(record.catalogue().index("record.units"));
     for (Entry entry : record.catalogue().entries()) {
-      String text = text(record, entry, units);
+      String text = text(record, entry, units, stated.contains(entry));
       if (!text.isEmpty() && entry.key().contains(".")) {
         int dot = entry.key().indexOf('.');
         out.withObjectProperty(entry.key().substring(0, dot))
@@ -45,14 +49,16 @@ final class RecordJson {
     return out;
   }
 
-  private static String text(WellRecord record, Entry entry, String units) {
+  private static String text(WellRecord record, Entry entry, String units, boolean isStated) {
     int i = entry.index();
     String written = record.written(i);
     @Nullable Unit unit = record.unit(i);
     if (written.isEmpty() || unit == null || !record.isGiven(i) || unit.symbol().isEmpty()) {
       return written;
     }
-    if (readsAlike(record, entry, written, units)) {
+    boolean isOwn =
+        readsAlike(record, entry, written, "us") && readsAlike(record, entry, written, "metric");
+    if (isOwn || (!isStated && readsAlike(record, entry, written, units))) {
       return written;
     }
     String withUnit = written + " " + unit.symbol();

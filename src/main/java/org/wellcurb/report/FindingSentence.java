@@ -52,9 +52,9 @@ public final class FindingSentence {
       return words.say("finding.again", label, deciding.written());
     }
     if (deciding.isDate() || unit != null) {
+      // A limit below nothing, and by how much that is too little, tells nobody what is wrong.
       String dry = dryPump.sentence(deciding);
-      String figures = measured(rule, deciding, label, unit);
-      return dry.isEmpty() ? figures : dry + " " + figures;
+      return dry.isEmpty() ? measured(rule, deciding, label, unit) : dry;
     }
     String value = deciding.valueText().isEmpty() ? deciding.written() : deciding.valueText();
     if (value.isEmpty()) {

@@ -156,6 +156,18 @@ class DeskTest {
     }
   }
 
+  /** The header of a table goes with its numbers, which are then no bare ones any more. */
+  @Test
+  void theUnitOfAHeaderStaysWithItsNumbers() throws Exception {
+    JsonNode opened =
+        ask("read?name=a.csv", bytes("record.id,well.depth [ft],pump.intake_depth\nA,120,80\n"));
+    JsonNode record = opened.path("records").path(0).path("record");
+    assertEquals("120 ft", record.path("well").path("depth").asText());
+    assertEquals("80", record.path("pump").path("intake_depth").asText());
+    String bare = ask("check", JSON.writeValueAsBytes(record)).path("bare").asText();
+    assertTrue(bare.contains("one number without a unit"), bare);
+  }
+
   @Test
   void aPictureIsSaidToBeOne() throws Exception {
     byte[] picture = {(byte) 0xFF, (byte) 0xD8, (byte) 0xFF, 0, 1, 2, 3, 4, 5};

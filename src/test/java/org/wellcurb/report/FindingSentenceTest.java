@@ -56,6 +56,68 @@ final class FindingSentenceTest {
   }
 
   @Test
+  void anIntakeAboveTheWaterIsSaidInWords() {
+    assertEquals(
+        "The pump intake hangs 18 ft above the pumping level, so the pump would draw air.",
+        said(FindingKind.ADVISORY, depth(-18, -10, "pump submergence"), Language.EN));
+    assertEquals(
+        "At its rated flow the pump would draw the water down to 3 ft below its intake, and take in"
+            + " air.",
+        said(FindingKind.ADVISORY, depth(-3, 0, "submergence at rated flow"), Language.EN));
+    assertEquals(
+        "Pump submergence: 2 ft. The limit is 10 ft, so it is 8 ft too little.",
+        said(FindingKind.ADVISORY, depth(2, 10, "pump submergence"), Language.EN));
+  }
+
+  @Test
+  void aDayAfterTodayIsSaidToBeOne() {
+    Deciding plain = day("2026-01-31", "2026-01-01");
+    Deciding ahead =
+        new Deciding(
+            plain.entry(),
+            plain.written(),
+            plain.value(),
+            plain.unit(),
+            plain.limit(),
+            plain.margin(),
+            "",
+            "",
+            /* isDate= */ true,
+            "",
+            "the as-of date",
+            /* isStrict= */ false,
+            plain.margin());
+    assertEquals(
+        "Construction started: 2026-01-31. That lies 30 days after 2026-01-01, the day that counts"
+            + " as today.",
+        said(FindingKind.DISCREPANCY, ahead, Language.EN));
+  }
+
+  /** What is written is not missing. */
+  @Test
+  void whatCouldNotBeReadIsToBeWrittenAgain() {
+    assertEquals(
+        "Permit issued: “3/2/2026” stands there, and cannot be read for sure. Write it again.",
+        said(FindingKind.OMISSION, permit("3/2/2026"), Language.EN));
+    assertEquals(
+        "Permit issued: unknown. What is asked for: something written.",
+        said(FindingKind.OMISSION, permit("unknown"), Language.EN));
+  }
+
+  private static Deciding permit(String written) {
+    return new Deciding(
+        "dates.permit",
+        written,
+        Double.NaN,
+        null,
+        Double.NaN,
+        Double.NaN,
+        "",
+        "given",
+        /* isDate= */ false);
+  }
+
+  @Test
   void aLimitIsALimit() {
     assertEquals(
         "Pump intake: 61 ft. The limit is 75 ft, so it is 14 ft too little.",
