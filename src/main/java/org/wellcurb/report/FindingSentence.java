@@ -1,10 +1,14 @@
 package org.wellcurb.report;
 
+import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.judgement.Deciding;
 import org.wellcurb.judgement.Wanted;
 import org.wellcurb.quantity.Unit;
+import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.Entry;
+import org.wellcurb.record.Kind;
 import org.wellcurb.report.words.Amounts;
 import org.wellcurb.report.words.Words;
 import org.wellcurb.rulepack.FindingKind;
@@ -49,7 +53,7 @@ public final class FindingSentence {
     String label = capital(subject(deciding));
     @Nullable Unit unit = deciding.unit();
     if (isUnsure(deciding)) {
-      return words.say("finding.again", label, deciding.written());
+      return again(label, deciding);
     }
     if (deciding.isDate() || unit != null) {
       // A limit below nothing, and by how much that is too little, tells nobody what is wrong.
@@ -85,6 +89,21 @@ public final class FindingSentence {
       case 1 -> " " + words.say("finding.either");
       default -> " " + words.say("finding.any");
     };
+  }
+
+  private String again(String label, Deciding deciding) {
+    @Nullable Entry entry = Catalogue.standard().find(deciding.entry());
+    List<String> days =
+        entry != null && entry.kind() == Kind.DATE
+            ? WriteAgain.days(deciding.written())
+            : List.of();
+    return days.isEmpty()
+        ? words.say("finding.again", label, deciding.written())
+        : words.say(
+            "finding.again.day",
+            label,
+            deciding.written(),
+            String.join(words.say("wanted.or"), days));
   }
 
   /** Something is asked for, and what stands there, figures among it, could not be taken. */

@@ -97,11 +97,17 @@ final class FindingSentenceTest {
   @Test
   void whatCouldNotBeReadIsToBeWrittenAgain() {
     assertEquals(
-        "Permit issued: “3/2/2026” stands there, and cannot be read for sure. Write it again.",
+        "Permit issued: “3/2/2026” may be 2026-02-03 or 2026-03-02. Write the one that is meant.",
         said(FindingKind.OMISSION, permit("3/2/2026"), Language.EN));
     assertEquals(
         "Permit issued: unknown. What is asked for: something written.",
         said(FindingKind.OMISSION, permit("unknown"), Language.EN));
+    assertEquals(
+        "Permit issued: “04-13-26” may be 1926-04-13 or 2026-04-13. Write the one that is meant.",
+        said(FindingKind.OMISSION, permit("04-13-26"), Language.EN));
+    assertEquals(
+        "Permit issued: “no. 7” stands there, and cannot be read for sure. Write it again.",
+        said(FindingKind.OMISSION, permit("no. 7"), Language.EN));
   }
 
   private static Deciding permit(String written) {
