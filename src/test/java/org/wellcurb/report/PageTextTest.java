@@ -42,7 +42,7 @@ final class PageTextTest {
     // 9 gpm over 2 h are 1080 gal, over a day 12960.
     assertTrue(sheet(plenty, Language.EN).contains("(it could give 1080 gal)"));
     assertTrue(sheet(plenty, Language.EN).contains("12960 gal"));
-    assertTrue(sheet(plenty, Language.FR).contains("(il pourrait donner 1080 gal)"));
+    assertTrue(sheet(plenty, Language.FR).contains("(au plus 1080 gal)"));
   }
 
   @Test

@@ -469,9 +469,9 @@ final class DrawingsTest {
       boolean isEnglish = language == Language.EN;
       String day =
           isEnglish
-              ? "The well can give 0 to 1440 gal, by the yield on the form"
-              : "Le puits peut donner 0 à 1440 gal, d'après le débit du formulaire";
-      String peak = isEnglish ? "Of this the yield covers 0 to 120 gal" : "couvre 0 à 120 gal";
+              ? "The well gives 0 to 1440 gal (yield on the form)"
+              : "Le puits donne 0 à 1440 gal (débit déclaré)";
+      String peak = isEnglish ? "The well gives 0 to 120 gal of it" : "Le puits en donne 0 à 120 gal";
       assertTrue(water.words().contains(day), water.words().toString());
       assertTrue(
           water.words().stream().anyMatch(line -> line.contains(peak)), water.words().toString());
@@ -493,7 +493,7 @@ final class DrawingsTest {
             .record();
     Drawing water = plain(record).drawings().get(0);
     assertTrue(
-        water.words().contains("The well can give 14400 gal or more, by the yield on the form"),
+        water.words().contains("The well gives 14400 gal or more (yield on the form)"),
         water.words().toString());
     assertTrue(water.svg().contains("class=\"either\""), water.svg());
   }
