@@ -43,6 +43,7 @@ import org.wellcurb.screening.UnfitWater;
 final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
   private static final int FALLS_SHORT = Outcome.FALLS_SHORT.ordinal();
   private static final int MEETS = Outcome.MEETS.ordinal();
+  private static final int ZONE = Catalogue.standard().index("site.zone");
   private static final int CANNOT_TELL = Outcome.CANNOT_TELL.ordinal();
 
   private final Plan plan;
@@ -169,11 +170,11 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     }
     String packId = plan.packs().get(pack).id();
     RecordsCsv.put(result.records, record, packId, outcomes, kinds);
+    String driller = texts.of(record, Whose.DRILLER);
     if (plan.request().looks().crosscheck()) {
       RecordMark.hashes(record, hashes);
-      survey(record, pack, judged);
+      survey(record, pack, judged, driller);
     }
-    String driller = texts.of(record, Whose.DRILLER);
     String installer = texts.of(record, Whose.INSTALLER);
     result.licences.record(driller);
     if (!installer.isEmpty() && !NameFold.same(installer, driller)) {
@@ -231,7 +232,7 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
   }
 
   /** Keeps what the look at the whole batch needs. */
-  private void survey(WellRecord record, int pack, byte[] judged) {
+  private void survey(WellRecord record, int pack, byte[] judged, String driller) {
     byte[] kindOf = kindOfRule.get(pack);
     byte[] said = told.get(pack);
     boolean isTold = false;
@@ -242,7 +243,8 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
       isTold |= isSaid && kindOf[i] == FindingKind.DEFICIENCY.ordinal();
     }
     boolean isDeficient = kinds[FindingKind.DEFICIENCY.ordinal()] > 0;
-    result.survey.add(record, hashes, isDeficient, isTold, pack, said);
+    String zone = texts.of(record, ZONE);
+    result.survey.add(record, hashes, isDeficient, isTold, pack, said, driller, zone);
   }
 
   private void count(byte[] judged, byte[] kindOf) {

@@ -12,8 +12,6 @@ import org.wellcurb.record.WellRecord;
 /** The rows of one part of a batch. Used again and again; not for several threads. */
 public final class SurveyPart {
   private final SurveyRow row;
-  private final int contractor;
-  private final int zone;
   private ByteBuffer rows;
   private ByteBuffer marks;
   private final int marksLength;
@@ -25,8 +23,6 @@ public final class SurveyPart {
    */
   public SurveyPart(Catalogue catalogue, int rules) {
     row = new SurveyRow(catalogue, rules);
-    contractor = catalogue.index("driller.licence");
-    zone = catalogue.index("site.zone");
     rows = ByteBuffer.allocate(0);
     marks = ByteBuffer.allocate(0);
     marksLength = SurveyRow.marksLength(catalogue);
@@ -89,9 +85,18 @@ public final class SurveyPart {
    * @param isTold whether a rule of that kind could be told
    * @param pack place of the pack that judged
    * @param told what each of its rules said, as {@link Told} has it
+   * @param contractor the driller's licence as written; empty where the record gives none
+   * @param zone the same of its zone
    */
   public void add(
-      WellRecord record, int[] hashes, boolean isDeficient, boolean isTold, int pack, byte[] told) {
+      WellRecord record,
+      int[] hashes,
+      boolean isDeficient,
+      boolean isTold,
+      int pack,
+      byte[] told,
+      String contractor,
+      String zone) {
     rows = withRoom(rows, row.length());
     marks = withRoom(marks, marksLength);
     int at = rows.position();
@@ -100,8 +105,8 @@ public final class SurveyPart {
     row.told(rows, at, pack, told);
     rows.putInt(at + SurveyRow.MARKS, marks.position());
     row.marks(marks, record, hashes);
-    rows.putInt(at + SurveyRow.CONTRACTOR, contractors.place(written(record, contractor)));
-    rows.putInt(at + SurveyRow.ZONE, zones.place(written(record, zone)));
+    rows.putInt(at + SurveyRow.CONTRACTOR, contractors.place(contractor));
+    rows.putInt(at + SurveyRow.ZONE, zones.place(zone));
   }
 
   /** The buffer, or a greater one with what it holds, with room for so many bytes. */
@@ -111,10 +116,6 @@ public final class SurveyPart {
     }
     int least = buffer.position() + Math.max(bytes, 16_384);
     return ByteBuffer.allocate(Math.max(least, buffer.capacity() / 2 * 3)).put(buffer.flip());
-  }
-
-  private static String written(WellRecord record, int entry) {
-    return record.isGiven(entry) ? record.written(entry) : "";
   }
 
   ByteBuffer rows() {

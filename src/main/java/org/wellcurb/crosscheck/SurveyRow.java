@@ -66,6 +66,8 @@ final class SurveyRow {
   /** Metres of stated accuracy beyond which neighbours are not compared. */
   private static final double ACCURATE = 200;
 
+  private static final Field[] FIELDS = Field.values();
+
   /** Fewest measured entries that make a group worth comparing. */
   private static final int FEW = 3;
 
@@ -77,7 +79,12 @@ final class SurveyRow {
 
   private final int[] ofPart = new int[GROUP_COUNT];
   private final int[] given = new int[GROUP_COUNT];
-  private final byte[] said;
+  private final byte[] told;
+
+  /** The entries of the record at hand that say something, in order. */
+  private final int[] said;
+
+  private int saidCount;
   private final boolean[] isIdentity;
   private final boolean[] isDate;
   private final int[] values;
@@ -91,8 +98,9 @@ final class SurveyRow {
    * @param rules rules of the longest pack
    */
   SurveyRow(Catalogue catalogue, int rules) {
-    said = new byte[Told.bytes(rules)];
+    told = new byte[Told.bytes(rules)];
     parts = new byte[catalogue.size()];
+    said = new int[parts.length];
     isIdentity = new boolean[parts.length];
     isDate = new boolean[parts.length];
     int measured = 0;
@@ -101,8 +109,8 @@ final class SurveyRow {
       isDate[i] = catalogue.entry(i).kind() == Kind.DATE;
       parts[i] = (byte) (isMeasured(catalogue.entry(i)) ? measured++ % GROUP_COUNT : -1);
     }
-    values = new int[Field.values().length];
-    for (Field field : Field.values()) {
+    values = new int[FIELDS.length];
+    for (Field field : FIELDS) {
       values[field.ordinal()] = catalogue.index(field.key());
     }
     latitude = catalogue.index("site.latitude");
@@ -114,7 +122,7 @@ final class SurveyRow {
 
   /** Bytes of a row. */
   int length() {
-    return HEAD + said.length;
+    return HEAD + told.length;
   }
 
   /** Bytes of a row of records that are judged by at most so many rules. */
@@ -135,14 +143,15 @@ final class SurveyRow {
   void put(ByteBuffer into, WellRecord record, int[] hashes, int flags) {
     int at = into.position();
     into.putLong(at + ID, RecordMark.of(record.id()));
-    int measured = groups(into, at, record, hashes);
+    look(record);
+    int measured = groups(into, at, hashes);
     boolean placed = record.isPoint(latitude) && record.isPoint(longitude);
     boolean isTold = placed && record.isGiven(completed) && measured >= FEW_OF_SAME;
-    into.putInt(at + WHOLE, isTold ? whole(record, hashes) : 0);
+    into.putInt(at + WHOLE, isTold ? whole(hashes) : 0);
     into.putFloat(at + LATITUDE, placed ? (float) record.lo(latitude) : Float.NaN);
     into.putFloat(at + LONGITUDE, placed ? (float) record.lo(longitude) : Float.NaN);
     into.putFloat(at + ELEVATION, exact(record, elevation));
-    for (Field field : Field.values()) {
+    for (Field field : FIELDS) {
       int entry = values[field.ordinal()];
       into.putFloat(at + VALUES + 4 * field.ordinal(), exact(record, entry));
       into.putFloat(at + WRITTEN + 4 * field.ordinal(), written(record, entry, field));
@@ -158,10 +167,21 @@ final class SurveyRow {
   }
 
   /** Puts what the rules of a pack said into the row that begins there. */
-  void told(ByteBuffer into, int at, int pack, byte[] told) {
-    Told.put(said, told);
+  void told(ByteBuffer into, int at, int pack, byte[] byRule) {
+    Told.put(told, byRule);
     into.putShort(at + PACK, (short) pack);
-    into.put(at + HEAD, said);
+    into.put(at + HEAD, told);
+  }
+
+  /** Finds out which entries say something: the rest of the catalogue is passed over once. */
+  private void look(WellRecord record) {
+    int count = 0;
+    for (int i = 0; i < said.length; i++) {
+      if (record.state(i) != WellRecord.UNKNOWN) {
+        said[count++] = i;
+      }
+    }
+    saidCount = count;
   }
 
   /**
@@ -170,13 +190,14 @@ final class SurveyRow {
    *
    * @return how many measured entries are given
    */
-  private int groups(ByteBuffer into, int at, WellRecord record, int[] hashes) {
+  private int groups(ByteBuffer into, int at, int[] hashes) {
     Arrays.fill(ofPart, 0);
     Arrays.fill(given, 0);
     int all = 0;
-    for (int i = 0; i < parts.length; i++) {
+    for (int k = 0; k < saidCount; k++) {
+      int i = said[k];
       int part = parts[i];
-      if (part >= 0 && record.state(i) != WellRecord.UNKNOWN) {
+      if (part >= 0) {
         ofPart[part] = ofPart[part] * 0x01000193 + hashes[i] + i;
         given[part]++;
         all++;
@@ -193,10 +214,11 @@ final class SurveyRow {
   }
 
   /** A hash of all entries but those that tell records apart. */
-  private int whole(WellRecord record, int[] hashes) {
+  private int whole(int[] hashes) {
     int hash = 1;
-    for (int i = 0; i < hashes.length; i++) {
-      if (!isIdentity[i] && record.state(i) != WellRecord.UNKNOWN) {
+    for (int k = 0; k < saidCount; k++) {
+      int i = said[k];
+      if (!isIdentity[i]) {
         hash = (hash * 0x01000193 + hashes[i]) * 0x01000193 + i;
       }
     }
@@ -204,18 +226,17 @@ final class SurveyRow {
   }
 
   /**
-   * Puts the marks of what a record says at the buffer's position. The mark of a day is its number,
+   * Puts the marks of what the record that was {@link #put} says at the buffer's position. The mark of a day is its number,
    * so that the days between two dates can be told.
    */
   void marks(ByteBuffer into, WellRecord record, int[] hashes) {
     int start = into.position();
     into.position(start + MARK_COUNT);
-    for (int i = 0; i < hashes.length; i++) {
-      if (record.state(i) != WellRecord.UNKNOWN) {
-        boolean isDay = isDate[i] && record.isPoint(i);
-        int mark = isDay ? DAYS + (int) record.lo(i) : hashes[i];
-        into.putShort((short) i).putInt(mark == 0 ? 1 : mark);
-      }
+    for (int k = 0; k < saidCount; k++) {
+      int i = said[k];
+      boolean isDay = isDate[i] && record.isPoint(i);
+      int mark = isDay ? DAYS + (int) record.lo(i) : hashes[i];
+      into.putShort((short) i).putInt(mark == 0 ? 1 : mark);
     }
     beside(into, hashes.length, record.layers());
     beside(into, hashes.length + 1, record.variances());

@@ -4,8 +4,8 @@ import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.record.WellRecord;
 
 /**
- * What the records side by side hold of one entry. It is filled as each record is taken, record by
- * record: then a record is read once from end to end, and the rules read columns.
+ * What the records side by side hold of one entry, as a column. It is filled when the first rule
+ * asks for it: no rule reads every entry of the catalogue.
  */
 final class EntryLanes {
   private final int entry;
@@ -21,21 +21,38 @@ final class EntryLanes {
   private long us;
   private long metric;
 
+  /** The load that it was filled from, and the records of it that were there. */
+  private long load = -1;
+
+  private long filled;
+
   EntryLanes(int entry) {
     this.entry = entry;
   }
 
-  /** Forgets all records. */
-  void forget() {
-    given = 0;
-    exact = 0;
-    notApplicable = 0;
-    us = 0;
-    metric = 0;
+  /** Fills it with what records of a load hold that it does not have yet. */
+  void need(Frame[] frames, long ofLoad, long taken) {
+    if (load == ofLoad && filled == taken) {
+      return;
+    }
+    if (load != ofLoad) {
+      load = ofLoad;
+      filled = 0;
+      given = 0;
+      exact = 0;
+      notApplicable = 0;
+      us = 0;
+      metric = 0;
+    }
+    for (long left = taken & ~filled; left != 0; left &= left - 1) {
+      int lane = Long.numberOfTrailingZeros(left);
+      take(frames[lane], frames[lane].record(), lane);
+    }
+    filled = taken;
   }
 
   /** Takes what the record of a frame holds, which counts as the frame says. */
-  void take(Frame frame, WellRecord record, int lane) {
+  private void take(Frame frame, WellRecord record, int lane) {
     byte state = frame.state(entry);
     double least = record.lo(entry);
     double most = record.hi(entry);

@@ -1,7 +1,6 @@
 package org.wellcurb.formula;
 
 import org.wellcurb.record.Catalogue;
-import org.wellcurb.record.WellRecord;
 
 /**
  * Up to 64 records judged side by side: a frame for each, and the columns of what they hold. A set
@@ -15,6 +14,7 @@ public final class Lanes {
   private final Frame[] frames = new Frame[MOST];
   private final EntryLanes[] entries;
   private long load;
+  private long taken;
 
   public Lanes(Catalogue catalogue) {
     Scratch scratch = new Scratch();
@@ -36,18 +36,12 @@ public final class Lanes {
   /** Forgets all records, and what was computed of them. */
   public void clear() {
     load++;
-    for (EntryLanes entry : entries) {
-      entry.forget();
-    }
+    taken = 0;
   }
 
   /** Takes the record that a frame holds, once its frame says how each entry counts. */
   public void take(int lane) {
-    Frame frame = frames[lane];
-    WellRecord record = frame.record();
-    for (EntryLanes entry : entries) {
-      entry.take(frame, record, lane);
-    }
+    taken |= 1L << lane;
   }
 
   /** Number of the load at hand, by which what was computed of an earlier one is known. */
@@ -57,6 +51,8 @@ public final class Lanes {
 
   /** What these records hold of an entry. */
   EntryLanes entry(int entry) {
-    return entries[entry];
+    EntryLanes of = entries[entry];
+    of.need(frames, load, taken);
+    return of;
   }
 }

@@ -49,41 +49,65 @@ final class CellsReader {
     return record.isGiven(UNITS);
   }
 
-  /** Reads everything but the id and the units. */
+  /** Reads everything but the id and the units of one row. */
   void rest(ColumnPlan plan, RowView row, RecordFiller into, UnitSystem system, ChunkTally tally) {
-    int[] plain = plan.plain;
-    boolean isText = row.isText();
-    ColumnReader[] readers = columns(plan);
-    for (int i = 0; i < plain.length; i++) {
-      int column = plain[i];
-      if (row.length(column) == 0) {
-        continue;
-      }
-      int entry = plan.entry[i];
-      if (isText) {
-        reader.read(into, entry, row.text(column), plan.unit[i], system, plan.style[i]);
-      } else {
-        readers[i].read(into, row.bytes(), row.from(column), row.to(column), system);
-      }
-    }
-    for (Step step : plan.steps) {
-      step(step, row, into, system);
-    }
-    count(plan, row, into.record(), tally);
+    OpenRow only = new OpenRow(row, into);
+    only.system = system;
+    rest(plan, new OpenRow[] {only}, 1, tally);
   }
 
-  /** Counts when all is read: a later cell may say what an earlier one means. */
-  private static void count(ColumnPlan plan, RowView row, WellRecord record, ChunkTally tally) {
-    int[] plain = plan.plain;
-    for (int i = 0; i < plain.length; i++) {
-      if (row.length(plain[i]) == 0) {
-        tally.blank(plain[i]);
-      } else {
-        tally.cell(plain[i], record, plan.entry[i]);
+  /**
+   * The same of some rows, column by column: what is remembered and counted of one column is far
+   * less than of all, so it is at hand for the next row.
+   *
+   * @param rows the first {@code count} of them are read
+   */
+  void rest(ColumnPlan plan, OpenRow[] rows, int count, ChunkTally tally) {
+    ColumnReader[] readers = columns(plan);
+    for (int i = 0; i < readers.length; i++) {
+      column(plan, i, readers[i], rows, count);
+    }
+    for (int k = 0; k < count; k++) {
+      for (Step step : plan.steps) {
+        step(step, rows[k].view, rows[k].filler, rows[k].system);
       }
     }
-    for (Step step : plan.steps) {
-      count(step, row, record, tally);
+    // Counted when all is read: a later cell may say what an earlier one means.
+    for (int i = 0; i < readers.length; i++) {
+      count(plan.plain[i], plan.entry[i], rows, count, tally);
+    }
+    for (int k = 0; k < count; k++) {
+      for (Step step : plan.steps) {
+        count(step, rows[k].view, rows[k].record(), tally);
+      }
+    }
+  }
+
+  private void column(ColumnPlan plan, int place, ColumnReader cells, OpenRow[] rows, int count) {
+    int column = plan.plain[place];
+    for (int k = 0; k < count; k++) {
+      OpenRow row = rows[k];
+      RowView view = row.view;
+      if (view.length(column) == 0) {
+        continue;
+      }
+      if (view.isText()) {
+        int entry = plan.entry[place];
+        String text = view.text(column);
+        reader.read(row.filler, entry, text, plan.unit[place], row.system, plan.style[place]);
+      } else {
+        cells.read(row.filler, view.bytes(), view.from(column), view.to(column), row.system);
+      }
+    }
+  }
+
+  private static void count(int column, int entry, OpenRow[] rows, int count, ChunkTally tally) {
+    for (int k = 0; k < count; k++) {
+      if (rows[k].view.length(column) == 0) {
+        tally.blank(column);
+      } else {
+        tally.cell(column, rows[k].record(), entry);
+      }
     }
   }
 

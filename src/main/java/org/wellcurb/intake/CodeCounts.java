@@ -27,6 +27,9 @@ public final class CodeCounts {
   private final List<Slot> inOrder = new ArrayList<>();
   private long more;
 
+  /** The text met last: the next is often the same. */
+  private @Nullable Slot last;
+
   private static final class Slot {
     final byte[] text;
     final String read;
@@ -58,6 +61,11 @@ public final class CodeCounts {
   }
 
   void see(WellRecord record, int entry) {
+    @Nullable Slot again = last;
+    if (again != null && record.isWrittenAs(entry, again.text)) {
+      again.cells++;
+      return;
+    }
     int at = record.writtenHash(entry) & (SLOTS - 1);
     @Nullable Slot slot = slots[at];
     while (slot != null && !record.isWrittenAs(entry, slot.text)) {
@@ -66,6 +74,7 @@ public final class CodeCounts {
     }
     if (slot != null) {
       slot.cells++;
+      last = slot;
     } else if (inOrder.size() == MOST) {
       more++;
     } else {

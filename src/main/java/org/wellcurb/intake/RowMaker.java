@@ -12,35 +12,36 @@ import org.wellcurb.record.Extra;
 import org.wellcurb.record.RecordFiller;
 import org.wellcurb.record.WellRecord;
 
-/** Makes a record of a row whose cells are known, and of the rows that belong to it. */
+/**
+ * Makes records of rows whose cells are known, and of the rows that belong to them: some rows at a
+ * time, so that their cells are read column by column.
+ */
 final class RowMaker {
-  /** What became of a row. */
-  enum Result {
-    RECORD,
-    /** It went into the record of another row. */
-    JOINED,
-    NONE
-  }
+  /** Rows at a time: their records are some hundred kilobytes, which stay near the processor. */
+  private static final int MOST = 16;
 
   private final Catalogue catalogue;
-  private final RecordFiller filler;
   private final CellReader reader;
   private final CellsReader cells;
   private final RowListsReader lists;
   private final int unitsEntry;
   private final Supplier<List<Extra>> extras = this::extras;
+  private final RecordFiller[] fillers = new RecordFiller[MOST];
+  private OpenRow[] rows = new OpenRow[MOST];
+  private int waiting;
 
   private TableSource source;
   private ColumnPlan plan;
+
+  /** The row that was finished last. */
   private RowView view;
+
   private @Nullable JoinedRows own;
   private List<JoinedRows> joins = List.of();
-  private @Nullable Fault fault;
 
   @SuppressWarnings("NullAway.Init")
   RowMaker(Catalogue catalogue) {
     this.catalogue = catalogue;
-    filler = new RecordFiller(catalogue);
     reader = new CellReader(catalogue);
     cells = new CellsReader(reader);
     lists = new RowListsReader(catalogue, reader);
@@ -48,97 +49,145 @@ final class RowMaker {
   }
 
   /** The rows to come are of this table. */
-  void use(TableSource table, RowView rows) {
+  void use(TableSource table) {
     source = table;
     plan = table.plan();
-    view = rows;
+    rows = new OpenRow[MOST];
     JoinTable ownRows = table.ownRows();
     own = ownRows == null ? null : new JoinedRows(ownRows, cells, catalogue);
     joins = table.joins().stream().map(j -> new JoinedRows(j.table(), cells, catalogue)).toList();
   }
 
-  /** The record that was made. */
-  WellRecord record() {
-    return filler.record();
+  /** Where the next row is put, to {@link #begin} it. */
+  OpenRow next() {
+    OpenRow next = rows[waiting];
+    if (next == null) {
+      RecordFiller filler = fillers[waiting];
+      if (filler == null) {
+        filler = new RecordFiller(catalogue);
+        fillers[waiting] = filler;
+      }
+      next = new OpenRow(new RowView(plan.columns), filler);
+      rows[waiting] = next;
+    }
+    return next;
   }
 
-  /** Why there is none. */
-  @Nullable Fault fault() {
-    return fault;
+  /** How many rows wait. */
+  int waiting() {
+    return waiting;
   }
 
-  /** Makes a record of the row that the view shows. */
-  Result make(long line, ChunkTally tally) {
-    fault = null;
+  /** True if those that wait must be finished. */
+  boolean isFull() {
+    return waiting == MOST;
+  }
+
+  /** One of the rows that wait. */
+  OpenRow row(int place) {
+    return rows[place];
+  }
+
+  /** Forgets the rows that wait. */
+  void clear() {
+    waiting = 0;
+  }
+
+  /**
+   * Begins the record of the {@link #next} row, which waits from then on; why there is none, or
+   * null.
+   */
+  @Nullable Fault begin(long line, int place, ChunkTally tally) {
+    OpenRow row = next();
+    row.line = line;
+    row.place = place;
+    RecordFiller filler = row.filler;
     filler.clear(source.file(), line);
     WellRecord record = filler.record();
     Step id = plan.id();
-    first(id, UnitSystem.US);
+    first(id, row);
     if (!record.isGiven(0)) {
-      fault = new Fault(plan.name(id.column()), RowFault.NO_ID);
-      return Result.NONE;
+      return new Fault(plan.name(id.column()), RowFault.NO_ID);
     }
-    fault = RowFault.ofId(record.id(), plan.name(id.column()));
+    @Nullable Fault fault = RowFault.ofId(record.id(), plan.name(id.column()));
     if (fault == null) {
-      fault = RowFault.ofRemark(record.id(), id.column(), view, plan);
+      fault = RowFault.ofRemark(record.id(), id.column(), row.view, plan);
     }
     if (fault != null) {
-      return Result.NONE;
+      return fault;
     }
-    CellsReader.count(id, view, record, tally);
+    CellsReader.count(id, row.view, record, tally);
     for (HeaderMap.Constant constant : plan.constants) {
       reader.read(filler, constant.entry(), constant.text(), null, UnitSystem.US, CellStyle.PLAIN);
     }
     if (plan.units != null) {
-      first(plan.units, UnitSystem.US);
-      CellsReader.count(plan.units, view, record, tally);
+      first(plan.units, row);
+      CellsReader.count(plan.units, row.view, record, tally);
     }
-    UnitSystem system =
-        "metric".equals(record.choice(unitsEntry)) ? UnitSystem.METRIC : UnitSystem.US;
-    cells.rest(plan, view, filler, system, tally);
+    row.system = "metric".equals(record.choice(unitsEntry)) ? UnitSystem.METRIC : UnitSystem.US;
+    waiting++;
+    return null;
+  }
+
+  /** Reads the cells of all rows that wait. */
+  void read(ChunkTally tally) {
+    if (waiting > 0) {
+      cells.rest(plan, rows, waiting, tally);
+    }
+  }
+
+  /**
+   * Adds to a record that was read what other rows say of it, one record after the other.
+   *
+   * @return false if the row went into the record of another row
+   */
+  boolean finish(int place, ChunkTally tally) {
+    OpenRow row = rows[place];
+    RecordFiller filler = row.filler;
+    view = row.view;
     Kept.count(plan, view, tally);
     lists.clear();
-    lists.read(plan, view, filler, system, tally);
-    if (own != null && !own.isFirst(record.id(), line)) {
-      return Result.JOINED;
+    lists.read(plan, view, filler, row.system, tally);
+    if (own != null && !own.isFirst(row.record().id(), row.line)) {
+      return false;
     }
-    join(line, system, tally);
+    join(row, tally);
     lists.fill(filler);
     if (plan.unknown.length > 0 || own != null || !joins.isEmpty() || lists.hasStrays()) {
       filler.extras(extras);
     }
-    return Result.RECORD;
+    return true;
   }
 
-  private void join(long line, UnitSystem system, ChunkTally tally) {
-    String id = filler.record().id();
+  private void join(OpenRow row, ChunkTally tally) {
+    String id = row.record().id();
     if (own != null) {
-      own.add(id, line, filler, lists, system, tally);
+      own.add(id, row.line, row.filler, lists, row.system, tally);
     }
     for (int i = 0; i < joins.size(); i++) {
       int matches = source.joins().get(i).matches();
       String key =
           matches == Joins.BY_ID ? id : matches == Joins.LACKING ? "" : view.trimmed(matches);
-      joins.get(i).add(key, 0, filler, lists, system, null);
+      joins.get(i).add(key, 0, row.filler, lists, row.system, null);
     }
   }
 
   /** Reads what must be known before the rest. */
-  private void first(Step step, UnitSystem system) {
+  private void first(Step step, OpenRow row) {
     int column = step.column();
-    if (!step.isPlain() || view.isText()) {
-      cells.step(step, view, filler, system);
+    if (!step.isPlain() || row.view.isText()) {
+      cells.step(step, row.view, row.filler, UnitSystem.US);
       return;
     }
     Target target = step.target();
     reader.read(
-        filler,
+        row.filler,
         target.entry().index(),
-        view.bytes(),
-        view.from(column),
-        view.to(column),
+        row.view.bytes(),
+        row.view.from(column),
+        row.view.to(column),
         target.unit(),
-        system,
+        UnitSystem.US,
         target.style());
   }
 

@@ -19,10 +19,11 @@ final class RowsReader {
 
   private @Nullable TableSource source;
   private ColumnPlan plan;
-  private RowView view;
   private CutRows chunk;
   private ChunkTally tally;
-  private int row;
+
+  /** The row that the sink is being told of. */
+  private int told;
 
   @SuppressWarnings("NullAway.Init")
   RowsReader(Catalogue catalogue) {
@@ -37,10 +38,10 @@ final class RowsReader {
       if (marks.status(i) == RowMarks.QUOTED) {
         i = quotedRun(i, sink);
       } else {
-        row = i++;
-        plainRow(marks.status(row), sink);
+        plainRow(i++, sink);
       }
     }
+    finish(sink);
     return tally;
   }
 
@@ -49,19 +50,21 @@ final class RowsReader {
     if (source != rows.source()) {
       source = rows.source();
       plan = source.plan();
-      view = new RowView(plan.columns);
-      maker.use(source, view);
+      maker.use(source);
     }
+    maker.clear();
     tally = new ChunkTally(plan.columns);
     LostCharacters.count(chunk, tally);
   }
 
-  private void plainRow(byte status, RecordSink sink) {
+  private void plainRow(int row, RecordSink sink) {
     RowMarks marks = chunk.marks;
-    if (status != RowMarks.PLAIN) {
-      aside(sink, Fault.row(RowFault.of(status, marks.fault())));
+    if (marks.status(row) != RowMarks.PLAIN) {
+      aside(row, sink, Fault.row(RowFault.of(marks.status(row), marks.fault())));
     } else {
-      cells(view.slice(chunk.bytes, marks.from(row), marks.to(row), plan.delimiter), sink);
+      RowView view = maker.next().view;
+      int count = view.slice(chunk.bytes, marks.from(row), marks.to(row), plan.delimiter);
+      cells(row, count, view, sink);
     }
   }
 
@@ -78,8 +81,9 @@ final class RowsReader {
         RowCells.parser(
             chunk.bytes, marks.from(first), marks.to(end - 1), RowCells.format(plan.delimiter))) {
       Iterator<CSVRecord> records = parser.iterator();
-      for (row = first; row < end; row++) {
-        cells(view.take(records.next()), sink);
+      for (int row = first; row < end; row++) {
+        RowView view = maker.next().view;
+        cells(row, view.take(records.next()), view, sink);
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -87,10 +91,10 @@ final class RowsReader {
     return end;
   }
 
-  private void cells(int count, RecordSink sink) {
+  private void cells(int row, int count, RowView view, RecordSink sink) {
     @Nullable Fault fault = RowFault.ofCells(count, view, plan);
     if (fault != null) {
-      aside(sink, fault);
+      aside(row, sink, fault);
       return;
     }
     if (plan.isBeyond(count)) {
@@ -100,29 +104,45 @@ final class RowsReader {
       tally.leftOut();
       return;
     }
-    switch (maker.make(chunk.line(row), tally)) {
-      case RECORD -> {
-        tally.record();
-        sink.record(maker.record(), raw);
-      }
-      case JOINED -> tally.joined();
-      case NONE -> {
-        fault = maker.fault();
-        aside(sink, fault == null ? Fault.row(RowFault.NO_ID) : fault);
-      }
+    fault = maker.begin(chunk.line(row), row, tally);
+    if (fault != null) {
+      aside(row, sink, fault);
+    } else if (maker.isFull()) {
+      finish(sink);
     }
   }
 
+  /** Makes records of the rows that wait, and tells the sink. */
+  private void finish(RecordSink sink) {
+    maker.read(tally);
+    for (int i = 0; i < maker.waiting(); i++) {
+      if (maker.finish(i, tally)) {
+        tally.record();
+        told = maker.row(i).place;
+        sink.record(maker.row(i).record(), raw);
+      } else {
+        tally.joined();
+      }
+    }
+    maker.clear();
+  }
+
   private byte[] raw() {
+    return raw(told);
+  }
+
+  private byte[] raw(int row) {
     return Arrays.copyOfRange(chunk.bytes, chunk.marks.from(row), chunk.marks.to(row));
   }
 
-  private void aside(RecordSink sink, Fault fault) {
+  private void aside(int row, RecordSink sink, Fault fault) {
+    // The sink is told of rows in their order.
+    finish(sink);
     tally.asideRow();
     if (fault.reason().startsWith(RowFault.BROKEN)) {
       tally.brokenOff();
     }
     String file = source == null ? "" : source.file();
-    sink.setAside(new SetAside(file, chunk.line(row), fault.column(), fault.reason(), raw()));
+    sink.setAside(new SetAside(file, chunk.line(row), fault.column(), fault.reason(), raw(row)));
   }
 }

@@ -85,7 +85,8 @@ public final class LaneJudge {
   /**
    * Judges a rule on the records of these lanes.
    *
-   * @param outcomes gets the ordinal of each record's outcome, by lane and rule; never waived
+   * @param outcomes gets the ordinal of each record's outcome, by lane and rule; never waived. That
+   *     a rule is not applicable, as most are, must stand there already
    */
   public void judge(int rule, long mask, byte[][] outcomes) {
     RuleLanes of = rules[rule];
@@ -94,7 +95,6 @@ public final class LaneJudge {
     put(outcome.meets, Outcome.MEETS, rule, outcomes);
     put(outcome.fallsShort, Outcome.FALLS_SHORT, rule, outcomes);
     put(outcome.cannotTell, Outcome.CANNOT_TELL, rule, outcomes);
-    put(outcome.notApplicable | idle, Outcome.NOT_APPLICABLE, rule, outcomes);
   }
 
   private static void put(long mask, Outcome outcome, int rule, byte[][] outcomes) {

@@ -1,7 +1,5 @@
 package org.wellcurb.record;
 
-import java.util.Arrays;
-
 /**
  * A mark of what a record was read as: two records with one mark say the same, entry by entry,
  * whatever columns they stood in. 64 bits: chance makes two of a million records alike once in some
@@ -9,9 +7,6 @@ import java.util.Arrays;
  */
 public final class RecordMark {
   private static final long FACTOR = 0x9E3779B97F4A7C15L;
-
-  /** Records whose marks are worked out in turn. */
-  private static final int IN_TURN = 8;
 
   private static final int LAYERS = Catalogue.standard().index("layers");
 
@@ -28,24 +23,32 @@ public final class RecordMark {
 
   /**
    * The marks of the first {@code count} records. Each step of a mark waits for the one before, so
-   * the marks of some records are worked out in turn: the steps of one fill the waits of the
-   * others.
+   * the marks of two records are worked out in turn: the steps of one fill the waits of the other.
    *
    * @param marks takes the marks
    */
   public static void of(WellRecord[] records, int count, long[] marks) {
-    for (int first = 0; first < count; first += IN_TURN) {
-      int end = Math.min(count, first + IN_TURN);
-      Arrays.fill(marks, first, end, 1);
-      int entries = records[first].state.length;
-      for (int i = 0; i < entries; i++) {
-        for (int k = first; k < end; k++) {
-          marks[k] = entry(marks[k], records[k], i);
+    int k = 0;
+    for (; k + 1 < count; k += 2) {
+      WellRecord a = records[k];
+      WellRecord b = records[k + 1];
+      byte[] stateOfA = a.state;
+      byte[] stateOfB = b.state;
+      long markOfA = 1;
+      long markOfB = 1;
+      for (int i = 0; i < stateOfA.length; i++) {
+        if (stateOfA[i] != WellRecord.UNKNOWN) {
+          markOfA = given(markOfA, a, i);
+        }
+        if (stateOfB[i] != WellRecord.UNKNOWN) {
+          markOfB = given(markOfB, b, i);
         }
       }
-      for (int k = first; k < end; k++) {
-        marks[k] = others(marks[k], records[k]);
-      }
+      marks[k] = others(markOfA, a);
+      marks[k + 1] = others(markOfB, b);
+    }
+    if (k < count) {
+      marks[k] = of(records[k]);
     }
   }
 
@@ -105,10 +108,11 @@ public final class RecordMark {
   }
 
   private static long entry(long before, WellRecord record, int i) {
+    return record.state[i] == WellRecord.UNKNOWN ? before : given(before, record, i);
+  }
+
+  private static long given(long before, WellRecord record, int i) {
     byte state = record.state[i];
-    if (state == WellRecord.UNKNOWN) {
-      return before;
-    }
     long mark = mix(before, ((long) i << 16) | ((state & 0xFF) << 8) | (record.unit[i] & 0xFF));
     mark = mix(mark, Double.doubleToLongBits(record.lo[i]));
     mark = mix(mark, Double.doubleToLongBits(record.hi[i]));

@@ -1,8 +1,10 @@
 package org.wellcurb.screening;
 
 import java.time.LocalDate;
+import java.util.Arrays;
 import org.wellcurb.formula.Lanes;
 import org.wellcurb.judgement.LaneJudge;
+import org.wellcurb.judgement.Outcome;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.WellRecord;
 import org.wellcurb.rulepack.Pack;
@@ -15,6 +17,8 @@ import org.wellcurb.rulepack.Rule;
 public final class LaneScreener {
   /** Most records at a time. */
   public static final int MOST = Lanes.MOST;
+
+  private static final byte NOT_APPLICABLE = (byte) Outcome.NOT_APPLICABLE.ordinal();
 
   private final LaneJudge judge;
   private final byte[][] outcomes;
@@ -41,6 +45,7 @@ public final class LaneScreener {
   /** Takes a record into a place, from 0; it must stay as it is until all are judged. */
   public void take(int place, WellRecord record) {
     judge.take(place, record);
+    Arrays.fill(outcomes[place], NOT_APPLICABLE);
     taken |= 1L << place;
   }
 

@@ -390,7 +390,14 @@ final class Area {
       byte[] told) {
     int[] hashes = new int[Catalogue.standard().size()];
     RecordMark.hashes(record, hashes);
-    part.add(record, hashes, isDeficient, isTold, pack, told);
+    String driller = given(record, "driller.licence");
+    String zone = given(record, "site.zone");
+    part.add(record, hashes, isDeficient, isTold, pack, told, driller, zone);
+  }
+
+  private static String given(WellRecord record, String key) {
+    int entry = record.catalogue().index(key);
+    return record.isGiven(entry) ? record.written(entry) : "";
   }
 
   /** Rules that some records fall short of, each contractor a little more or less often. */

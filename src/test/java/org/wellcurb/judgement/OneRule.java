@@ -108,7 +108,7 @@ public final class OneRule {
     LaneJudge judge = new LaneJudge(Catalogue.standard(), AS_OF, mustApply, List.of(program()));
     judge.clear();
     judge.take(0, record(keysAndTexts));
-    byte[][] outcomes = new byte[1][1];
+    byte[][] outcomes = {{(byte) Outcome.NOT_APPLICABLE.ordinal()}};
     judge.judge(0, 1, outcomes);
     return Outcome.at(outcomes[0][0]);
   }
