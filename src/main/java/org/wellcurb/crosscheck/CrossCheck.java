@@ -31,26 +31,27 @@ public final class CrossCheck {
   }
 
   /**
-   * Runs every check; where there are two threads, those by place and the others side by side. What
-   * comes of it is the same.
+   * Runs every check; where there are two threads, those on what wells are alike in and on where
+   * they stand beside those on figures and rules, which take as long. What comes of it is the same.
    */
   public CrossResult run(int threads) throws IOException {
     survey.complete();
-    try (Beside<ByPlace> beside = new Beside<>(this::byPlace, threads > 1)) {
+    try (Beside<OfWells> beside = new Beside<>(this::ofWells, threads > 1)) {
       return run(beside);
     }
   }
 
-  /** What rests on where wells stand. */
-  private record ByPlace(SlipHints slips, NeighbourHints neighbours) {}
+  /** What rests on single wells, and on where they stand. */
+  private record OfWells(
+      Duplicates.Found duplicates, SlipHints slips, NeighbourHints neighbours) {}
 
-  private ByPlace byPlace() throws IOException {
+  private OfWells ofWells() throws IOException {
+    Duplicates.Found duplicates = new Duplicates(survey, catalogue, most).find();
     SlipHints slips = new SlipHints(survey);
-    return new ByPlace(slips, NeighbourHints.of(survey, slips.off(), most));
+    return new OfWells(duplicates, slips, NeighbourHints.of(survey, slips.off(), most));
   }
 
-  private CrossResult run(Beside<ByPlace> beside) throws IOException {
-    Duplicates.Found duplicates = new Duplicates(survey, catalogue, most).find();
+  private CrossResult run(Beside<OfWells> beside) throws IOException {
     List<Copying.Tried> figures = FigureHints.tried(survey);
     SlipHints slips = beside.get().slips();
     Groups groups = new Groups(survey, slips.off());
@@ -66,7 +67,7 @@ public final class CrossCheck {
     return new CrossResult(
         survey.rows(),
         survey.unnamed(),
-        duplicates,
+        beside.get().duplicates(),
         figureHints,
         rules.subList(0, Math.min(most, rules.size())),
         rules.size(),

@@ -1,11 +1,15 @@
 package org.wellcurb.crosscheck;
 
 import java.nio.LongBuffer;
+import java.util.Arrays;
 
 /** The distinct ones of many keys, in order: the place of a key among them is its code. */
 final class Distinct {
   private final LongBuffer keys;
   private final int count;
+
+  /** The keys again, where they are few: an array is looked through quicker. Else empty. */
+  private final long[] few;
 
   /**
    * @param keys of all records; they are sorted in place, the distinct ones first, and belong to
@@ -22,6 +26,8 @@ final class Distinct {
     }
     this.keys = keys;
     count = distinct;
+    few = new long[distinct <= Columns.MOST_IN_HEAP ? distinct : 0];
+    keys.get(0, few);
   }
 
   /** How many there are. */
@@ -31,7 +37,9 @@ final class Distinct {
 
   /** The code of a key that is one of them. */
   int code(long key) {
-    return KeySort.find(keys, count, key);
+    return few.length == count
+        ? Math.max(-1, Arrays.binarySearch(few, key))
+        : KeySort.find(keys, count, key);
   }
 
   /** The key of a code. */

@@ -18,6 +18,9 @@ final class FiguresByArea {
   /** Where the distinct figures of each area begin. */
   private final int[] starts;
 
+  /** The rank of the figure of each record; of those that do not count, none. */
+  private final IntBuffer ofRecord;
+
   private final IntBuffer ranks;
   private final IntBuffer counts;
 
@@ -46,10 +49,13 @@ final class FiguresByArea {
     LongBuffer spare = columns.longs(size);
     figures = new Distinct(all, spare);
     LongBuffer keys = columns.longs(size);
+    ofRecord = columns.ints(written.capacity());
     sizes = new int[areas.count()];
     for (int i = 0, at = 0; i < written.capacity(); i++) {
       if (!Float.isNaN(written.get(i))) {
-        keys.put(at++, ((long) areas.area(i) << 32) | rank(written.get(i)));
+        int rank = figures.code(Float.floatToIntBits(written.get(i)));
+        ofRecord.put(i, rank);
+        keys.put(at++, ((long) areas.area(i) << 32) | rank);
         sizes[areas.area(i)]++;
       }
     }
@@ -103,9 +109,9 @@ final class FiguresByArea {
     return figures.count();
   }
 
-  /** The rank of a figure that counts; greater figures have greater ranks, for all are above 0. */
-  int rank(float figure) {
-    return figures.code(Float.floatToIntBits(figure));
+  /** The rank of a record's figure that counts; greater figures have greater ranks. */
+  int rank(int record) {
+    return ofRecord.get(record);
   }
 
   /** The figure of a rank. */

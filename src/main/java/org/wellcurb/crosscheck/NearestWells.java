@@ -50,6 +50,11 @@ final class NearestWells {
   /** Wells of this code are no neighbours. */
   private int but;
 
+  /** Where the well stands whose neighbours are looked for, in degrees. */
+  private float latitudeOf;
+
+  private float longitudeOf;
+
   /**
    * @param all the wells
    * @param most neighbours that are asked for
@@ -100,12 +105,14 @@ final class NearestWells {
    */
   int nearest(int of, int but) {
     this.but = but;
+    latitudeOf = latitude.get(of);
+    longitudeOf = longitude.get(of);
     found = 0;
     limit(within);
     int row = all.row(of);
-    double cosine = Math.max(FLATTEST, Math.cos(Math.toRadians(latitude.get(of))));
+    double cosine = Math.max(FLATTEST, Math.cos(Math.toRadians(latitudeOf)));
     double fromEdge =
-        (latitude.get(of) - (row - Neighbourhood.ROW_OF_ZERO) * Neighbourhood.CELL) * DEGREE;
+        (latitudeOf - (row - Neighbourhood.ROW_OF_ZERO) * Neighbourhood.CELL) * DEGREE;
     look(row, of, cosine);
     for (int rows = 1; ; rows++) {
       double south = fromEdge + (rows - 1) * Neighbourhood.CELL * DEGREE - SLACK;
@@ -151,12 +158,13 @@ final class NearestWells {
 
   /** Takes a well if it is nearer than those that were found; gives how far east it is. */
   private double offer(int other, int of, double width) {
-    double north = (latitude.get(other) - latitude.get(of)) * DEGREE;
-    double east = (longitude.get(other) - longitude.get(of)) * width;
+    double north = (latitude.get(other) - latitudeOf) * DEGREE;
+    double east = (longitude.get(other) - longitudeOf) * width;
     double squares = north * north + east * east;
-    if (squares <= square && codes.get(other) != but && other != of && codes.get(other) != NEVER) {
+    if (squares <= square && other != of) {
+      int code = codes.get(other);
       double distance = Math.sqrt(squares);
-      if (distance <= limit) {
+      if (code != but && code != NEVER && distance <= limit) {
         take(other, distance);
       }
     }

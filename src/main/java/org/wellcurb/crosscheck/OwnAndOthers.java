@@ -48,7 +48,7 @@ final class OwnAndOthers {
     LongBuffer keys = columns.longs(count);
     for (int at = 0; at < count; at++) {
       int record = records.get(from + at);
-      keys.put(at, ((long) areas.area(record) << 32) | all.rank(written.get(record)));
+      keys.put(at, ((long) areas.area(record) << 32) | all.rank(record));
     }
     KeySort.sort(keys, count, columns);
     int size = 0;

@@ -2,6 +2,7 @@ package org.wellcurb.intake;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -38,6 +39,17 @@ final class RowFault {
           "suma",
           "totale",
           "totaal");
+
+  /** The ASCII characters with which such a word may begin, in either case or behind blanks. */
+  private static final boolean[] BEGINS_TOTAL = new boolean[128];
+
+  static {
+    Arrays.fill(BEGINS_TOTAL, 0, ' ' + 1, true);
+    for (String word : TOTALS) {
+      BEGINS_TOTAL[word.charAt(0)] = true;
+      BEGINS_TOTAL[Character.toUpperCase(word.charAt(0))] = true;
+    }
+  }
 
   private static final Set<String> COUNTED = Set.of("wells", "records", "rows", "count", "number");
 
@@ -123,6 +135,10 @@ final class RowFault {
 
   /** {@code Total}, {@code Total: 25}, {@code Total wells 25}. */
   private static boolean isTotal(String id) {
+    // Nearly all ids begin with another letter, and are not looked at any further.
+    if (!id.isEmpty() && id.charAt(0) < BEGINS_TOTAL.length && !BEGINS_TOTAL[id.charAt(0)]) {
+      return false;
+    }
     String text = HeaderKey.strip(id).toLowerCase(Locale.ROOT);
     int colon = text.indexOf(':');
     String word = HeaderKey.strip(colon < 0 ? text : text.substring(0, colon));
