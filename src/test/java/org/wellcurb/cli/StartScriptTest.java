@@ -20,6 +20,8 @@ import org.junit.jupiter.api.io.TempDir;
 @DisabledOnOs(OS.WINDOWS)
 class StartScriptTest {
   private static final String QUICK = "-XX:TieredStopAtLevel=1";
+  private static final List<String> BETTER =
+      List.of("-XX:MaxInlineLevel=9", "-XX:FreqInlineSize=100", "-XX:InlineSmallCode=1000");
   private static final long MEGABYTE = 1 << 20;
 
   @TempDir Path folder;
@@ -81,6 +83,15 @@ class StartScriptTest {
       assertEquals(false, isQuick(slow), slow);
     }
     assertEquals(false, isQuick("small.csv", "large.csv"));
+    for (String large : List.of("large.csv", "-")) {
+      assertEquals(
+          BETTER,
+          started("screen", large).stream().filter(each -> each.contains("Inline")).toList(),
+          large);
+    }
+    assertEquals(
+        List.of(),
+        started("screen", "small.csv").stream().filter(each -> each.contains("Inline")).toList());
     assertEquals(false, isQuick("large.csv", "small.csv"));
   }
 
