@@ -3,7 +3,6 @@ package org.wellcurb.crosscheck;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.IntStream;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
 import org.wellcurb.record.Kind;
@@ -103,15 +102,14 @@ public final class Alike {
   private final int latitude;
   private final int longitude;
   private final int completed;
-  private final int[] dates;
+  private final DaysBetween days;
 
   Alike(Catalogue catalogue) {
     int entries = catalogue.size();
     latitude = catalogue.index("site.latitude");
     longitude = catalogue.index("site.longitude");
     completed = catalogue.index("dates.completed");
-    dates =
-        IntStream.range(0, entries).filter(i -> catalogue.entry(i).kind() == Kind.DATE).toArray();
+    days = new DaysBetween(catalogue);
     tells = new Tells[entries + SurveyRow.BESIDE.size()];
     keys = new String[tells.length];
     sayings = new byte[tells.length];
@@ -153,17 +151,7 @@ public final class Alike {
    * that differ in every date by as many days have the same.
    */
   int between(int[] marks) {
-    int first = 0;
-    int mark = 1;
-    int given = 0;
-    for (int date : dates) {
-      if (marks[date] != 0) {
-        first = given == 0 ? marks[date] : first;
-        given++;
-        mark = (mark * 0x01000193 + (marks[date] - first)) * 0x01000193 + date;
-      }
-    }
-    return given < LEAST_DATES ? 0 : mark | 1;
+    return days.mark(marks);
   }
 
   /** Whether the days between the dates of two records are the same. */

@@ -8,7 +8,6 @@ import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
-import org.wellcurb.record.Kind;
 import org.wellcurb.record.RecordMark;
 import org.wellcurb.record.WellRecord;
 
@@ -35,10 +34,11 @@ final class SurveyRow {
   static final int LINE = 72;
   static final int MARKS = 76;
   static final int WHOLE = 80;
-  static final int YEAR = 84;
-  static final int FLAGS = 86;
-  static final int PACK = 88;
-  static final int HEAD = 90;
+  static final int DAYS = 84;
+  static final int YEAR = 88;
+  static final int FLAGS = 90;
+  static final int PACK = 92;
+  static final int HEAD = 94;
 
   /** Bytes of the number of marks, and of one mark. */
   static final int MARK_COUNT = 2;
@@ -49,7 +49,7 @@ final class SurveyRow {
   static final List<String> BESIDE = List.of("layers", "variances");
 
   /** Added to the number of a day: no day has the mark 0. */
-  private static final int DAYS = 1 << 29;
+  private static final int DAY = 1 << 29;
 
   /** A rule of the kind deficiency falls short. */
   static final int DEFICIENT = 1;
@@ -59,6 +59,9 @@ final class SurveyRow {
 
   /** The position is written finely enough to compare neighbours. */
   static final int PLACED = 4;
+
+  /** So much is measured that near copies may differ in one thing more. */
+  static final int MUCH = 8;
 
   /** Half of the last place of a latitude that is fine enough, in degrees: some 50 m. */
   private static final double FINE = 0.0005001;
@@ -86,7 +89,9 @@ final class SurveyRow {
 
   private int saidCount;
   private final boolean[] isIdentity;
-  private final boolean[] isDate;
+  private final DaysBetween days;
+  private final int[] dates;
+  private final int[] dayMarks;
   private final int[] values;
   private final int latitude;
   private final int longitude;
@@ -102,11 +107,12 @@ final class SurveyRow {
     parts = new byte[catalogue.size()];
     said = new int[parts.length];
     isIdentity = new boolean[parts.length];
-    isDate = new boolean[parts.length];
+    days = new DaysBetween(catalogue);
+    dates = days.dates();
+    dayMarks = new int[parts.length];
     int measured = 0;
     for (int i = 0; i < parts.length; i++) {
       isIdentity[i] = isIdentity(catalogue.entry(i));
-      isDate[i] = catalogue.entry(i).kind() == Kind.DATE;
       parts[i] = (byte) (isMeasured(catalogue.entry(i)) ? measured++ % GROUP_COUNT : -1);
     }
     values = new int[FIELDS.length];
@@ -148,6 +154,7 @@ final class SurveyRow {
     boolean placed = record.isPoint(latitude) && record.isPoint(longitude);
     boolean isTold = placed && record.isGiven(completed) && measured >= FEW_OF_SAME;
     into.putInt(at + WHOLE, isTold ? whole(hashes) : 0);
+    into.putInt(at + DAYS, days(record, hashes));
     into.putFloat(at + LATITUDE, placed ? (float) record.lo(latitude) : Float.NaN);
     into.putFloat(at + LONGITUDE, placed ? (float) record.lo(longitude) : Float.NaN);
     into.putFloat(at + ELEVATION, exact(record, elevation));
@@ -162,7 +169,8 @@ final class SurveyRow {
         placed
             && record.halfPlace(latitude) <= FINE
             && !(record.isGiven(accuracy) && record.hi(accuracy) > ACCURATE);
-    into.put(at + FLAGS, (byte) (flags | (fine ? PLACED : 0)));
+    int much = measured >= Alike.LEAST_MEASURED_OF_MUCH ? MUCH : 0;
+    into.put(at + FLAGS, (byte) (flags | (fine ? PLACED : 0) | much));
     into.position(at + length());
   }
 
@@ -234,13 +242,26 @@ final class SurveyRow {
     into.position(start + MARK_COUNT);
     for (int k = 0; k < saidCount; k++) {
       int i = said[k];
-      boolean isDay = isDate[i] && record.isPoint(i);
-      int mark = isDay ? DAYS + (int) record.lo(i) : hashes[i];
-      into.putShort((short) i).putInt(mark == 0 ? 1 : mark);
+      into.putShort((short) i).putInt(mark(record, hashes, i));
     }
     beside(into, hashes.length, record.layers());
     beside(into, hashes.length + 1, record.variances());
     into.putShort(start, (short) ((into.position() - start - MARK_COUNT) / MARK));
+  }
+
+  private int mark(WellRecord record, int[] hashes, int entry) {
+    boolean isDay = days.isDate(entry) && record.isPoint(entry);
+    int mark = isDay ? DAY + (int) record.lo(entry) : hashes[entry];
+    return mark == 0 ? 1 : mark;
+  }
+
+  /** What {@link DaysBetween#key} says of its dates. */
+  private int days(WellRecord record, int[] hashes) {
+    for (int date : dates) {
+      boolean isSaid = record.state(date) != WellRecord.UNKNOWN;
+      dayMarks[date] = isSaid ? mark(record, hashes, date) : 0;
+    }
+    return days.key(dayMarks);
   }
 
   private static void beside(ByteBuffer into, int place, List<?> all) {
