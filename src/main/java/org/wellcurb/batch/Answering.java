@@ -89,7 +89,13 @@ final class Answering {
       return record;
     }
     answers.used(able);
-    return amender.amend(record, texts(able));
+    WellRecord amended = amender.amend(record, texts(able));
+    for (Line line : able) {
+      if (amended.state(line.entry().index()) == WellRecord.NOT_APPLICABLE) {
+        answers.saidVoid(line);
+      }
+    }
+    return amended;
   }
 
   /** Whether an answer is an amount or a date that is a range or a bound. */

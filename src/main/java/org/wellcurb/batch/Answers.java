@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,7 +27,7 @@ import org.wellcurb.report.Refused.Why;
  */
 final class Answers {
   /** No answers. */
-  static final Answers NONE = new Answers("", List.of(), List.of(), List.of());
+  static final Answers NONE = new Answers("", List.of(), List.of(), List.of(), Map.of());
 
   private static final int UNMET = 0;
   private static final int APPLIED = Why.values().length + 1;
@@ -49,6 +50,12 @@ final class Answers {
 
   /** Lines with an explanation, and whether each met its record. */
   private final List<Explained> explained;
+
+  /** What a line that is filled in says, by its number. */
+  private final Map<Long, Explained> filled;
+
+  /** Of each line, whether it was applied and says that its entry does not apply. */
+  private final AtomicIntegerArray voids;
 
   private final Map<String, List<Integer>> byExplained = new HashMap<>();
   private final AtomicIntegerArray met;
@@ -96,7 +103,11 @@ final class Answers {
   private record Numbered(long line, Refused refused) {}
 
   private Answers(
-      String name, List<Line> lines, List<Numbered> unusable, List<Explained> explained) {
+      String name,
+      List<Line> lines,
+      List<Numbered> unusable,
+      List<Explained> explained,
+      Map<Long, Explained> filled) {
     this.name = name;
     this.unusable = unusable;
     this.explained = explained;
@@ -105,6 +116,8 @@ final class Answers {
       byExplained.computeIfAbsent(explained.get(i).recordId(), id -> new ArrayList<>()).add(i);
     }
     this.lines = lines;
+    this.filled = filled;
+    this.voids = new AtomicIntegerArray(lines.size());
     this.fates = new AtomicIntegerArray(lines.size());
     this.uses = new AtomicIntegerArray(lines.size());
     for (Line line : lines) {
@@ -125,6 +138,7 @@ final class Answers {
     String name = String.valueOf(file.getFileName());
     List<Numbered> unusable = new ArrayList<>();
     List<Explained> explained = new ArrayList<>();
+    Map<Long, Explained> filled = new HashMap<>();
     Map<String, List<Line>> same = new LinkedHashMap<>();
     List<String> required = List.of(AnswersCsv.RECORD, AnswersCsv.ENTRY, AnswersCsv.CORRECTED);
     List<SideTable.Row> rows =
@@ -141,6 +155,7 @@ final class Answers {
       if (corrected.isEmpty()) {
         continue;
       }
+      filled.put(row.line(), explained(row, corrected));
       String key = row.get(AnswersCsv.ENTRY);
       @Nullable Entry entry = catalogue.find(key);
       @Nullable Why why = why(row, entry);
@@ -174,7 +189,7 @@ final class Answers {
     for (int i = 0; i < lines.size(); i++) {
       lines.set(i, lines.get(i).at(i));
     }
-    return new Answers(name, lines, unusable, explained);
+    return new Answers(name, lines, unusable, explained, filled);
   }
 
   private static Explained explained(SideTable.Row row, String corrected) {
@@ -207,6 +222,36 @@ final class Answers {
     for (int i = 0; i < explained.size(); i++) {
       all.add(explained.get(i).met(met.get(i) != 0));
     }
+    return all;
+  }
+
+  /** Notes that a line that was applied says that its entry does not apply. */
+  void saidVoid(Line line) {
+    voids.set(line.place(), 1);
+  }
+
+  /**
+   * Answers that say of a blank entry that it does not apply, in the order given: nobody has seen
+   * whether that is so, and what asked for the entry is cleared by it.
+   */
+  List<Explained> saidVoid() {
+    List<Explained> all = new ArrayList<>();
+    for (Line line : lines) {
+      Explained said = filled.get(line.line());
+      if (said != null && voids.get(line.place()) != 0) {
+        all.add(said.met(true));
+      }
+    }
+    return all;
+  }
+
+  /** What someone has to look at: explanations, and what was said not to apply. */
+  List<Explained> toLookAt() {
+    List<Explained> all = explained();
+    Set<Long> known = new HashSet<>();
+    all.forEach(each -> known.add(each.line()));
+    saidVoid().stream().filter(each -> !known.contains(each.line())).forEach(all::add);
+    all.sort(Comparator.comparingLong(Explained::line));
     return all;
   }
 

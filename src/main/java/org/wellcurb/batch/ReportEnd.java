@@ -203,6 +203,8 @@ final class ReportEnd {
     List<Refused> refused = refused();
     List<Explained> explained = plan.answers().explained();
     cuts.note(Cap.SIDE_LINES_ON_PAGE, explained.size());
+    List<Explained> voids = plan.answers().saidVoid();
+    cuts.note(Cap.SIDE_LINES_ON_PAGE, voids.size());
     cuts.note(Cap.SIDE_LINES_ON_PAGE, refused.size());
     cuts.note(Cap.SIDE_LINES_ON_PAGE, merged.idleVarianceCount);
     cuts.note(Cap.SIDE_LINES_ON_PAGE, settled.size());
@@ -217,6 +219,8 @@ final class ReportEnd {
         answers.size(),
         first(explained, Cap.SIDE_LINES_ON_PAGE),
         explained.size(),
+        first(voids, Cap.SIDE_LINES_ON_PAGE),
+        voids.size(),
         first(refused, Cap.SIDE_LINES_ON_PAGE),
         refused.size(),
         merged.idleVariances,
@@ -232,7 +236,7 @@ final class ReportEnd {
     if (earlier == null || before == null) {
       return null;
     }
-    Since.SinceTotals changes = new Since(earlier, before, merged.since).write(folder);
+    Since.SinceTotals changes = new Since(earlier, before, merged.since, plan.answers().saidVoid()).write(folder);
     List<String> packs = new ArrayList<>();
     List<String> added = new ArrayList<>();
     for (Pack pack : plan.packs()) {
@@ -272,7 +276,7 @@ final class ReportEnd {
 
   /** Writes what was said of findings, as a draft of a table of settled ones. */
   private void explained() throws IOException {
-    List<Explained> explained = plan.answers().explained();
+    List<Explained> explained = plan.answers().toLookAt();
     if (!explained.isEmpty()) {
       ByteText text = new ByteText().put(Explained.HEADER);
       explained.forEach(each -> each.put(text));
@@ -335,6 +339,7 @@ final class ReportEnd {
     counts.put("answersApplied", plan.answers().corrections());
     counts.put("answersNotApplied", (long) plan.answers().refused().size());
     counts.put("answersUnmatched", (long) plan.answers().unmatched().size());
+    counts.put("answersNotToApply", (long) plan.answers().saidVoid().size());
     counts.put("explanations", (long) plan.answers().explained().size());
     counts.put("settledNotApplied", (long) plan.settled().refused().size());
     counts.put("settledUnmatched", (long) plan.settled().unmatched().size());

@@ -9,8 +9,10 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
 import org.wellcurb.record.NameFold;
@@ -18,6 +20,7 @@ import org.wellcurb.record.Part;
 import org.wellcurb.record.RecordMark;
 import org.wellcurb.report.ByteText;
 import org.wellcurb.report.Cap;
+import org.wellcurb.report.Explained;
 import org.wellcurb.report.Outputs;
 import org.wellcurb.report.SinceCounts;
 import org.wellcurb.report.SinceCounts.Change;
@@ -44,7 +47,18 @@ final class Since {
   private final SinceTotals totals = new SinceTotals();
   private final Catalogue catalogue = Catalogue.standard();
 
-  Since(EarlierReport earlier, EarlierFindings old, SinceLog log) {
+  /** Number and rule, and number and entry, of what answers say does not apply. */
+  private final Set<String> voids = new HashSet<>();
+
+  /**
+   * @param saidVoid answers that say of a blank entry that it does not apply
+   */
+  Since(EarlierReport earlier, EarlierFindings old, SinceLog log, List<Explained> saidVoid) {
+    saidVoid.forEach(
+        said -> {
+          voids.add(key(said.recordId(), said.rule()));
+          voids.add(key(said.recordId(), said.entry()));
+        });
     this.earlier = earlier;
     this.old = old;
     this.log = log;
@@ -119,7 +133,17 @@ final class Since {
         unique
             ? old.untold().holds(there.finding())
             : old.untold().holds(there.finding(), log.spot(later));
-    return untold ? Change.UNTOLD : Change.CLEARED;
+    if (untold) {
+      return Change.UNTOLD;
+    }
+    boolean isSaid =
+        voids.contains(key(line.recordId(), line.rule()))
+            || voids.contains(key(line.recordId(), line.entry()));
+    return isSaid ? Change.SAID_VOID : Change.CLEARED;
+  }
+
+  private static String key(String recordId, String what) {
+    return recordId + "\n" + what;
   }
 
   private void put(OutputStream out, ByteText text, Line line, String licence, Change change)

@@ -154,6 +154,12 @@ final class SummaryText {
               + many(told.answersUnmatchedTotal(), "record")
               + " of the answers not in this batch");
     }
+    if (told.saidVoidTotal() > 0) {
+      lines.add(
+          many(told.saidVoidTotal(), "answer")
+              + " n/a to a blank entry: said not to apply, for the office to look at: "
+              + Outputs.EXPLAINED_CSV);
+    }
     if (told.explainedTotal() > 0) {
       lines.add(
           many(told.explainedTotal(), "explanation")
@@ -194,6 +200,8 @@ final class SummaryText {
               + " still there, "
               + since.cleared()
               + " cleared, "
+              + since.saidVoid()
+              + " said not to apply, "
               + since.untold()
               + " that cannot be told any more; judged otherwise, "
               + since.judgedShort()

@@ -36,24 +36,25 @@ public final class CrossCheck {
    */
   public CrossResult run(int threads) throws IOException {
     survey.complete();
-    try (Beside<OfWells> beside = new Beside<>(this::ofWells, threads > 1)) {
-      return run(beside);
+    boolean isOwn = threads > 1;
+    // The look at units is soon done, and groups need no more of what rests on where wells stand.
+    try (Beside<SlipHints> units = new Beside<>(() -> new SlipHints(survey), isOwn);
+        Beside<OfWells> wells = new Beside<>(() -> ofWells(units), isOwn)) {
+      return run(units, wells);
     }
   }
 
-  /** What rests on single wells, and on where they stand. */
-  private record OfWells(
-      Duplicates.Found duplicates, SlipHints slips, NeighbourHints neighbours) {}
+  /** What rests on single wells, and on those beside them. */
+  private record OfWells(Duplicates.Found duplicates, NeighbourHints neighbours) {}
 
-  private OfWells ofWells() throws IOException {
+  private OfWells ofWells(Beside<SlipHints> units) throws IOException {
     Duplicates.Found duplicates = new Duplicates(survey, catalogue, most).find();
-    SlipHints slips = new SlipHints(survey);
-    return new OfWells(duplicates, slips, NeighbourHints.of(survey, slips.off(), most));
+    return new OfWells(duplicates, NeighbourHints.of(survey, units.get().off(), most));
   }
 
-  private CrossResult run(Beside<OfWells> beside) throws IOException {
+  private CrossResult run(Beside<SlipHints> units, Beside<OfWells> wells) throws IOException {
     List<Copying.Tried> figures = FigureHints.tried(survey);
-    SlipHints slips = beside.get().slips();
+    SlipHints slips = units.get();
     Groups groups = new Groups(survey, slips.off());
     TestPool pool = new TestPool();
     pool.add(slips.p(figures));
@@ -62,12 +63,12 @@ public final class CrossCheck {
     CrossResult.Rank[] ranks = pool.ranks();
     List<CrossResult.FigureHint> figureHints = FigureHints.hints(survey, figures, q, ranks);
     List<CrossResult.SlipHint> slipHints = slips.hints(q, ranks, figures.size());
-    NeighbourHints neighbours = beside.get().neighbours();
+    NeighbourHints neighbours = wells.get().neighbours();
     List<CrossResult.RuleHint> rules = groups.hints(q, ranks);
     return new CrossResult(
         survey.rows(),
         survey.unnamed(),
-        beside.get().duplicates(),
+        wells.get().duplicates(),
         figureHints,
         rules.subList(0, Math.min(most, rules.size())),
         rules.size(),

@@ -17,6 +17,8 @@ import org.jspecify.annotations.Nullable;
  * @param answersUnmatchedTotal how many there are
  * @param explained what was said of findings in the table of answers, at most as many
  * @param explainedTotal how many there are
+ * @param saidVoid answers that say of a blank entry that it does not apply, at most as many
+ * @param saidVoidTotal how many there are
  * @param refused lines of these tables that name a record of this batch and were not applied, at
  *     most as many
  * @param refusedTotal how many there are
@@ -35,6 +37,8 @@ public record FollowUp(
     long answersUnmatchedTotal,
     List<Explained> explained,
     long explainedTotal,
+    List<Explained> saidVoid,
+    long saidVoidTotal,
     List<Refused> refused,
     long refusedTotal,
     List<IdleVariance> idleVariances,
@@ -44,12 +48,29 @@ public record FollowUp(
   /** Nothing was told. */
   public static final FollowUp NONE =
       new FollowUp(
-          0, List.of(), 0, 0, 0, List.of(), 0, List.of(), 0, List.of(), 0, List.of(), 0, 0, null);
+          0,
+          List.of(),
+          0,
+          0,
+          0,
+          List.of(),
+          0,
+          List.of(),
+          0,
+          List.of(),
+          0,
+          List.of(),
+          0,
+          List.of(),
+          0,
+          0,
+          null);
 
   public FollowUp {
     settledUnmatched = List.copyOf(settledUnmatched);
     answersUnmatched = List.copyOf(answersUnmatched);
     explained = List.copyOf(explained);
+    saidVoid = List.copyOf(saidVoid);
     refused = List.copyOf(refused);
     idleVariances = List.copyOf(idleVariances);
   }

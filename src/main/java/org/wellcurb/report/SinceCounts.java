@@ -13,6 +13,8 @@ package org.wellcurb.report;
  * @param gone findings of the earlier report whose record is not in this batch
  * @param untold findings that only the earlier report has, of which the rule can no longer be told
  * @param ofNewRecords findings of records that the earlier report did not have
+ * @param saidVoid findings that only the earlier report has, of which an answer says that what they
+ *     ask for does not apply
  */
 public record SinceCounts(
     long added,
@@ -22,10 +24,11 @@ public record SinceCounts(
     long judgedClear,
     long gone,
     long untold,
-    long ofNewRecords) {
+    long ofNewRecords,
+    long saidVoid) {
 
   /** No findings. */
-  public static final SinceCounts NONE = new SinceCounts(0, 0, 0, 0, 0, 0, 0, 0);
+  public static final SinceCounts NONE = new SinceCounts(0, 0, 0, 0, 0, 0, 0, 0, 0);
 
   /** With one more finding of this change. */
   public SinceCounts and(Change change) {
@@ -37,7 +40,8 @@ public record SinceCounts(
         judgedClear + (change == Change.JUDGED_CLEAR ? 1 : 0),
         gone + (change == Change.GONE ? 1 : 0),
         untold + (change == Change.UNTOLD ? 1 : 0),
-        ofNewRecords + (change == Change.NEW_RECORD ? 1 : 0));
+        ofNewRecords + (change == Change.NEW_RECORD ? 1 : 0),
+        saidVoid + (change == Change.SAID_VOID ? 1 : 0));
   }
 
   /** What became of a finding between two runs. */
@@ -49,7 +53,8 @@ public record SinceCounts(
     JUDGED_CLEAR("no longer short, judged otherwise"),
     GONE("record not in this batch"),
     UNTOLD("cannot be told any more"),
-    NEW_RECORD("record not in the earlier batch");
+    NEW_RECORD("record not in the earlier batch"),
+    SAID_VOID("said not to apply");
 
     private final String label;
 

@@ -34,6 +34,7 @@ public record SincePage(
     counts.put("since.new_record", c.ofNewRecords());
     counts.put("since.still", c.still());
     counts.put("since.cleared", c.cleared());
+    counts.put("since.void", c.saidVoid());
     counts.put("since.untold", c.untold());
     counts.put("since.judged.short", c.judgedShort());
     counts.put("since.judged.clear", c.judgedClear());
@@ -106,6 +107,7 @@ public record SincePage(
       case STILL -> "since.still";
       case CLEARED -> "since.cleared";
       case NEW_RECORD -> "since.new_record";
+      case SAID_VOID -> "since.void";
       case UNTOLD -> "since.untold";
       case JUDGED_SHORT -> "since.judged.short";
       case JUDGED_CLEAR -> "since.judged.clear";

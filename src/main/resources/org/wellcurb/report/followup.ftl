@@ -4,7 +4,7 @@
 <@l.section id="followup" title=t("followup.title")>
 <#if f.since?? || (f.settled > 0) || (f.corrections > 0)>
 <ul>
-<#if f.since??><li>${t("followup.since", f.since.added, f.since.still, f.since.cleared, f.since.untold, f.since.ofNewRecords, f.since.judgedShort, f.since.judgedClear, f.since.gone)} <a href="since.html">${t("followup.since.link")}</a></li></#if>
+<#if f.since??><li>${t("followup.since", f.since.added, f.since.still, f.since.cleared, f.since.untold, f.since.ofNewRecords, f.since.judgedShort, f.since.judgedClear, f.since.gone, f.since.saidVoid)} <a href="since.html">${t("followup.since.link")}</a></li></#if>
 <#if (f.settled > 0)><li>${n("followup.settled", f.settled)}</li></#if>
 <#if (f.corrections > 0)><li>${n("followup.answers", f.corrections, f.correctedRecords)}</li></#if>
 </ul>
@@ -20,6 +20,10 @@
 <#if f.refused?has_content>
 <p class="cut">${n("followup.refused", f.refusedTotal)}</p>
 <ul><#list f.refused as s><li>${s.place}${t("colon")} ${t(s.why.key())} (${s.what})</li></#list></ul>
+</#if>
+<#if f.saidVoid?has_content>
+<p class="cut">${n("followup.void", f.saidVoidTotal)} <a href="explained.csv">explained.csv</a></p>
+<ul><#list f.saidVoid as s><li>${t("followup.line", s.line)} ${s.recordId}, ${s.entry}<#if s.rule?has_content> (${s.rule})</#if>${t("colon")} ${t("quoted", s.corrected)}<#if s.text?has_content> ${t("quoted", s.text)}</#if></li></#list></ul>
 </#if>
 <#if f.explained?has_content>
 <p>${n("followup.explained", f.explainedTotal)} <a href="explained.csv">explained.csv</a></p>

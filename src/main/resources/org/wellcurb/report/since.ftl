@@ -11,9 +11,9 @@
 
 <#macro groups id caption column lines none own=false>
 <#if lines?has_content>
-<@l.table caption=caption id=id list=true columns=[column, t("since.added"), t("since.new_record"), t("since.still"), t("since.cleared"), t("since.untold"), t("since.judged.short"), t("since.judged.clear"), t("since.gone")]>
+<@l.table caption=caption id=id list=true columns=[column, t("since.added"), t("since.new_record"), t("since.still"), t("since.cleared"), t("since.void"), t("since.untold"), t("since.judged.short"), t("since.judged.clear"), t("since.gone")]>
 <#list lines as g>
-<@l.row><@l.head column><#if g.name?has_content><#if own><@l.own g.name /><#else>${g.name}</#if><#if g.apart?has_content> (${g.apart})</#if><#else>${none}</#if></@l.head><@l.cell t("since.added") "number">${g.counts.added}</@l.cell><@l.cell t("since.new_record") "number">${g.counts.ofNewRecords}</@l.cell><@l.cell t("since.still") "number">${g.counts.still}</@l.cell><@l.cell t("since.cleared") "number">${g.counts.cleared}</@l.cell><@l.cell t("since.untold") "number">${g.counts.untold}</@l.cell><@l.cell t("since.judged.short") "number">${g.counts.judgedShort}</@l.cell><@l.cell t("since.judged.clear") "number">${g.counts.judgedClear}</@l.cell><@l.cell t("since.gone") "number">${g.counts.gone}</@l.cell></@l.row>
+<@l.row><@l.head column><#if g.name?has_content><#if own><@l.own g.name /><#else>${g.name}</#if><#if g.apart?has_content> (${g.apart})</#if><#else>${none}</#if></@l.head><@l.cell t("since.added") "number">${g.counts.added}</@l.cell><@l.cell t("since.new_record") "number">${g.counts.ofNewRecords}</@l.cell><@l.cell t("since.still") "number">${g.counts.still}</@l.cell><@l.cell t("since.cleared") "number">${g.counts.cleared}</@l.cell><@l.cell t("since.void") "number">${g.counts.saidVoid}</@l.cell><@l.cell t("since.untold") "number">${g.counts.untold}</@l.cell><@l.cell t("since.judged.short") "number">${g.counts.judgedShort}</@l.cell><@l.cell t("since.judged.clear") "number">${g.counts.judgedClear}</@l.cell><@l.cell t("since.gone") "number">${g.counts.gone}</@l.cell></@l.row>
 </#list>
 </@l.table>
 </#if>

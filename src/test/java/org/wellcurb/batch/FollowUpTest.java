@@ -60,7 +60,7 @@ class FollowUpTest {
     ScreenSummary second =
         run("second", earlier("first"), "A,D1,50,60", "B,D1,80,60", "C,D2,40,60", "E,D3,40,60");
     // A stays, B was mended, C is short now, D is not in the batch, E was not in the earlier one.
-    assertEquals(new SinceCounts(1, 1, 1, 0, 0, 1, 0, 1), since(second));
+    assertEquals(new SinceCounts(1, 1, 1, 0, 0, 1, 0, 1, 0), since(second));
     List<Map<String, String>> lines = Runs.rows(dir.resolve("second/since.csv"));
     assertEquals(
         List.of(
@@ -90,7 +90,7 @@ class FollowUpTest {
   void aChangedRecordIsNotJudgedOtherwise() throws Exception {
     run("first", LookOptions.PLAIN, "A,D1,75,60");
     SinceCounts since = since(run("second", earlier("first"), "A,D1,50,60"));
-    assertEquals(new SinceCounts(1, 0, 0, 0, 0, 0, 0, 0), since);
+    assertEquals(new SinceCounts(1, 0, 0, 0, 0, 0, 0, 0, 0), since);
   }
 
   @Test
@@ -113,7 +113,7 @@ class FollowUpTest {
     run("first", LookOptions.PLAIN, "A,D1,50,60", "A,D1,75,60", "B,D2,50,60", "A,D3,40,60");
     ScreenSummary second =
         run("second", earlier("first"), "A,D3,40,60", "A,D1,75,60", "A,D1,50,60");
-    assertEquals(new SinceCounts(0, 2, 0, 0, 0, 1, 0, 0), since(second));
+    assertEquals(new SinceCounts(0, 2, 0, 0, 0, 1, 0, 0, 0), since(second));
     String page = Files.readString(dir.resolve("second/since.html"));
     assertTrue(page.contains("2 findings were laid beside the earlier record that says"), page);
   }
@@ -123,7 +123,7 @@ class FollowUpTest {
   void whereANumberRepeatsTheOneThatIsLeftIsTheOneThatWasMended() throws Exception {
     run("first", LookOptions.PLAIN, "B,D2,75,60", "A,D1,50,60", "A,D1,40,60");
     ScreenSummary second = run("second", earlier("first"), "A,D1,80,60", "A,D1,50,60");
-    assertEquals(new SinceCounts(0, 1, 1, 0, 0, 0, 0, 0), since(second));
+    assertEquals(new SinceCounts(0, 1, 1, 0, 0, 0, 0, 0, 0), since(second));
     assertEquals(
         List.of("A still there", "A cleared"),
         Runs.rows(dir.resolve("second/since.csv")).stream()
@@ -140,21 +140,21 @@ class FollowUpTest {
     run("first", pack, LookOptions.PLAIN, "B,D2,75,60", "A,D1,50,60", "A,D1,30,60");
     limit("45");
     ScreenSummary second = run("second", pack, earlier("first"), "A,D3,50,60", "A,D1,30,60");
-    assertEquals(new SinceCounts(0, 1, 0, 0, 1, 0, 0, 0), since(second));
+    assertEquals(new SinceCounts(0, 1, 0, 0, 1, 0, 0, 0, 0), since(second));
   }
 
   @Test
   void whereANumberRepeatsAndMoreThanOneIsUnlikeTheRowTells() throws Exception {
     run("first", LookOptions.PLAIN, "A,D1,50,60", "A,D1,75,60");
     SinceCounts since = since(run("second", earlier("first"), "A,D2,76,60", "A,D2,50,60"));
-    assertEquals(new SinceCounts(1, 0, 1, 0, 0, 0, 0, 0), since);
+    assertEquals(new SinceCounts(1, 0, 1, 0, 0, 0, 0, 0, 0), since);
   }
 
   @Test
   void aRowThatIsAddedUnderANumberIsNew() throws Exception {
     run("first", LookOptions.PLAIN, "A,D1,50,60");
     ScreenSummary second = run("second", earlier("first"), "A,D1,45,60", "A,D1,50,60");
-    assertEquals(new SinceCounts(0, 1, 0, 0, 0, 0, 0, 1), since(second));
+    assertEquals(new SinceCounts(0, 1, 0, 0, 0, 0, 0, 1, 0), since(second));
   }
 
   /** Two files, one number: what one licence mended and the other broke are two things. */
@@ -163,7 +163,7 @@ class FollowUpTest {
     twoFiles("first", LookOptions.PLAIN, "A,LIC-A,50,60", "A,LIC-B,75,60");
     SinceCounts since =
         since(twoFiles("second", earlier("first"), "A,LIC-A,75,60", "A,LIC-B,50,60"));
-    assertEquals(new SinceCounts(1, 0, 1, 0, 0, 0, 0, 0), since);
+    assertEquals(new SinceCounts(1, 0, 1, 0, 0, 0, 0, 0, 0), since);
     assertEquals(
         List.of("LIC-B b.csv new", "LIC-A a.csv cleared"),
         Runs.rows(dir.resolve("second/since.csv")).stream()
@@ -221,7 +221,7 @@ class FollowUpTest {
     run("first", LookOptions.PLAIN, "A,D1,50,60", "B,D1,50,60", "C,D2,50,60", "D,D2,50,60");
     ScreenSummary second =
         run("second", earlier("first"), "A,D1,,60", "B,D1,80,60", "C,D2,40-90,60", "D,D2,50,");
-    assertEquals(new SinceCounts(0, 0, 1, 0, 0, 0, 3, 0), since(second));
+    assertEquals(new SinceCounts(0, 0, 1, 0, 0, 0, 3, 0, 0), since(second));
     assertEquals(
         List.of(
             "A cannot be told any more",
@@ -234,7 +234,7 @@ class FollowUpTest {
     String page = Files.readString(dir.resolve("second/since.html"));
     assertTrue(page.contains("cleared: 1; cannot be told any more: 3"), page);
     String index = Files.readString(dir.resolve("second/index.html"));
-    assertTrue(index.contains("1 cleared, 3 that cannot be told any more;"), index);
+    assertTrue(index.contains("1 cleared, 0 said not to apply, 3 that cannot be told any more;"), index);
   }
 
   /** The same where one number stands on several rows, and in a report that kept no marks. */
@@ -243,13 +243,13 @@ class FollowUpTest {
     run("first", LookOptions.PLAIN, "A,D1,50,60", "A,D2,45,60", "B,D1,50,60");
     SinceCounts since =
         since(run("second", earlier("first"), "A,D1,80,60", "A,D2,,60", "B,D1,,60"));
-    assertEquals(new SinceCounts(0, 0, 1, 0, 0, 0, 2, 0), since);
+    assertEquals(new SinceCounts(0, 0, 1, 0, 0, 0, 2, 0, 0), since);
     Path marks = dir.resolve("first/marks.txt");
     Files.write(
         marks, Files.readAllLines(marks).stream().map(line -> line.split("\t")[0]).toList());
     SinceCounts unmarked =
         since(run("third", earlier("first"), "A,D1,80,60", "A,D2,,60", "B,D1,,60"));
-    assertEquals(new SinceCounts(0, 0, 1, 0, 0, 0, 2, 0), unmarked);
+    assertEquals(new SinceCounts(0, 0, 1, 0, 0, 0, 2, 0, 0), unmarked);
   }
 
   /** Another entry was changed, and the limit was lowered: nobody cleared anything. */
@@ -261,7 +261,7 @@ class FollowUpTest {
     // Of A the licence was corrected, of B what the rule reads, of C neither is enough.
     ScreenSummary second =
         run("second", pack, earlier("first"), "A,D2,50,60", "B,D1,80,60", "C,D2,35,60");
-    assertEquals(new SinceCounts(0, 1, 1, 0, 1, 0, 0, 0), since(second));
+    assertEquals(new SinceCounts(0, 1, 1, 0, 1, 0, 0, 0, 0), since(second));
     assertEquals(
         List.of("C still there", "A no longer short, judged otherwise", "B cleared"),
         Runs.rows(dir.resolve("second/since.csv")).stream()
@@ -276,7 +276,7 @@ class FollowUpTest {
     run("first", pack, LookOptions.PLAIN, "A,D1,70,60");
     limit("80", "relief-higher");
     SinceCounts since = since(run("second", pack, earlier("first"), "A,D2,70,60"));
-    assertEquals(new SinceCounts(0, 0, 0, 1, 0, 0, 0, 0), since);
+    assertEquals(new SinceCounts(0, 0, 0, 1, 0, 0, 0, 0, 0), since);
   }
 
   /** The limit was raised and the record changed: which of them made the finding is not kept. */
@@ -286,7 +286,7 @@ class FollowUpTest {
     run("first", pack, LookOptions.PLAIN, "A,D1,70,60", "B,D1,70,60");
     limit("80");
     SinceCounts since = since(run("second", pack, earlier("first"), "A,D2,70,60", "B,D1,70,60"));
-    assertEquals(new SinceCounts(1, 0, 0, 1, 0, 0, 0, 0), since);
+    assertEquals(new SinceCounts(1, 0, 0, 1, 0, 0, 0, 0, 0), since);
     String page = Files.readString(dir.resolve("second/since.html"));
     assertTrue(page.contains("One of the new findings is in a record that was changed"), page);
     run("third", pack, earlier("first"), "A,D1,70,60", "B,D1,70,60");
@@ -326,7 +326,7 @@ class FollowUpTest {
     Files.write(
         marks, Files.readAllLines(marks).stream().map(line -> line.split("\t")[0]).toList());
     ScreenSummary second = run("second", earlier("first"), "A,D1,50,60", "B,D2,80,60");
-    assertEquals(new SinceCounts(0, 1, 1, 0, 0, 1, 0, 0), since(second));
+    assertEquals(new SinceCounts(0, 1, 1, 0, 0, 1, 0, 0, 0), since(second));
     List<Map<String, String>> lines = Runs.rows(dir.resolve("second/since.csv"));
     assertEquals("D2", lines.get(1).get("licence"), "from this run, where its record is here");
     assertEquals("", lines.get(2).get("licence"));
@@ -340,7 +340,7 @@ class FollowUpTest {
     run("first", LookOptions.PLAIN, "A,D1,50,60", "A,D2,40,60");
     Files.delete(dir.resolve("first/marks.txt"));
     assertEquals(
-        new SinceCounts(0, 2, 0, 0, 0, 0, 0, 0),
+        new SinceCounts(0, 2, 0, 0, 0, 0, 0, 0, 0),
         since(run("second", earlier("first"), "A,D1,50,60", "A,D2,40,60")));
     String page = Files.readString(dir.resolve("second/since.html"));
     assertTrue(page.contains("2 findings were told by file and row"), page);
@@ -447,7 +447,7 @@ class FollowUpTest {
             new LookOptions(true, answers, null, dir.resolve("first")),
             "A,D1,50,60",
             "B,D1,50,60");
-    assertEquals(new SinceCounts(0, 1, 1, 0, 0, 0, 0, 0), since(summary));
+    assertEquals(new SinceCounts(0, 1, 1, 0, 0, 0, 0, 0, 0), since(summary));
     assertEquals(1, summary.followUp().corrections());
     assertEquals(List.of("4: Q"), summary.followUp().answersUnmatched());
   }
@@ -596,5 +596,51 @@ class FollowUpTest {
             "C,D2,50,60");
     assertEquals(1, next.followUp().settled());
     assertEquals(2, next.followUp().refusedTotal(), "what nobody decided");
+  }
+
+  /** Nobody has seen whether it is so: it is not to pass for something that was put right. */
+  @Test
+  void whatIsSaidNotToApplyIsCountedApart() throws Exception {
+    String pack = "tarn-district";
+    run("first", pack, LookOptions.PLAIN, "A,,50,60", "B,,50,60");
+    Path answers =
+        file(
+            "returned.csv",
+            "record_id,rule,entry,corrected,explanation\n"
+                + "A,driller-named,driller.licence,n/a,\nB,driller-named,driller.licence,D9,\n");
+    ScreenSummary second =
+        run(
+            "second",
+            pack,
+            new LookOptions(true, answers, null, dir.resolve("first")),
+            "A,,50,60",
+            "B,,50,60");
+    assertEquals(
+        List.of("A said not to apply", "B cleared"),
+        Runs.rows(dir.resolve("second/since.csv")).stream()
+            .filter(line -> "driller-named".equals(line.get("rule")))
+            .map(line -> line.get("record_id") + " " + line.get("change"))
+            .toList());
+    assertEquals(1, since(second).saidVoid());
+    assertEquals(2, second.followUp().corrections(), "both apply");
+    assertEquals(1, second.followUp().saidVoidTotal());
+    assertEquals(0, second.followUp().explainedTotal());
+    assertEquals(
+        List.of("A driller-named n/a yes"),
+        Runs.rows(dir.resolve("second/explained.csv")).stream()
+            .map(
+                line ->
+                    String.join(
+                        " ",
+                        line.get("record_id"),
+                        line.get("rule"),
+                        line.get("corrected"),
+                        line.get("in_this_batch")))
+            .toList());
+    String page = Files.readString(dir.resolve("second/index.html"));
+    assertTrue(page.contains("One answer says n/a of an entry that was blank"), page);
+    assertTrue(page.contains("1 said not to apply"), page);
+    String json = Files.readString(dir.resolve("second/run.json"));
+    assertTrue(json.contains("\"answersNotToApply\": 1"), json);
   }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,6 +17,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** Forms that are copies of one another, or say the same under one number. */
 class NearCopiesTest {
   private static final long SEED = 20263;
+  private static final List<String> DATES =
+      List.of("dates.permit", "dates.started", "dates.completed");
 
   @TempDir Path folder;
 
@@ -205,6 +208,37 @@ class NearCopiesTest {
     batch.records.clear();
     copy(batch.add(row), "water.static_level", "21");
     assertEquals(0, found().nearCopyTotal());
+  }
+
+  /** Two dozen forms agree in all but the depth by chance: the copy is found by place and days. */
+  @Test
+  void aCopyAmongManyFormsOfLikeFiguresIsFound() throws Exception {
+    for (int i = 0; i < 1200; i++) {
+      Map<String, String> form = form();
+      form.keySet().removeAll(List.of("pump.intake_depth", "water.pumping_level"));
+      form.put("grout.bottom", "20");
+      form.put("well.casing_depth", "" + 5 * (8 + random.nextInt(5)));
+      form.put("water.static_level", "" + 5 * (4 + random.nextInt(5)));
+      form.put("water.yield", random.nextBoolean() ? "5" : "10");
+      LocalDate permit = LocalDate.of(2019, 1, 1).plusDays(random.nextInt(300));
+      dates(form, permit, random.nextInt(60), random.nextInt(40));
+    }
+    for (int i = 0; i < 20; i++) {
+      Map<String, String> form = batch.records.get(i);
+      Map<String, String> copy = copy(form, "well.depth", "7" + i);
+      for (String date : DATES) {
+        copy.put(date, "" + LocalDate.parse(form.getOrDefault(date, "")).plusDays(400 + i));
+      }
+    }
+    Duplicates.Found found = found();
+    assertEquals(20, found.nearCopyTotal(), "" + SEED);
+    found.nearCopies().forEach(near -> assertEquals(2, near.size(), near.toString()));
+  }
+
+  private static void dates(Map<String, String> form, LocalDate permit, int wait, int work) {
+    form.put("dates.permit", "" + permit);
+    form.put("dates.started", "" + permit.plusDays(wait));
+    form.put("dates.completed", "" + permit.plusDays(wait + work));
   }
 
   /** With much that agrees, who changes one figure beside where, when and whom is found. */

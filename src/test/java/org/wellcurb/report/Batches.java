@@ -142,6 +142,10 @@ public final class Batches {
                 new Explained(
                     4, "FW-2", "", "", "D-1", "tank", "well.depth", "20 ft", "typed", true)),
             2,
+            List.of(
+                new Explained(
+                    5, "FW-3", "", "", "D-1", "tank", "tank.volume", "n/a", text, true)),
+            1,
             List.of(new Refused("a.csv:2", "FW-1, well.depth: " + text, Refused.Why.UNREADABLE)),
             1,
             List.of(
@@ -149,7 +153,7 @@ public final class Batches {
                     text, "no-such-rule", text, VarianceUse.Does.NO_RULE, "septic-tank-distance")),
             1,
             1,
-            new SinceCounts(4, 3, 2, 1, 1, 2, 5, 6)),
+            new SinceCounts(4, 3, 2, 1, 1, 2, 5, 6, 0)),
         List.of("pressure", "pit", "flowing"),
         records > Cap.RECORDS_ON_PAGE.most()
             ? List.of(new Cut(Cap.RECORDS_ON_PAGE, Cap.RECORDS_ON_PAGE.most(), records))
@@ -200,7 +204,7 @@ public final class Batches {
 
   /** A batch beside an earlier one. */
   public static SinceView since() {
-    SinceCounts counts = new SinceCounts(1, 3, 1, 0, 1, 1, 0, 0);
+    SinceCounts counts = new SinceCounts(1, 3, 1, 0, 1, 1, 0, 0, 0);
     SinceCsv.Line line =
         new SinceCsv.Line(
             "FW-1", "forms.csv", "2", "p", "tank", "deficiency", "Far enough", "well.depth");
