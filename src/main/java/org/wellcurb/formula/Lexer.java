@@ -152,7 +152,7 @@ final class Lexer {
   }
 
   private @Nullable String match(Pattern pattern) {
-    Matcher matcher = pattern.matcher(text).region(at, text.length());
+    Matcher matcher = pattern.matcher(plain).region(at, text.length());
     if (!matcher.lookingAt()) {
       return null;
     }
@@ -202,12 +202,21 @@ final class Lexer {
       String letters = letters(spelling.text);
       int distance = Nearest.distance(small, letters);
       // A unit that begins otherwise is another one, as like as they look: ug is not mg.
-      if (distance < least && letters.startsWith(small.substring(0, 1))) {
+      boolean isBegun =
+          best != null && letters.startsWith(small) && !letters(best).startsWith(small);
+      boolean isNearer = distance < least || (distance == least && isBegun);
+      if (isNearer && letters.startsWith(small.substring(0, 1))) {
         least = distance;
-        best = spelling.text;
+        String symbol = spelling.unit.symbol();
+        best = symbol.contains("/") ? symbol : spelling.text;
       }
     }
     return best;
+  }
+
+  /** True of a word of the language. */
+  static boolean isWord(String name) {
+    return WORDS.contains(name);
   }
 
   /** True if this is how a unit is written. */

@@ -4,6 +4,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Lexer.Kind;
 import org.wellcurb.formula.Lexer.Token;
+import org.wellcurb.quantity.Dimension;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.quantity.Units;
@@ -39,6 +40,12 @@ final class Limit {
           tokens.peek(), "two numbers stand here", "write one amount, such as 5.5 ft or 6.25 in");
     }
     Unit unit = token.unit() == null ? Units.ONE : token.unit();
+    if (tokens.peek().is("of") && unit.dimension().equals(Dimension.NUMBER)) {
+      throw Tokens.error(
+          tokens.peek(),
+          "'of' has no meaning here",
+          "write a product, such as " + unit.toSi(value) + " * well.depth");
+    }
     if (!tokens.peek().is("(") || tokens.second().kind() != Kind.NUMBER) {
       return new Parser.Part(new Expr.Literal(unit.toSi(value), unit), token, token);
     }
@@ -95,11 +102,37 @@ final class Limit {
     }
   }
 
+  /** A unit of which the words were written out, by its letters. */
+  private static String inShort(String written) {
+    return written
+        .replaceFirst("^(?i)micrograms?\\b", "ug")
+        .replaceFirst("^(?i)milligrams?\\b", "mg")
+        .replace(" per ", "/");
+  }
+
+  /** A unit with those below its stroke. */
+  private Token whole(Token name) {
+    StringBuilder text = new StringBuilder(name.text());
+    Token last = name;
+    for (int i = 1; tokens.ahead(i + 1).kind() == Kind.NAME; i += 2) {
+      Token stroke = tokens.ahead(i);
+      boolean isPer = stroke.is("per");
+      Token below = tokens.ahead(i + 1);
+      if ((!isPer && !stroke.is("/")) || below.text().contains(".")) {
+        break;
+      }
+      text.append(isPer ? " per " : "/").append(below.text());
+      last = below;
+    }
+    return new Token(name.kind(), text.toString(), name.from(), last.to(), null);
+  }
+
   /** A name right after a bare number was meant for its unit. */
   private void refuseUnknownUnit(Token number) throws FormulaException {
     Token name = tokens.peek();
     if (number.unit() == null && name.kind() == Kind.NAME && !Tokens.isJoining(name)) {
-      @Nullable String nearest = Lexer.nearestUnit(name.text());
+      name = whole(name);
+      @Nullable String nearest = Lexer.nearestUnit(inShort(name.text()));
       String mend =
           nearest == null
               ? "write one such as ft, m, psi or mg/L, or join conditions with and, or"

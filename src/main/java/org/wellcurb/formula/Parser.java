@@ -48,8 +48,15 @@ final class Parser {
           "not", "no", "at", "more", "less", "greater", "over", "above", "below", "under",
           "exceeds", "equals", "must", "shall", "to");
 
+  /** Words that stand after {@code is} where a text compares amounts. */
+  private static final Set<String> MEASURING =
+      Set.of(
+          "at", "more", "less", "in", "greater", "larger", "longer", "deeper", "higher", "smaller",
+          "shorter", "fewer", "over", "above", "below", "under");
+
   private final Tokens tokens;
   private final Names names;
+  private final List<FormulaException> faults = new ArrayList<>();
   private int negations;
   private int depth;
 
@@ -64,18 +71,72 @@ final class Parser {
       throw new FormulaException(
           0, text.length(), "there is no condition", "write one, such as well.depth > 20 ft");
     }
-    Part whole = parser.expression();
-    Token rest = parser.tokens.peek();
+    try {
+      Expr.Condition condition = parser.whole();
+      if (parser.faults.isEmpty()) {
+        return condition;
+      }
+    } catch (FormulaException e) {
+      // What is wrong with the whole may come of its faulty parts.
+      if (parser.faults.isEmpty()) {
+        throw e;
+      }
+    }
+    throw FormulaException.of(parser.faults);
+  }
+
+  private Expr.Condition whole() throws FormulaException {
+    Part whole = expression();
+    Token rest = tokens.peek();
     if (whole.expr instanceof Expr.Amount && COMPARING.contains(rest.text())) {
       throw Tokens.error(
           rest, "'" + rest.text() + "' has no meaning here", "write a sign, such as >= or <");
     }
-    Expr.Condition condition = parser.conditionOf(whole);
+    Expr.Condition condition = conditionOf(whole);
     if (rest.kind() != Kind.END) {
       throw Tokens.error(
           rest, "'" + rest.text() + "' was not expected here", "join conditions with and, or");
     }
     return condition;
+  }
+
+  /**
+   * One part of an {@code and} or {@code or}. Where it is faulty it is passed over, and what stands
+   * beside it is read all the same, so that its faults are told too: but one fault of each part
+   * only, since others may come of it.
+   *
+   * @param isJoined true if it must be a condition, since one stands before it
+   */
+  private Part part(boolean isJoined) {
+    int start = tokens.taken();
+    int told = faults.size();
+    int outerDepth = depth;
+    int outerNegations = negations;
+    try {
+      Part part = negation();
+      if (isJoined && told > 0 && part.expr instanceof Expr.Amount) {
+        // The rest of a fault before it: the greater of 50 ft or 60 ft.
+        return passed();
+      }
+      if (isJoined || tokens.peek().is("and") || tokens.peek().is("or")) {
+        conditionOf(part);
+      }
+      return part;
+    } catch (FormulaException e) {
+      if (faults.size() == told) {
+        faults.add(e);
+      }
+      depth = outerDepth;
+      negations = outerNegations;
+      tokens.passPart(start);
+      return passed();
+    }
+  }
+
+  /** What stands in place of a faulty part, so that reading goes on. */
+  private Part passed() {
+    Token here = tokens.peek();
+    return new Part(new Expr.Constant(true), here, here);
   }
 
   /**
@@ -118,14 +179,14 @@ final class Parser {
   }
 
   private Part disjunction() throws FormulaException {
-    Part first = conjunction();
+    Part first = conjunction(false);
     if (!tokens.peek().is("or")) {
       return first;
     }
     List<Expr.Condition> any = new ArrayList<>(List.of(conditionOf(first)));
     Part last = first;
     while (tokens.take("or")) {
-      last = conjunction();
+      last = conjunction(true);
       any.add(conditionOf(last));
     }
     return new Part(new Expr.Or(any), first.from, last.to);
@@ -147,15 +208,15 @@ final class Parser {
     return new Part(new Expr.AmountIf(test, a, b), start, otherwise.to);
   }
 
-  private Part conjunction() throws FormulaException {
-    Part first = negation();
+  private Part conjunction(boolean isJoined) throws FormulaException {
+    Part first = part(isJoined);
     if (!tokens.peek().is("and")) {
       return first;
     }
     List<Expr.Condition> all = new ArrayList<>(List.of(conditionOf(first)));
     Part last = first;
     while (tokens.take("and")) {
-      last = negation();
+      last = part(true);
       all.add(conditionOf(last));
     }
     return new Part(new Expr.And(all), first.from, last.to);
@@ -206,6 +267,11 @@ final class Parser {
     tokens.next();
     if (left.expr instanceof Expr.Word && tokens.peek().kind() == Kind.TEXT) {
       refuseSign(left, relation, tokens.peek());
+    }
+    if (left.expr instanceof Expr.Word word
+        && (relation == Relation.EQUAL || relation == Relation.NOT_EQUAL)) {
+      boolean isEqual = relation == Relation.EQUAL;
+      BareWord.refuse(word, "write " + left.from.text() + (isEqual ? " is " : " is not "), tokens);
     }
     if (tokens.peek().is("=") || tokens.peek().is(">") || tokens.peek().is("<")) {
       String both = sign.text() + tokens.peek().text();
@@ -278,7 +344,7 @@ final class Parser {
     tokens.expect("is");
     boolean isNegated = tokens.take("not");
     Token token = tokens.peek();
-    if (token.is("at") || token.is("more") || token.is("less") || token.is("in")) {
+    if (MEASURING.contains(token.text()) && token.kind() == Kind.NAME) {
       throw Tokens.error(
           token,
           "'" + token.text() + "' has no meaning here",
@@ -299,6 +365,7 @@ final class Parser {
       List<String> shown = new ArrayList<>();
       Token last;
       do {
+        BareWord.refuse(word, "put each word in quotes, such as ", tokens);
         last = tokens.next();
         words.add(names.word(word, last));
         shown.add(shown(word, last));
@@ -313,6 +380,10 @@ final class Parser {
               word, List.of(names.word(word, token)), List.of(shown(word, token)), isNegated),
           left.from,
           token);
+    }
+    if (left.expr instanceof Expr.Word word) {
+      BareWord.refuse(
+          word, "write " + left.from.text() + (isNegated ? " is not " : " is "), tokens);
     }
     return same(left, factor(), isNegated);
   }

@@ -11,6 +11,9 @@ final class Tokens {
   private static final Set<String> JOINING =
       Set.of("and", "or", "is", "one", "of", "between", "then", "else");
 
+  /** Words before which a part of a condition ends. */
+  private static final Set<String> ENDING = Set.of("and", "or", "then", "else");
+
   private final List<Token> all;
   private int at;
 
@@ -26,6 +29,43 @@ final class Tokens {
   /** The token after the one at hand, which must not be the end. */
   Token second() {
     return all.get(at + 1);
+  }
+
+  /** The token so many after the one at hand, or the end. */
+  Token ahead(int count) {
+    return all.get(Math.min(at + count, all.size() - 1));
+  }
+
+  /** How many tokens were taken. */
+  int taken() {
+    return at;
+  }
+
+  /**
+   * Goes on behind the part of an {@code and} or {@code or} that began after so many tokens: at the
+   * word that joins it to the next, at the bracket that closes around it, or at the end.
+   */
+  void passPart(int start) {
+    int brackets = 0;
+    int betweens = 0;
+    int ifs = 0;
+    for (at = start; peek().kind() != Kind.END; at++) {
+      Token token = peek();
+      if (token.is("(")) {
+        brackets++;
+      } else if (token.is(")")) {
+        if (brackets-- == 0) {
+          return;
+        }
+      } else if (brackets == 0) {
+        boolean isOwnAnd = token.is("and") && betweens > 0;
+        if (ifs == 0 && !isOwnAnd && ENDING.contains(token.text()) && token.kind() == Kind.NAME) {
+          return;
+        }
+        betweens += token.is("between") ? 1 : isOwnAnd ? -1 : 0;
+        ifs += token.is("if") ? 1 : token.is("else") ? -1 : 0;
+      }
+    }
   }
 
   /** Takes the token at hand. */

@@ -1,18 +1,22 @@
 package org.wellcurb.rulepack;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Evaluation;
 import org.wellcurb.formula.Formula;
 import org.wellcurb.formula.Scope;
 import org.wellcurb.formula.Sentence;
 import org.wellcurb.formula.Speech;
+import org.wellcurb.formula.Table;
 import org.wellcurb.formula.Truth;
 import org.wellcurb.judgement.DatedText;
 import org.wellcurb.judgement.Explainer;
 import org.wellcurb.judgement.Judge;
 import org.wellcurb.judgement.Outcome;
+import org.wellcurb.quantity.Note;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
@@ -36,6 +40,7 @@ final class ExampleCheck {
   static void all(Pack pack, List<RuleReader.At> rules, Problems problems) {
     ExampleCheck check = new ExampleCheck(pack);
     for (RuleReader.At at : rules) {
+      boolean isTurned = check.isTurnedRound(at.rule());
       for (ExampleReader.At example : at.examples()) {
         Outcome outcome = check.outcome(at.rule(), example.example());
         if (outcome != example.example().expect() && !check.saysUnreadable(example, problems)) {
@@ -47,10 +52,29 @@ final class ExampleCheck {
                   + outcome.label()
                   + "'"
                   + check.why(at.rule(), example.example(), outcome),
-              "mend the example or the rule");
+              isTurned
+                  ? "meets and falls short look exchanged, in all its examples: exchange them, or turn"
+                      + " the rule round"
+                  : "mend the example or the rule");
         }
       }
     }
+  }
+
+  /** True if all that should meet the rule fall short of it, and all that should fall short meet. */
+  private boolean isTurnedRound(Rule rule) {
+    Set<Outcome> expected = EnumSet.noneOf(Outcome.class);
+    for (Example example : rule.examples()) {
+      Outcome expect = example.expect();
+      if (expect == Outcome.MEETS || expect == Outcome.FALLS_SHORT) {
+        expected.add(expect);
+        Outcome other = expect == Outcome.MEETS ? Outcome.FALLS_SHORT : Outcome.MEETS;
+        if (outcome(rule, example) != other) {
+          return false;
+        }
+      }
+    }
+    return expected.size() == 2;
   }
 
   /** What the rule makes of the example. */
@@ -74,12 +98,17 @@ final class ExampleCheck {
     for (String key : at.example().given().keySet()) {
       int entry = record.catalogue().index(key);
       Json place = at.givenAt().get(key);
-      if (record.state(entry) == WellRecord.UNREADABLE && place != null) {
+      boolean isUnread =
+          record.state(entry) == WellRecord.UNREADABLE || record.note(entry).isUnsure();
+      if (isUnread && place != null) {
         any = true;
+        String written = record.written(entry);
         problems.at(
             place,
-            "nothing can be read of '" + record.written(entry) + "' for " + key,
-            mend(record.catalogue().entry(entry), record.written(entry)));
+            "nothing can be read of '" + written + "' for " + key,
+            record.note(entry) == Note.AMBIGUOUS_COMMA
+                ? "write a decimal point: " + written.replace(',', '.')
+                : mend(record.catalogue().entry(entry), written));
       }
     }
     return any;
@@ -111,7 +140,7 @@ final class ExampleCheck {
     Explainer explainer = new Explainer(judge, scope, Speech.plain());
     if (outcome == Outcome.CANNOT_TELL) {
       List<String> needs = explainer.needs(rule.program()).stream().map(Entry::key).toList();
-      return needs.isEmpty() ? "" : ": it needs " + String.join(", ", needs);
+      return needs.isEmpty() ? lacking(rule) : ": it needs " + String.join(", ", needs);
     }
     if (outcome == Outcome.NOT_APPLICABLE) {
       return unasked(rule, explainer.parts());
@@ -120,6 +149,18 @@ final class ExampleCheck {
     return numbers.isEmpty()
         ? ""
         : (outcome == Outcome.FALLS_SHORT ? ": this does not hold: " : ": this holds: ") + numbers;
+  }
+
+  /** Where nothing is asked for, a table lacks a row for what it is read by. */
+  private String lacking(Rule rule) {
+    List<String> tables =
+        pack.tables().values().stream()
+            .filter(table -> ChangedRule.reads(rule.program(), table))
+            .map(Table::name)
+            .toList();
+    return tables.isEmpty()
+        ? ""
+        : ": look whether table " + String.join(" or ", tables) + " has a row for it";
   }
 
   /** Why a rule asks nothing: no text is in force, its condition is false, or n/a takes it away. */

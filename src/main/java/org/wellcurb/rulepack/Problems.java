@@ -60,9 +60,9 @@ final class Problems {
     }
   }
 
-  /** A formula, an amount or a range in this text is wrong. */
+  /** A formula, an amount or a range in this text is wrong, in one place or in several. */
   void within(Json value, FormulaException e) {
-    within(value, e.from(), e.to(), e.what(), e.mend());
+    e.all().forEach(fault -> within(value, fault.from(), fault.to(), fault.what(), fault.mend()));
   }
 
   void add(String pointer, int from, int to, String what, String mend) {

@@ -6,6 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import org.wellcurb.quantity.Dimension;
+import org.wellcurb.quantity.Units;
+import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.Entry;
 import org.wellcurb.record.Nearest;
 
 /** Says in plain words what the schema refuses, where, and what would mend it. */
@@ -110,10 +114,28 @@ final class SchemaWords {
             && !written.isEmpty()
             && (nearest.charAt(0) == Character.toLowerCase(written.charAt(0))
                 || Nearest.distance(nearest, written) == 1);
+    String dimension = at.pointer().endsWith("/gives") ? dimension(written) : "";
     problems.at(
         at,
         quoted(written) + " is none of the words that may stand here",
-        isNear ? "did you mean \"" + nearest + "\"?" : "one of: " + String.join(", ", choices));
+        isNear
+            ? "did you mean \"" + nearest + "\"?"
+            : choices.contains(dimension)
+                ? "write \"" + dimension + "\", of which the amounts are"
+                : "one of: " + String.join(", ", choices));
+  }
+
+  /** The dimension of a unit, or of what is measured; empty where it is neither. */
+  private static String dimension(String written) {
+    String of = Units.named(written).map(unit -> unit.dimension().label()).orElse("");
+    for (Entry entry : Catalogue.standard().entries()) {
+      Dimension measured = entry.kind().dimension();
+      boolean isSo = entry.key().endsWith("." + written) || entry.key().endsWith("_" + written);
+      if (of.isEmpty() && measured != null && isSo) {
+        of = measured.label();
+      }
+    }
+    return of;
   }
 
   private void pattern(Json at, SchemaTree.Spot spot) {

@@ -38,11 +38,22 @@ final class TableCell {
       return new Table.Any();
     }
     return switch (key.kind()) {
-      case TEXT -> new Table.Words(List.of(fold(text)), List.of(text.strip()));
+      case TEXT -> text(text, key);
       case YES_NO -> word(text, List.of("yes", "no"), key);
       case CHOICE -> word(text, key.choices(), key);
       default -> range(text, key);
     };
+  }
+
+  private static Table.Cell text(String text, Entry key) throws FormulaException {
+    if (BOUND.matcher(text).matches()) {
+      throw new FormulaException(
+          0,
+          text.length(),
+          key.key() + " holds words, of which none is more or less than another",
+          "list those that are meant, such as [\"1\", \"2\"]");
+    }
+    return new Table.Words(List.of(fold(text)), List.of(text.strip()));
   }
 
   private static Table.Cell word(String text, List<String> choices, Entry key)
