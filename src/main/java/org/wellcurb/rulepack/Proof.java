@@ -56,6 +56,7 @@ public record Proof(
     VoidProof.run(pack, notes);
     SpanProof.run(pack, notes);
     SpellingProof.run(notes);
+    ListedWords.run(notes);
     if (!folder.isEmpty() && !folder.equals(pack.id())) {
       notes.sayOfPack(
           Statement.Weight.DOUBTFUL,

@@ -37,6 +37,7 @@ class EveryPackErrorTest {
           "rulepack/FrenchTexts.java",
           "rulepack/InheritedProof.java",
           "rulepack/LimitProof.java",
+          "rulepack/ListedWords.java",
           "rulepack/SideProof.java",
           "rulepack/SpanProof.java",
           "rulepack/SpellingProof.java",
