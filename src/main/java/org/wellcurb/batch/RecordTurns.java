@@ -12,6 +12,8 @@ final class RecordTurns {
   private long noneShort;
   private long newlyUnknown;
   private long noLongerUnknown;
+  private long newlyWaived;
+  private long noLongerWaived;
 
   /** What one record does: each is asked of the record at hand. */
   static final class One {
@@ -22,6 +24,8 @@ final class RecordTurns {
     boolean endsShort;
     boolean becomesUnknown;
     boolean endsUnknown;
+    boolean becomesWaived;
+    boolean endsWaived;
     boolean isOlder;
 
     void clear() {
@@ -32,6 +36,8 @@ final class RecordTurns {
       endsShort = false;
       becomesUnknown = false;
       endsUnknown = false;
+      becomesWaived = false;
+      endsWaived = false;
       isOlder = false;
     }
   }
@@ -45,6 +51,8 @@ final class RecordTurns {
     noneShort += record.endsShort && !record.isShort ? 1 : 0;
     newlyUnknown += record.becomesUnknown ? 1 : 0;
     noLongerUnknown += record.endsUnknown ? 1 : 0;
+    newlyWaived += record.becomesWaived ? 1 : 0;
+    noLongerWaived += record.endsWaived ? 1 : 0;
   }
 
   void add(RecordTurns next) {
@@ -56,6 +64,8 @@ final class RecordTurns {
     noneShort += next.noneShort;
     newlyUnknown += next.newlyUnknown;
     noLongerUnknown += next.noLongerUnknown;
+    newlyWaived += next.newlyWaived;
+    noLongerWaived += next.noLongerWaived;
   }
 
   void clear() {
@@ -67,6 +77,8 @@ final class RecordTurns {
     noneShort = 0;
     newlyUnknown = 0;
     noLongerUnknown = 0;
+    newlyWaived = 0;
+    noLongerWaived = 0;
   }
 
   Turns counts() {
@@ -78,6 +90,8 @@ final class RecordTurns {
         noLongerShort,
         noneShort,
         newlyUnknown,
-        noLongerUnknown);
+        noLongerUnknown,
+        newlyWaived,
+        noLongerWaived);
   }
 }

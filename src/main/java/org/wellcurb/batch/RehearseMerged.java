@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Objects;
+import org.wellcurb.judgement.Outcome;
 import org.wellcurb.report.ChangesCsv;
 import org.wellcurb.report.FindingsGeoJson;
 import org.wellcurb.report.Outputs;
@@ -109,6 +110,16 @@ final class RehearseMerged implements Pipeline.Merge<RehearsePart>, Closeable {
       }
     }
     return judged;
+  }
+
+  /** How many records fall short of the rule of a pair. */
+  long fallShort(int pair, boolean isAfter) {
+    int shortOf = Outcome.FALLS_SHORT.ordinal();
+    long all = 0;
+    for (int other = 0; other < RulePairs.OUTCOMES; other++) {
+      all += isAfter ? count(pair, other, shortOf) : count(pair, shortOf, other);
+    }
+    return all;
   }
 
   /** How many records fare otherwise by the rule of a pair. */

@@ -148,6 +148,8 @@ public final class RehearseRun {
                 pairs.difference(pair),
                 merged.judged(pair, false),
                 merged.judged(pair, true),
+                merged.fallShort(pair, false),
+                merged.fallShort(pair, true),
                 merged.changed(pair),
                 merged.reach[pair]));
       }
@@ -182,6 +184,8 @@ public final class RehearseRun {
     counts.put("recordsNoLongerShort", turns.noLongerShort());
     counts.put("recordsNewlyUnknown", turns.newlyUnknown());
     counts.put("recordsNoLongerUnknown", turns.noLongerUnknown());
+    counts.put("recordsNewlyWaived", turns.newlyWaived());
+    counts.put("recordsNoLongerWaived", turns.noLongerWaived());
     counts.put("outcomesChanged", merged.changeLines);
     Cuts cuts = new Cuts();
     cuts.note(Cap.CHANGES_ON_PAGE, merged.changeLines);

@@ -26,6 +26,7 @@ import org.wellcurb.screening.Screener;
 final class RehearseWork implements Pipeline.Work<Part, RehearsePart>, RecordSink {
   private static final int FALLS_SHORT = Outcome.FALLS_SHORT.ordinal();
   private static final int CANNOT_TELL = Outcome.CANNOT_TELL.ordinal();
+  private static final int WAIVED = Outcome.WAIVED.ordinal();
   private static final int COMPLETED = Catalogue.standard().index("dates.completed");
 
   private final RulePairs pairs;
@@ -116,6 +117,8 @@ final class RehearseWork implements Pipeline.Work<Part, RehearsePart>, RecordSin
     }
     turn.becomesUnknown |= to == CANNOT_TELL;
     turn.endsUnknown |= from == CANNOT_TELL;
+    turn.becomesWaived |= to == WAIVED;
+    turn.endsWaived |= from == WAIVED;
     RecordChange change =
         new RecordChange(
             record.id(),

@@ -119,7 +119,14 @@ final class SummaryText {
             + turns.newlyUnknown()
             + " that can no longer be told, "
             + turns.noLongerUnknown()
-            + " that can be told now");
+            + " that can be told now"
+            + (turns.newlyWaived() + turns.noLongerWaived() == 0
+                ? ""
+                : ", "
+                    + turns.newlyWaived()
+                    + " waived by a variance now, "
+                    + turns.noLongerWaived()
+                    + " waived no longer"));
     lines.add("report: " + out.resolve(Outputs.INDEX));
     return lines;
   }

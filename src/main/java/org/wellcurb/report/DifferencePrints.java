@@ -46,7 +46,10 @@ final class DifferencePrints {
     return new DifferencePrint(
         difference.rule().id(),
         new RuleWords(words).title(difference.rule()),
-        words.count("rehearsal.judges", judged, difference.changed()),
+        words.count("rehearsal.judges", judged, difference.changed())
+            + " "
+            + words.say(
+                "rehearsal.judges.short", difference.shortBefore(), difference.shortAfter()),
         difference.older() == 0
             ? ""
             : words.count("rehearsal.older", difference.older(), after.edition()),

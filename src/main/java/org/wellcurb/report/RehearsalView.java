@@ -68,6 +68,8 @@ public record RehearsalView(
    * @param noneShort those of them that fall short of no rule now
    * @param newlyUnknown those with a rule that can be told only under the pack before
    * @param noLongerUnknown those with one that can be told only under the pack after
+   * @param newlyWaived those with a rule that a variance waives only under the pack after
+   * @param noLongerWaived those with a variance that waives a rule only under the pack before
    */
   public record Turns(
       long changed,
@@ -77,7 +79,9 @@ public record RehearsalView(
       long noLongerShort,
       long noneShort,
       long newlyUnknown,
-      long noLongerUnknown) {}
+      long noLongerUnknown,
+      long newlyWaived,
+      long noLongerWaived) {}
 
   /**
    * A rule that differs between the packs.
@@ -87,6 +91,8 @@ public record RehearsalView(
    * @param what in what they differ
    * @param judgedBefore records to which the rule of the pack before applies
    * @param judgedAfter records to which that of the pack after does
+   * @param shortBefore records that fall short of the rule of the pack before
+   * @param shortAfter records that fall short of that of the pack after
    * @param changed records whose outcome changes
    * @param older records newly short that were completed before the edition of the pack after
    */
@@ -96,6 +102,8 @@ public record RehearsalView(
       RuleDifference what,
       long judgedBefore,
       long judgedAfter,
+      long shortBefore,
+      long shortAfter,
       long changed,
       long older) {
 

@@ -16,6 +16,10 @@
 <div><dt>${t("rehearsal.short.none")}</dt><dd>${n2.noneShort}</dd></div>
 <div><dt>${t("rehearsal.unknown.new")}</dt><dd>${n2.newlyUnknown}</dd></div>
 <div><dt>${t("rehearsal.unknown.gone")}</dt><dd>${n2.noLongerUnknown}</dd></div>
+<#if (n2.newlyWaived + n2.noLongerWaived > 0)>
+<div><dt>${t("rehearsal.waived.new")}</dt><dd>${n2.newlyWaived}</dd></div>
+<div><dt>${t("rehearsal.waived.gone")}</dt><dd>${n2.noLongerWaived}</dd></div>
+</#if>
 </dl>
 <#if (n2.older > 0)><p class="cut">${n("rehearsal.older", n2.older, v.after.edition)}</p></#if>
 <p>${t("rehearsal.counted")}</p>

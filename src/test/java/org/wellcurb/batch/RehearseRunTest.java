@@ -14,6 +14,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -174,6 +176,69 @@ class RehearseRunTest {
     RehearseSummary back = run("new-form", "old-form", 1, "out");
     assertEquals(0, back.turns().newlyUnknown());
     assertEquals(1, back.turns().noLongerUnknown());
+  }
+
+  @Test
+  void variancesWhoseEffectChangesAreCounted() throws Exception {
+    Files.writeString(
+        dir.resolve("wells.csv"),
+        """
+        record.id,record.variances,setback.septic_tank [ft],setback.building [ft]
+        A,tank: V-1,60,20
+        B,building: V-2,80,5
+        C,building: V-3,80,1
+        D,,80,20
+        """);
+    pack(
+        "later",
+        rule("tank", "setback.septic_tank", "75 ft"),
+        rule("building", "setback.building", "3 ft"));
+    RehearseSummary summary = run("old", "later", 1, "out");
+    // A needs its variance only now; B needs it no more; C is waived under both.
+    assertEquals(1, summary.turns().newlyWaived());
+    assertEquals(1, summary.turns().noLongerWaived());
+    List<String> changes = Files.readAllLines(dir.resolve("out/changes.csv"));
+    assertEquals(3, changes.size());
+    assertTrue(changes.get(1).startsWith("A,") && changes.get(1).endsWith(",waived,75"));
+    String page = Files.readString(dir.resolve("out/index.html"));
+    assertTrue(page.contains("<dt>Waived by a variance now</dt><dd>1</dd>"), page);
+    assertTrue(page.contains("<dt>A variance waives no longer</dt><dd>1</dd>"), page);
+    JsonNode counts =
+        new ObjectMapper().readTree(dir.resolve("out/run.json").toFile()).get("counts");
+    assertEquals(1, counts.get("recordsNewlyWaived").asInt());
+    assertEquals(1, counts.get("recordsNoLongerWaived").asInt());
+  }
+
+  /** What falls short under each pack differs by just what changes.csv has of the rule. */
+  @Test
+  void whatFallsShortOfEachRuleIsReconciledWithTheChanges() throws Exception {
+    run("old", "new", 1, "out");
+    String page = Files.readString(dir.resolve("out/index.html"));
+    String text = page.replaceAll("<[^>]*>", " ").replaceAll("\\s+", " ");
+    Matcher said =
+        Pattern.compile(
+                "\\((tank|privy|building)\\) [^:]*: \\d+\\. Falling short: (\\d+) under the pack in use,"
+                    + " (\\d+) under the pack tried\\.")
+            .matcher(text);
+    List<String> changes = Files.readAllLines(dir.resolve("out/changes.csv"));
+    int rules = 0;
+    while (said.find()) {
+      String rule = "," + said.group(1) + ",";
+      long worse =
+          changes.stream()
+              .filter(line -> line.contains(rule) && line.matches(".*,falls short,[^,]*$"))
+              .count();
+      long better =
+          changes.stream()
+              .filter(line -> line.contains(rule) && line.matches(".*,falls short,[^,]*,[^,]+,[^,]*$"))
+              .count();
+      assertEquals(
+          worse - better,
+          Long.parseLong(said.group(3)) - Long.parseLong(said.group(2)),
+          said.group());
+      rules++;
+    }
+    assertEquals(3, rules, text);
   }
 
   @Test

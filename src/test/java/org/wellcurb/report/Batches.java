@@ -235,7 +235,7 @@ public final class Batches {
         LocalDate.of(2026, 1, 1),
         40,
         1,
-        new RehearsalView.Turns(3, 2, 1, 1, 1, 0, 1, 0),
+        new RehearsalView.Turns(3, 2, 1, 1, 1, 0, 1, 0, 1, 1),
         List.of(
             new RehearsalView.Difference(
                 null,
@@ -243,6 +243,8 @@ public final class Batches {
                 new RuleDifference(Set.of(RuleDifference.What.RULE), List.of(), List.of()),
                 0,
                 40,
+                0,
+                2,
                 2,
                 1)),
         List.of(
