@@ -188,7 +188,7 @@ final class IndexMaker {
           Step.to(
               RECORDS, words.count("batch.first.finding", batch.withFindings(), batch.screened())));
     }
-    if (batch.setAside() > 0) {
+    if (batch.setAside() > 0 && batch.screened() > 0) {
       steps.add(Step.to("#aside", words.count("batch.first.aside", batch.setAside())));
     }
     if (!rules.isEmpty() && rules.get(0).fallsShort() > 1) {
@@ -206,7 +206,9 @@ final class IndexMaker {
               words.count(
                   "batch.first.ask", ask.outcomes(), words.entry(ask.entry()), ask.records())));
     }
-    if (batch.screened() == 0) {
+    if (batch.screened() == 0 && batch.setAside() > 0) {
+      steps.add(Step.to("#aside", words.count("batch.first.none.aside", batch.setAside())));
+    } else if (batch.screened() == 0) {
       steps.add(Step.to("#reading", words.say("batch.first.none")));
     } else if (batch.withFindings() == 0 && now.isEmpty()) {
       steps.add(Step.of(words.say("batch.first.nothing")));

@@ -45,6 +45,18 @@ class ScreenRunTest {
     assertTrue(Files.exists(dir.resolve("out/sheets/W-1.html")));
   }
 
+  /** They could be read: what keeps them from being judged stands with the rows set aside. */
+  @Test
+  void recordsOfNoPacksPlaceLeadToTheRowsSetAside() throws Exception {
+    Path in = write("elsewhere.csv", HEADER + "W-1,elm,40 ft,T1\nW-2,elm,40 ft,T2\n");
+    Runs.run(Runs.request(dir.resolve("out"), List.of(Runs.ALDER, Runs.BIRCH), in));
+    String page = Files.readString(dir.resolve("out/index.html"));
+    int first = page.indexOf("All 2 rows were set aside, so no record was judged.");
+    assertTrue(first > 0, page);
+    assertTrue(page.substring(Math.max(0, first - 300), first + 300).contains("href=\"#aside\""));
+    assertFalse(page.contains("No record could be read"), page);
+  }
+
   @Test
   void noSheetsWhereNoneAreAskedFor() throws Exception {
     Path in = write("one.csv", HEADER + "W-1,alder,40 ft,T1\n");
