@@ -62,8 +62,14 @@ public final class MustApply {
                         && known.entry().equals(entry));
   }
 
-  /** The rule for this entry. */
-  static Rule rule(Entry entry, String pack, JudgedBy judgedBy, Scope scope) {
+  /**
+   * The rule for this entry.
+   *
+   * @param said where it is written that it applies; null where the pack does not tell
+   */
+  static Rule rule(
+      Entry entry, String pack, JudgedBy judgedBy, Scope scope, @Nullable Source said) {
+    Source source = said == null ? SOURCE : said;
     DatedText text = new DatedText(null, null, null, Formula.applies(entry, scope));
     return new Rule(
         id(entry.key()),
@@ -75,8 +81,8 @@ public final class MustApply {
         "It applies to every well that this pack judges.",
         "Write its value, or leave it blank where it is not known.",
         /* atOnce= */ "",
-        SOURCE,
-        List.of(SOURCE),
+        source,
+        List.of(source),
         "",
         List.of(),
         "",

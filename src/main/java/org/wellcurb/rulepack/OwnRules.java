@@ -136,8 +136,13 @@ final class OwnRules {
     inherited.waivable = all;
   }
 
-  /** Reads the entries that always apply, each with its rule. */
-  void mustApply(@Nullable Json json) {
+  /**
+   * Reads the entries that always apply, each with its rule.
+   *
+   * @param sourceAt the name of the source that says so; null where the pack does not tell
+   */
+  void mustApply(@Nullable Json json, @Nullable Json sourceAt) {
+    @Nullable Source source = pack.source(sourceAt);
     for (Json item : pack.shapes().distinct(json, 0)) {
       String key = pack.shapes().key(item);
       Entry entry = key == null ? null : pack.catalogue().find(key);
@@ -145,7 +150,7 @@ final class OwnRules {
         pack.problems()
             .at(item, "there is no entry " + key, Mends.nearestKey(pack.catalogue(), key));
       } else if (entry != null && inherited.mustApply.add(entry.key())) {
-        Rule rule = MustApply.rule(entry, pack.id(), pack.judgedBy(), pack.scope());
+        Rule rule = MustApply.rule(entry, pack.id(), pack.judgedBy(), pack.scope(), source);
         if (ids.add(rule.id())) {
           inherited.rules.put(rule.id(), rule);
         }

@@ -96,7 +96,7 @@ final class PackReader {
       Recompiled.all(inherited.rules, context.scope(), problems, fields.object());
     }
     rules.read(fields.must("rules"));
-    rules.mustApply(fields.may("mustApply"));
+    rules.mustApply(fields.may("mustApply"), fields.may("mustApplySource"));
     rules.waivable(fields.may("waivable"));
     rules.refuseDroppedAndWritten(drops);
     fields.done();

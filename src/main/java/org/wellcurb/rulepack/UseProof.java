@@ -53,9 +53,13 @@ final class UseProof {
       }
     }
     Set<Source> sources = new HashSet<>();
+    for (Rule rule : pack.rules()) {
+      if (rule.pack().equals(pack.id())) {
+        sources.add(rule.source());
+        sources.addAll(rule.textSources());
+      }
+    }
     for (Rule rule : notes.ownRules()) {
-      sources.add(rule.source());
-      sources.addAll(rule.textSources());
       refuseMemory(rule);
       sayUnseen(rule);
       sayUnreadable(rule);
