@@ -115,7 +115,7 @@ public final class Sentence {
       return joined("or", e.any());
     }
     Expr.ConditionIf e = (Expr.ConditionIf) c;
-    return speech.phrase("if", unasked(e.test()), condition(e.then()), condition(e.otherwise()));
+    return speech.phrase("if", unasked(SaidTest.of(e.test())), condition(e.then()), condition(e.otherwise()));
   }
 
   private String compared(Expr.Compare e, Relation relation) {
@@ -339,7 +339,7 @@ public final class Sentence {
     @Nullable UnitSystem outer = written;
     boolean wasAsked = isAsked;
     isAsked = false;
-    String test = grouped(e.test());
+    String test = grouped(SaidTest.of(e.test()));
     isAsked = wasAsked;
     written = outer;
     String first = speech.phrase("if.case", part(e.then()), test);

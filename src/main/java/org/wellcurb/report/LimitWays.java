@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Expr;
 import org.wellcurb.formula.Parts;
 import org.wellcurb.formula.Relation;
+import org.wellcurb.formula.SaidTest;
 import org.wellcurb.formula.Sentence;
 import org.wellcurb.formula.Speech;
 import org.wellcurb.quantity.UnitSystem;
@@ -112,8 +113,9 @@ final class LimitWays {
     if (first == null || second == null || first.size() + second.size() > MOST || reads(test)) {
       return null;
     }
-    List<List<Expr.Condition>> all = new ArrayList<>(product(List.of(List.of(test)), first));
-    all.addAll(product(List.of(List.of(new Expr.Not(test))), second));
+    Expr.Condition said = SaidTest.of(test);
+    List<List<Expr.Condition>> all = new ArrayList<>(product(List.of(List.of(said)), first));
+    all.addAll(product(List.of(List.of(new Expr.Not(said))), second));
     return all;
   }
 
