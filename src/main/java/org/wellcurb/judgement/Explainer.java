@@ -54,6 +54,7 @@ public final class Explainer {
     DatedText text =
         texts.isEmpty() ? rule.texts().get(rule.texts().size() - 1) : pick(rule, texts, outcome);
     boolean isShort = outcome == Outcome.CANNOT_TELL && judge.isShortIfItApplies(rule, texts);
+    boolean isOpen = outcome != Outcome.NOT_APPLICABLE && judge.mayNotApply(rule, texts);
     judge.atWayThatGives(rule, text, outcome);
     @Nullable Formula require = text.require();
     List<String> said = new ArrayList<>();
@@ -81,6 +82,7 @@ public final class Explainer {
         rule.texts().indexOf(text),
         texts.size() > 1 ? texts.stream().map(rule.texts()::indexOf).toList() : List.of(),
         isShort,
+        isOpen,
         outcome == Outcome.CANNOT_TELL ? noRows(rule, text) : List.of());
   }
 

@@ -21,6 +21,7 @@ import org.jspecify.annotations.Nullable;
  *     be told; empty otherwise
  * @param isShortIfItApplies whether the record falls short if the rule applies, which cannot be
  *     told
+ * @param mayNotApply whether it cannot be told that the rule applies at all
  * @param noRows whole sentences: tables that have no row for what is given, which no entry mends
  */
 public record Explanation(
@@ -35,6 +36,7 @@ public record Explanation(
     int text,
     List<Integer> mayBind,
     boolean isShortIfItApplies,
+    boolean mayNotApply,
     List<String> noRows) {
 
   public Explanation {
@@ -69,6 +71,7 @@ public record Explanation(
         text,
         List.of(),
         isShortIfItApplies,
+        false,
         List.of());
   }
 
@@ -88,6 +91,7 @@ public record Explanation(
         text,
         mayBind,
         isShortIfItApplies,
+        mayNotApply,
         noRows);
   }
 }

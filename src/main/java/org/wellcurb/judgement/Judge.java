@@ -250,6 +250,28 @@ public final class Judge {
     return !texts.isEmpty();
   }
 
+  /**
+   * Whether it cannot be told that the rule applies: on some day that may decide no text of it is in
+   * force, or its condition does not hold wherever depths may be measured from.
+   *
+   * @param texts those that may be in force
+   */
+  boolean mayNotApply(RuleProgram rule, List<DatedText> texts) {
+    if (hasGap(rule)) {
+      return true;
+    }
+    for (DatedText text : texts) {
+      int ways = (text.datums() | rule.datums()) == 0 ? 1 : shifts.count();
+      for (int way = 0; way < ways; way++) {
+        shifts.apply(frame, way);
+        if (when(rule.when(), text.when()) != Truth.TRUE) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
   /** The rule's own condition and its text's; where there is neither it applies. */
   private int when(@Nullable Formula ofRule, @Nullable Formula ofText) {
     if (ofRule == null) {

@@ -93,7 +93,7 @@ final class DrawnLimits {
     if (deciding != null && isToBeReached(deciding)) {
       @Nullable Limit limit = decided(of.rule(), deciding, of.explanation());
       if (limit != null) {
-        limits.merge(deciding.entry(), limit, DrawnLimits::farther);
+        add(of, deciding.entry(), limit);
       }
     }
     setbacks(of);
@@ -114,10 +114,33 @@ final class DrawnLimits {
         @Nullable Limit limit = ways(entry).of(require.tree());
         boolean isTold = !isOther(of, entry) && !hasOr(require.tree());
         if (limit != null && !isTold) {
-          limits.merge(entry.key(), limit, DrawnLimits::farther);
+          add(of, entry.key(), limit);
         }
       }
     }
+  }
+
+  /** A limit that holds only if its rule applies says so where that cannot be told. */
+  private void add(RuleResult of, String entry, Limit limit) {
+    Limit shown = of.explanation().mayNotApply() ? open(limit) : limit;
+    limits.merge(entry, shown, DrawnLimits::farther);
+  }
+
+  private Limit open(Limit limit) {
+    if (!limit.requirement().isEmpty()) {
+      return Limit.said(words.say("limit.open.said", limit.requirement()));
+    }
+    if (limit.ways().isEmpty()) {
+      return limit.open(List.of(new Limit.Way(limit.si(), words.say("limit.open"))));
+    }
+    return limit.open(
+        limit.ways().stream()
+            .map(way -> new Limit.Way(way.si(), open(way.where())))
+            .toList());
+  }
+
+  private String open(String where) {
+    return where.isEmpty() ? words.say("limit.open") : words.say("limit.open.also", where);
   }
 
   /** The distances of all texts that may bind: none of them alone is the limit. */
@@ -134,7 +157,7 @@ final class DrawnLimits {
     for (Entry entry : distances) {
       @Nullable Limit limit = mayBind(of.rule(), of.explanation(), entry);
       if (limit != null) {
-        limits.merge(entry.key(), limit, DrawnLimits::farther);
+        add(of, entry.key(), limit);
       }
     }
   }
@@ -210,10 +233,24 @@ final class DrawnLimits {
   }
 
   private static Limit farther(Limit first, Limit next) {
+    if (first.isOpen() != next.isOpen()) {
+      return beside(first.isOpen() ? first : next, first.isOpen() ? next : first);
+    }
     // What cannot be drawn is said all the same.
     return next.si() > first.si() || (Double.isNaN(next.si()) && !Double.isNaN(first.si()))
         ? next
         : first;
+  }
+
+  /** A limit that may not bind hides none that does. */
+  private static Limit beside(Limit open, Limit certain) {
+    if (!(open.si() > certain.si())) {
+      return certain;
+    }
+    List<Limit.Way> all = new ArrayList<>(open.ways());
+    all.addAll(
+        certain.ways().isEmpty() ? List.of(new Limit.Way(certain.si(), "")) : certain.ways());
+    return open.open(all);
   }
 
   /** True where more is better. */

@@ -61,8 +61,8 @@ final class LimitsInDrawingsTest {
          "grout": {"bottom": 3}, "setback": {"absorption_field": 12}}
         """);
     String sheet = sheet(records.toString(), "quebec", Language.FR);
-    assertTrue(sheet.contains("champ d&#39;épuration : 12 m, limite 30 m, ou 15 m si "), sheet);
-    assertFalse(sheet.contains("champ d&#39;épuration : 12 m, limite 15 m"), sheet);
+    assertTrue(sheet.contains("champ d&#39;épuration\u00a0: 12 m, limite 30 m, ou 15 m si "), sheet);
+    assertFalse(sheet.contains("champ d&#39;épuration\u00a0: 12 m, limite 15 m"), sheet);
   }
 
   @Test
@@ -80,7 +80,43 @@ final class LimitsInDrawingsTest {
     String old = dated("2005-05-01");
     assertTrue(old.contains("septic tank: 60 ft, limit 50 ft<"), old);
     assertFalse(old.contains("Perhaps the text until 2009-12-31: Distance to septic tank"), old);
-    assertTrue(dated("2015-05-01").contains("septic tank: 60 ft, limit 75 ft<"));
+    assertTrue(dated("2015-05-01").contains("septic tank: 60 ft, limit 75 ft, 15 ft short<"));
+  }
+
+  @Test
+  void aLimitSaysSoWhereNobodyCanTellWhetherItsRuleApplies() throws Exception {
+    // The only text read binds since 2016-09-11.
+    String undated = of("delaware", "\"setback\": {\"septic_tank\": 74}", Language.EN);
+    assertTrue(
+        undated.contains(
+            "septic tank: 74 ft, limit 50 ft where its rule applies, which cannot be told<"),
+        undated);
+    assertTrue(undated.contains("class=\"limit-if\""), undated);
+    assertFalse(undated.contains("class=\"limit\""), undated);
+    assertTrue(
+        of("delaware", "\"setback\": {\"septic_tank\": 74}", Language.FR)
+            .contains("limite 50 ft si sa règle s&#39;applique, ce qu&#39;on ne peut dire<"));
+    String dates = "\"dates\": {\"completed\": \"%s\"}, \"setback\": {\"septic_tank\": 74}";
+    assertTrue(
+        of("delaware", dates.formatted("2020-06-01"), Language.EN)
+            .contains("septic tank: 74 ft, limit 50 ft<"));
+    assertTrue(
+        of("delaware", dates.formatted("2010-06-01"), Language.EN)
+            .contains("septic tank: 74 ft<"));
+  }
+
+  @Test
+  void whatNotApplyingTellsAnyhowIsNotSaidOfTheTestOfAnIf() throws Exception {
+    String entries = "\"setback\": {\"fuel_tank\": 120}, \"dates\": {\"completed\": \"2020-06-01\"}";
+    String sheet = of("delaware", entries, Language.EN);
+    assertTrue(sheet.contains("150 ft where Use of the well is public, otherwise"), sheet);
+    assertFalse(sheet.contains("Use of the well is not said to be n/a"), sheet);
+  }
+
+  private String of(String pack, String entries, Language language) throws Exception {
+    Path records = Files.createTempDirectory(dir, "one").resolve("one.json");
+    Files.writeString(records, "{\"record\": {\"id\": \"W-1\"}, " + entries + "}");
+    return sheet(records.toString(), pack, language);
   }
 
   private String dated(String completed) throws Exception {

@@ -9,9 +9,10 @@ import java.util.List;
  * @param ways all ways to meet the rule, the farthest first, where there is more than one; of one
  *     way of several no drawing may say that it is the limit
  * @param requirement what the rule asks, where its ways cannot be told apart; empty otherwise
+ * @param isOpen true where it cannot be told whether its rule applies; each way says so
  * @param isFrost true where the limit is the depth that the rules take the frost to reach
  */
-public record Limit(double si, List<Way> ways, String requirement, boolean isFrost) {
+public record Limit(double si, List<Way> ways, String requirement, boolean isOpen, boolean isFrost) {
   /** No rule sets one. */
   static final Limit NONE = Limit.of(Double.NaN);
 
@@ -29,22 +30,27 @@ public record Limit(double si, List<Way> ways, String requirement, boolean isFro
 
   /** A limit that holds whatever else the record says. */
   public static Limit of(double si) {
-    return new Limit(si, List.of(), "", false);
+    return new Limit(si, List.of(), "", false, false);
   }
 
   /** Limits of one rule that can be met in several ways, the farthest first. */
   public static Limit of(List<Way> ways) {
-    return new Limit(ways.get(0).si(), ways, "", false);
+    return new Limit(ways.get(0).si(), ways, "", false, false);
   }
 
   /** A limit that hangs on more than can be drawn. */
   public static Limit said(String requirement) {
-    return new Limit(Double.NaN, List.of(), requirement, false);
+    return new Limit(Double.NaN, List.of(), requirement, false, false);
   }
 
   /** The same, which is that of frost. */
   public Limit ofFrost() {
-    return new Limit(si, ways, requirement, true);
+    return new Limit(si, ways, requirement, isOpen, true);
+  }
+
+  /** The same of a rule of which it cannot be told whether it applies, as these ways say. */
+  public Limit open(List<Way> open) {
+    return new Limit(si, open, requirement, true, isFrost);
   }
 
   /** True where the rule can be met otherwise than by coming up to the limit. */

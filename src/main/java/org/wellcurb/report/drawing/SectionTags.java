@@ -139,12 +139,18 @@ final class SectionTags {
     String text =
         isBoth
             ? sketch.say("section.limit.both", shown)
-            : sketch.say(
-                limit.isOneWay() ? "section.limit.way" : "section.limit", sketch.say(words, shown));
+            : sketch.say(key(limit), sketch.say(words, shown));
     Tag tag = new Tag(Tag.LIMIT, Interval.point(limit.si()), text);
     if (!tags.contains(tag)) {
       tags.add(tag);
     }
+  }
+
+  private static String key(Limit limit) {
+    if (limit.isOpen()) {
+      return "section.limit.open";
+    }
+    return limit.isOneWay() ? "section.limit.way" : "section.limit";
   }
 
   private boolean isShown(String key) {

@@ -155,7 +155,8 @@ final class SetbackPlan {
     svg.line("spoke", X + NEAR * dx, Y + NEAR * dy, X + r * dx, Y + r * dy);
     for (double limit : spoke.limits()) {
       if (limit <= most) {
-        across(svg, limit == spoke.limit().si() ? "limit" : "limit-if", ruler.y(limit), dx, dy);
+        boolean binds = limit == spoke.limit().si() && !spoke.limit().isOpen();
+        across(svg, binds ? "limit" : "limit-if", ruler.y(limit), dx, dy);
       }
     }
     double lacking = lacking(spoke);
