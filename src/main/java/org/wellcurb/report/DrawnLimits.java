@@ -279,8 +279,9 @@ final class DrawnLimits {
     }
     Expr.Condition tree = require.tree();
     @Nullable Limit ways = ways(entry).of(tree);
-    // A limit that hangs on what the record tells is the one that was told.
-    boolean isOneWay = ways != null && ways.isOneWay() && hasOr(tree);
+    // A limit that hangs on what the record tells is the one that was told, if it was.
+    boolean isTold = !hasOr(tree) && why.outcome() != Outcome.CANNOT_TELL;
+    boolean isOneWay = ways != null && ways.isOneWay() && !isTold;
     Limit limit = isOneWay && ways != null ? ways : plain;
     return LimitWays.isFrost(tree, deciding.entry()) ? limit.ofFrost() : limit;
   }

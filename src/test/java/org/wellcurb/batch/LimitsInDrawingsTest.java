@@ -106,10 +106,10 @@ final class LimitsInDrawingsTest {
   }
 
   @Test
-  void whatNotApplyingTellsAnyhowIsNotSaidOfTheTestOfAnIf() throws Exception {
+  void whatIsToldAnyhowIsNotSaidOfTheTestOfAnIf() throws Exception {
     String entries = "\"setback\": {\"fuel_tank\": 120}, \"dates\": {\"completed\": \"2020-06-01\"}";
     String sheet = of("delaware", entries, Language.EN);
-    assertTrue(sheet.contains("150 ft where Use of the well is public, otherwise"), sheet);
+    assertTrue(sheet.contains("limit 150 ft where Use of the well is public, or "), sheet);
     assertFalse(sheet.contains("Use of the well is not said to be n/a"), sheet);
   }
 
