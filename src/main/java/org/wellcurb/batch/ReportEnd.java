@@ -101,7 +101,7 @@ final class ReportEnd {
         new Pages(request.style()).index(view).getBytes(StandardCharsets.UTF_8));
     RunJson.write(
         Files.newOutputStream(folder.resolve(Outputs.RUN_JSON)), facts(sheets, notices, lines));
-    return summary(view.followUp());
+    return summary(view.followUp(), lines);
   }
 
   private List<Flagged> sheetsFor() {
@@ -365,7 +365,24 @@ final class ReportEnd {
     return line.file() + (line.row() > 0 ? ", row " + line.row() : "") + ": " + line.reason();
   }
 
-  private ScreenSummary summary(FollowUp followUp) {
+  /** A file of which most rows were set aside, and why the first of them was. */
+  private String lost(InputLine line) {
+    String why =
+        totals.setAsideShown().stream()
+            .filter(row -> row.file().equals(line.file()))
+            .findFirst()
+            .map(row -> "; the first: " + row.reason())
+            .orElse("");
+    return line.file()
+        + ": "
+        + line.setAside()
+        + " of "
+        + (line.rowsRead() + line.joined())
+        + " rows set aside"
+        + why;
+  }
+
+  private ScreenSummary summary(FollowUp followUp, List<InputLine> lines) {
     @Nullable Flagged only = merged.only();
     List<String> sentences = new ArrayList<>();
     if (only != null) {
@@ -383,6 +400,7 @@ final class ReportEnd {
         totals.setAside(),
         merged.inputs.filesSetAside(),
         merged.inputs.brokenOff(),
+        lines.stream().filter(InputLine::isMostlySetAside).map(this::lost).toList(),
         inputs.passedOver().stream().map(over -> over.file() + ": " + over.reason()).toList(),
         totals.withFindings(),
         totals.findings(),

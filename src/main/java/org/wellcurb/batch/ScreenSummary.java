@@ -14,6 +14,7 @@ import org.wellcurb.report.KindCounts;
  * @param setAside rows set aside
  * @param filesSetAside files set aside whole
  * @param brokenOff files that break off, so that rows of theirs are missing
+ * @param lost files of which most rows were set aside, with how many, and the first reason
  * @param notRead files that were met and passed over, with the reason
  * @param withFindings records with findings
  * @param findings findings by kind
@@ -32,6 +33,7 @@ public record ScreenSummary(
     long setAside,
     long filesSetAside,
     List<String> brokenOff,
+    List<String> lost,
     List<String> notRead,
     long withFindings,
     KindCounts findings,
@@ -45,6 +47,7 @@ public record ScreenSummary(
 
   public ScreenSummary {
     brokenOff = List.copyOf(brokenOff);
+    lost = List.copyOf(lost);
     notRead = List.copyOf(notRead);
     cuts = List.copyOf(cuts);
     sentences = List.copyOf(sentences);

@@ -94,6 +94,9 @@ final class HeadersText {
     if (entry == null) {
       String what = guess.role() == ColumnGuess.Role.ENTRY ? "not guessed: " : "";
       lines.add("       -> " + what + guess.why());
+      guess.toLookAt().stream()
+          .filter(doubt -> !doubt.equals(guess.why()))
+          .forEach(doubt -> lines.add("       look: " + doubt));
       return;
     }
     Unit unit = guess.unit();

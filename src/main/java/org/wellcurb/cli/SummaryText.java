@@ -48,6 +48,12 @@ final class SummaryText {
     if (!summary.firstSetAside().isEmpty()) {
       lines.add("no row could be screened; the first: " + summary.firstSetAside());
     }
+    if (summary.firstSetAside().isEmpty() || summary.lost().size() > 1) {
+      summary.lost().stream().limit(SHOWN).forEach(lines::add);
+      if (summary.lost().size() > SHOWN) {
+        lines.add("and " + (summary.lost().size() - SHOWN) + " files more like this");
+      }
+    }
     if (summary.elsewhere().records() > 0) {
       lines.add(
           many(summary.elsewhere().records(), "record")

@@ -100,6 +100,11 @@ public record ColumnGuess(
     return new ColumnGuess(survey, role, entry, written, join, joined, bottom, why, more);
   }
 
+  /** The same, but for its entry: a person has to say which it is. */
+  ColumnGuess leftOpen(String reason) {
+    return new ColumnGuess(survey, role, null, written, join, joined, null, reason, doubts);
+  }
+
   /** The same, made of several columns. */
   ColumnGuess withJoined(String how, List<String> columns) {
     String said =

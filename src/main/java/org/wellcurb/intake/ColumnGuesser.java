@@ -2,6 +2,7 @@ package org.wellcurb.intake;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -39,6 +40,12 @@ final class ColumnGuesser {
 
   private static final int MOST_DIFFERENT = 6;
 
+  /** Entries that are named of a column that is left open. */
+  private static final int MOST_NAMED = 3;
+
+  /** Rows from which numbers one after the other only count them. */
+  private static final int COUNTED = 3;
+
   private final Catalogue catalogue;
   private final HeaderPhrases phrases;
   private final Unread unread;
@@ -52,49 +59,58 @@ final class ColumnGuesser {
     choices = new ChoiceWords(unread);
   }
 
-  /** A column and an entry, and how alike they are. */
-  private record Match(int column, Entry entry, double likeness) {}
+  /** A column and an entry, and how alike they are; by a weak likeness nothing is guessed. */
+  private record Match(int column, Entry entry, double likeness, boolean isWeak) {}
 
   /** Guesses of all columns; no entry is guessed twice. */
   List<ColumnGuess> guess(List<ColumnSurvey> columns) {
     List<HeaderWords> headers = columns.stream().map(column -> words(column)).toList();
-    List<Match> matches = new ArrayList<>();
+    List<Match> sure = new ArrayList<>();
+    List<Match> weak = new ArrayList<>();
     for (int i = 0; i < headers.size(); i++) {
       for (Entry entry : catalogue.entries()) {
-        double like = phrases.likeness(entry, headers.get(i));
+        double least = isWide(entry) || isGeneral(headers.get(i)) ? WIDE : LIKE;
+        HeaderWords.Likeness words = phrases.likeness(entry, headers.get(i), least);
+        double like = words.value();
         boolean isKey = HeaderKey.of(columns.get(i).name()).key().equalsIgnoreCase(entry.key());
-        boolean isWide = isWide(entry) || isGeneral(headers.get(i));
-        if ((isKey || like >= (isWide ? WIDE : LIKE))
+        if ((isKey || like >= least)
             && fits(entry, columns.get(i), headers.get(i))
             && (isKey || like >= SURE || ChoiceWords.areIn(columns.get(i), entry))) {
-          matches.add(
-              new Match(
-                  i,
-                  entry,
-                  isKey
-                      ? 2
-                      : like + usual(entry, headers.get(i)) + finished(entry, headers.get(i))));
+          double more = usual(entry, headers.get(i)) + finished(entry, headers.get(i));
+          boolean isWeak = !isKey && words.isWeak();
+          (isWeak ? weak : sure).add(new Match(i, entry, isKey ? 2 : like + more, isWeak));
         }
       }
     }
-    matches.sort(
-        java.util.Comparator.comparingDouble((Match match) -> -match.likeness())
+    Comparator<Match> order =
+        Comparator.comparingDouble((Match match) -> -match.likeness())
             .thenComparingInt(Match::column)
-            .thenComparingInt(match -> match.entry().index()));
+            .thenComparingInt(match -> match.entry().index());
+    sure.sort(order);
+    weak.sort(order);
     Map<Integer, Match> byColumn = new LinkedHashMap<>();
     Map<Entry, Integer> byEntry = new LinkedHashMap<>();
     Map<Integer, String> open = new LinkedHashMap<>();
-    for (Match match : matches) {
-      if (!byColumn.containsKey(match.column())
-          && !byEntry.containsKey(match.entry())
-          && !open.containsKey(match.column())
-          && !isLeftOpen(match, matches, byColumn, byEntry, columns, open)) {
-        byColumn.put(match.column(), match);
-        byEntry.put(match.entry(), match.column());
+    // What one column fills is no longer open for another: again, until nothing more is told.
+    for (int before = -1; before < byColumn.size(); ) {
+      before = byColumn.size();
+      open.clear();
+      for (Match match : sure) {
+        if (!byColumn.containsKey(match.column())
+            && !byEntry.containsKey(match.entry())
+            && !open.containsKey(match.column())
+            && !isLeftOpen(match, sure, byColumn, byEntry, columns, open)) {
+          byColumn.put(match.column(), match);
+          byEntry.put(match.entry(), match.column());
+        }
       }
     }
+    Map<Integer, Match> first = new LinkedHashMap<>();
+    sure.stream()
+        .filter(match -> open.containsKey(match.column()))
+        .forEach(match -> first.putIfAbsent(match.column(), match));
     preferUnique(columns, headers, byColumn, byEntry);
-    for (Match match : matches) {
+    for (Match match : sure) {
       @Nullable Integer taken = byEntry.get(match.entry());
       if (taken != null && match.entry().index() != 0) {
         String name = columns.get(taken).name();
@@ -102,27 +118,51 @@ final class ColumnGuesser {
         open.putIfAbsent(match.column(), may);
       }
     }
+    weak(weak, open);
     byColumn.keySet().forEach(open::remove);
-    identity(columns, byColumn, byEntry);
+    String ofNumber = identity(columns, byColumn, byEntry);
     UnitSystem most = system(columns, headers);
     List<ColumnGuess> guesses = new ArrayList<>();
     for (int i = 0; i < columns.size(); i++) {
-      @Nullable Match match = byColumn.get(i);
-      guesses.add(
+      @Nullable Match match = byColumn.containsKey(i) ? byColumn.get(i) : first.get(i);
+      ColumnGuess guess =
           match == null
               ? nothing(columns.get(i), open.getOrDefault(i, ""))
-              : described(columns.get(i), headers.get(i), match, most));
+              : described(columns.get(i), headers.get(i), match, most);
+      boolean isNumber = match != null && match.likeness() == 0 && !ofNumber.isEmpty();
+      guesses.add(isNumber ? guess.withDoubt(ofNumber) : guess);
     }
     List<ColumnGuess> all =
         Intervals.parted(
             catalogue, UnitColumns.beside(columns, PartColumns.joined(catalogue, guesses)));
     forUnknown = unread.common(all);
-    return unread.said(all, forUnknown);
+    List<ColumnGuess> said = new ArrayList<>(unread.said(all, forUnknown));
+    for (int i : first.keySet()) {
+      boolean isOpen = !byColumn.containsKey(i) && said.get(i).entry() != null;
+      said.set(i, isOpen ? said.get(i).leftOpen(open.getOrDefault(i, "")) : said.get(i));
+    }
+    return said;
+  }
+
+  /** Notes what headers may mean that say it in part, or with one word beside another. */
+  private static void weak(List<Match> weak, Map<Integer, String> open) {
+    Map<Integer, List<String>> entries = new LinkedHashMap<>();
+    for (Match match : weak) {
+      List<String> all = entries.computeIfAbsent(match.column(), key -> new ArrayList<>());
+      if (all.size() < MOST_NAMED) {
+        all.add(match.entry().key());
+      }
+    }
+    entries.forEach(
+        (column, all) ->
+            open.putIfAbsent(
+                column,
+                "its header may mean " + String.join(" or ", all) + ", but says so only in part"));
   }
 
   /**
    * Notes why a column is left for a person to decide: its words are as near to another entry, or
-   * those of another column are as near to the same one. What is called exactly so is not.
+   * those of another column are as near to the same one.
    */
   private static boolean isLeftOpen(
       Match match,
@@ -131,7 +171,7 @@ final class ColumnGuesser {
       Map<Entry, Integer> byEntry,
       List<ColumnSurvey> columns,
       Map<Integer, String> open) {
-    if (match.likeness() >= 1 || match.entry().index() == 0) {
+    if (match.likeness() >= 2 || match.entry().index() == 0) {
       return false;
     }
     List<String> entries = new ArrayList<>(List.of(match.entry().key()));
@@ -254,41 +294,62 @@ final class ColumnGuesser {
       boolean tells = headers.get(i).words().stream().anyMatch(TELLING::contains);
       if (!byColumn.containsKey(i) && tells && tellsRowsApart(column)) {
         byColumn.remove(taken);
-        byColumn.put(i, new Match(i, id, 0));
+        byColumn.put(i, new Match(i, id, 0, false));
         byEntry.put(id, i);
         return;
       }
     }
   }
 
-  /** A table without a number of the record cannot be read: the first column of all different. */
-  private void identity(
+  /**
+   * A table without a number of the record cannot be read: the first column of all different, one
+   * of the wells before others, and one that only counts the rows last of all.
+   *
+   * @return what is to be looked at; empty where a header says that it is the number
+   */
+  private String identity(
       List<ColumnSurvey> columns, Map<Integer, Match> byColumn, Map<Entry, Integer> byEntry) {
     Entry id = catalogue.entry(0);
     if (byEntry.containsKey(id)) {
-      return;
+      return "";
     }
     // OBJECTID numbers the lines of a list, WELL REF the wells.
-    int first = -1;
+    List<Integer> telling = new ArrayList<>();
+    List<Integer> counting = new ArrayList<>();
     for (int i = 0; i < columns.size(); i++) {
       HeaderWords header = HeaderWords.of(columns.get(i).name());
       boolean mayBe = !byColumn.containsKey(i) && header.unit() == null && !isGeneral(header);
-      if (mayBe && tellsRowsApart(columns.get(i))) {
+      if (mayBe && tellsRowsApart(columns.get(i)) && !isMeasured(columns.get(i))) {
         if (header.words().stream().anyMatch(WELLS::contains)) {
-          byColumn.put(i, new Match(i, id, 0));
-          return;
+          byColumn.put(i, new Match(i, id, 0, false));
+          return "";
         }
-        first = first < 0 ? i : first;
+        (columns.get(i).counts(COUNTED) ? counting : telling).add(i);
       }
     }
-    if (first >= 0) {
-      byColumn.put(first, new Match(first, id, 0));
-      return;
+    telling.addAll(counting);
+    if (!telling.isEmpty()) {
+      int taken = telling.get(0);
+      byColumn.put(taken, new Match(taken, id, 0, false));
+      String others =
+          String.join(
+              ", ", telling.stream().skip(1).limit(MOST_NAMED).map(i -> columns.get(i).name()).toList());
+      return (counting.contains(taken)
+              ? "it may only count the rows of this export"
+              : "its header does not say that it is the number of the record")
+          + (others.isEmpty() ? "" : "; each row of these differs, too: " + others);
     }
     int best = repeated(columns, byColumn);
     if (best >= 0) {
-      byColumn.put(best, new Match(best, id, 0));
+      byColumn.put(best, new Match(best, id, 0, false));
     }
+    return "";
+  }
+
+  /** True for figures with decimals: no office numbers its wells so. */
+  private static boolean isMeasured(ColumnSurvey column) {
+    return column.numeric() >= OF_KIND
+        && Arrays.stream(column.numbers()).anyMatch(n -> n != Math.rint(n));
   }
 
   /** Where rows share a number, as layers of a well do: the first filled column of many texts. */
@@ -341,7 +402,7 @@ final class ColumnGuesser {
               || haveYears(column);
       default ->
           column.dated() < OF_KIND
-              && (column.numeric() >= OF_KIND || isSome(column))
+              && (column.numeric() >= OF_KIND || (isSome(column) && !haveYears(column)))
               && (!entry.key().equals("sample.ph") || isWater(column));
     };
   }

@@ -9,11 +9,14 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.wellcurb.quantity.AmountReader;
 import org.wellcurb.quantity.Comma;
 import org.wellcurb.quantity.DayNumbers;
+import org.wellcurb.quantity.Dimension;
+import org.wellcurb.quantity.Expected;
 import org.wellcurb.quantity.PlainNumber;
+import org.wellcurb.quantity.Reading;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.Units;
 
@@ -32,8 +35,8 @@ public final class ColumnSurvey {
   private static final Pattern THOUSANDS =
       Pattern.compile("[-\u2212]?\\d{1,3}(,\\d{3})+(\\.\\d+)?");
 
-  private static final Pattern FRACTION =
-      Pattern.compile("(?:(\\d{1,4})[ -])?(\\d{1,2})/(2|4|8|16|32|64)");
+  /** Fractions are figures, whatever the unit; in metres they stay as they are. */
+  private static final Expected FIGURE = Expected.of(Dimension.LENGTH, false);
 
   /** Texts of a column that are counted one by one. */
   private static final int MOST_TEXTS = 2000;
@@ -58,6 +61,7 @@ public final class ColumnSurvey {
   private long textNumbers;
   private long unsureCommas;
   private boolean isManyTexts;
+  private boolean isCounting = true;
   private long isoDates;
   private long dayFirst;
   private long monthFirst;
@@ -121,6 +125,8 @@ public final class ColumnSurvey {
     if (numberCount == MOST_NUMBERS) {
       return;
     }
+    isCounting &=
+        numberCount == 0 ? value == Math.rint(value) : value == numbers[numberCount - 1] + 1;
     if (numberCount == numbers.length) {
       numbers = Arrays.copyOf(numbers, 2 * numberCount);
     }
@@ -129,13 +135,15 @@ public final class ColumnSurvey {
 
   /** A mixed number or a fraction, {@code 10 1/8}; false if it is none. */
   private boolean fraction(String text) {
-    Matcher fraction = FRACTION.matcher(text);
-    if (!fraction.matches()) {
+    char last = text.charAt(text.length() - 1);
+    boolean mayBe = text.indexOf('/') > 0 ? Character.isDigit(last) : last > '\u007F';
+    if (!mayBe
+        || !(AmountReader.read(text, FIGURE, Units.METRE, comma) instanceof Reading.Amount amount)
+        || amount.lo() != amount.hi()
+        || !amount.unit().equals(Units.METRE)) {
       return false;
     }
-    String whole = fraction.group(1) == null ? "0" : fraction.group(1);
-    double below = Double.parseDouble(fraction.group(3));
-    number(Double.parseDouble(whole) + Double.parseDouble(fraction.group(2)) / below);
+    number(amount.lo());
     return true;
   }
 
@@ -248,6 +256,11 @@ public final class ColumnSurvey {
   /** True where each text stands once, so far as they were counted. */
   boolean isAllDifferent() {
     return filled > 1 && (isManyTexts || texts.size() == filled);
+  }
+
+  /** True for whole numbers one after the other, row by row, of at least so many rows. */
+  boolean counts(int least) {
+    return isCounting && numberCount >= least && (numberCount == rows || numberCount == MOST_NUMBERS);
   }
 
   /** Different texts, in the order met; not all where there are very many. */

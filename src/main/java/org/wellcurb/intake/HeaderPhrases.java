@@ -52,16 +52,17 @@ final class HeaderPhrases {
   }
 
   /**
-   * How much a header is like what this entry is called, from 0 to 1.
+   * How much a header is like what this entry is called.
    *
    * @param entry one of the catalogue
+   * @param least the likeness that is enough
    */
-  double likeness(Entry entry, HeaderWords header) {
-    double most = 0;
+  HeaderWords.Likeness likeness(Entry entry, HeaderWords header, double least) {
+    HeaderWords.Likeness most = HeaderWords.Likeness.NONE;
     for (HeaderWords phrase : phrases.getOrDefault(entry, List.of())) {
       // CHLORINE HOURS is a time, CHLORINE none; PUMP HP is a power.
       boolean isOfUnit = phrase.unit() == null || header.unit() != null;
-      most = isOfUnit ? Math.max(most, header.likeness(phrase.words(), known)) : most;
+      most = isOfUnit ? most.or(header.likeness(phrase.words(), known), least) : most;
     }
     return most;
   }

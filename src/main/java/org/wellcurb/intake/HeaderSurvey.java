@@ -118,6 +118,7 @@ public record HeaderSurvey(
       TreeMap<String, Long> aside = new TreeMap<>();
       long rows = count(opening, plan, columns, aside);
       List<String> notes = new ArrayList<>();
+      notes.addAll(opening.rowsBeyond());
       int more = plan.layout.moreColumns();
       if (more > 0) {
         notes.add(

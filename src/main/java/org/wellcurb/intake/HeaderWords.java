@@ -108,6 +108,9 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
           Map.entry("btwn", "between"),
           Map.entry("pmp", "pump"),
           Map.entry("volt", "voltage"),
+          Map.entry("volts", "voltage"),
+          Map.entry("grnd", "ground"),
+          Map.entry("pression", "pressure"),
           Map.entry("svc", "service"),
           Map.entry("sept", "septic"),
           Map.entry("smpl", "sample"),
@@ -157,7 +160,15 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
 
   /** Texts that are units in a header though they are words elsewhere. */
   private static final Map<String, String> UNITS =
-      Map.of("feet", "ft", "inches", "in", "inch", "in", "metres", "m", "meters", "m");
+      Map.ofEntries(
+          Map.entry("feet", "ft"),
+          Map.entry("inches", "in"),
+          Map.entry("inch", "in"),
+          Map.entry("metres", "m"),
+          Map.entry("meters", "m"),
+          Map.entry("mgl", "mg/L"),
+          Map.entry("ugl", "ug/L"),
+          Map.entry("utn", "NTU"));
 
   /** The first of several of a kind: {@code CSG1_DIA}, where the second may be any. */
   private static final Pattern FIRST =
@@ -240,27 +251,72 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
     return unit.isPresent() ? unit.get() : Units.named(known.toLowerCase(Locale.ROOT)).orElse(null);
   }
 
+  /** Words that say what is measured of a thing, and not of which: a header may leave them out. */
+  private static final Set<String> OF_ANY =
+      Set.of(
+          "distance", "to", "from", "at", "on", "set", "date", "depth", "profondeur", "number", "nb",
+          "nombre", "level", "niveau", "type", "material", "diameter", "size", "length", "rate",
+          "pressure", "volume", "value", "result", "test", "well", "water", "total", "by", "current",
+          "voltage", "power", "concentration", "temperature", "dose", "hours", "time");
+
+  /** Words that change nothing of what a header says. */
+  private static final Set<String> BESIDE =
+      Set.of(
+          "well", "water", "lab", "result", "results", "measured", "reported", "value", "val",
+          "reading", "sample", "analysis", "total", "test", "number", "units", "thou", "puits", "eau");
+
   /**
-   * How much of this header and a phrase agree: 1 where all words do, 0 where none does. Words of
-   * five letters and more may differ in one.
+   * How much of this header and a phrase agree. Words of five letters and more may differ in one.
    *
    * @param known words that are meant as they stand
    */
-  double likeness(List<String> phrase, Set<String> known) {
+  Likeness likeness(List<String> phrase, Set<String> known) {
     Set<Integer> taken = new HashSet<>();
     int common = 0;
+    int telling = 0;
+    boolean isPart = false;
     for (String word : phrase) {
-      for (int i = 0; i < words.size(); i++) {
-        if (!taken.contains(i)
-            && (word.equals(words.get(i))
-                || (!known.contains(words.get(i)) && isSlip(word, words.get(i))))) {
+      boolean isSaid = false;
+      for (int i = 0; i < words.size() && !isSaid; i++) {
+        isSaid =
+            !taken.contains(i)
+                && (word.equals(words.get(i))
+                    || (!known.contains(words.get(i)) && isSlip(word, words.get(i))));
+        if (isSaid) {
           taken.add(i);
           common++;
-          break;
+          telling += OF_ANY.contains(word) ? 0 : 1;
         }
       }
+      isPart |= !isSaid && !OF_ANY.contains(word);
     }
-    return words.isEmpty() ? 0 : 2.0 * common / (words.size() + phrase.size());
+    boolean isMore = false;
+    for (int i = 0; i < words.size(); i++) {
+      isMore |= !taken.contains(i) && !BESIDE.contains(words.get(i));
+    }
+    double value = words.isEmpty() ? 0 : 2.0 * common / (words.size() + phrase.size());
+    return new Likeness(value, value < 1 && (isPart || (isMore && (common < 2 || telling < 1))));
+  }
+
+  /**
+   * How alike a header and a phrase are.
+   *
+   * @param value 1 where all words agree, 0 where none does
+   * @param isWeak true where the header leaves out what tells the phrase from others, or has a word
+   *     more and hardly one in common: {@code DIST_FOSSE} of a septic tank, {@code D_FIELD}
+   */
+  record Likeness(double value, boolean isWeak) {
+    static final Likeness NONE = new Likeness(0, true);
+
+    /** The better of two: what is sure goes before what is not. */
+    Likeness or(Likeness other, double least) {
+      boolean isSure = !isWeak && value >= least;
+      boolean isOtherSure = !other.isWeak && other.value >= least;
+      if (isSure != isOtherSure) {
+        return isSure ? this : other;
+      }
+      return other.value > value ? other : this;
+    }
   }
 
   private static boolean isSlip(String a, String b) {

@@ -94,10 +94,14 @@ public final class MapDraft {
       if (entry == null) {
         if (guess.survey().filled() > 0 && guess.role() == ColumnGuess.Role.ENTRY) {
           left.add(guess.survey().name());
-          columns.add(OpenLine.of(guess, place(survey, i)));
+          boolean isKnown = guess.written() != WrittenGuess.NONE;
+          columns.add(
+              isKnown
+                  ? column(survey, guess, OpenLine.OPEN, place(survey, i))
+                  : OpenLine.of(guess, place(survey, i)));
         }
       } else {
-        columns.add(column(survey, guess, entry, place(survey, i)));
+        columns.add(column(survey, guess, entry.key(), place(survey, i)));
       }
     }
     return left;
@@ -158,7 +162,7 @@ public final class MapDraft {
   }
 
   private static ObjectNode column(
-      HeaderSurvey survey, ColumnGuess guess, Entry entry, @Nullable Integer place) {
+      HeaderSurvey survey, ColumnGuess guess, String entry, @Nullable Integer place) {
     ObjectNode column = JSON.objectNode();
     if (!guess.joined().isEmpty()) {
       ArrayNode columns = column.putArray("columns").add(guess.survey().name());
@@ -175,14 +179,14 @@ public final class MapDraft {
       ArrayNode split = column.putArray("split");
       Intervals.SEPARATORS.forEach(split::add);
       ArrayNode into = column.putArray("into");
-      for (Entry end : List.of(entry, bottom)) {
-        ObjectNode target = into.addObject().put("entry", end.key());
+      for (String end : List.of(entry, bottom.key())) {
+        ObjectNode target = into.addObject().put("entry", end);
         if (unit != null) {
           target.put("unit", unit.symbol());
         }
       }
     } else {
-      column.put("entry", entry.key());
+      column.put("entry", entry);
     }
     if (unit != null && bottom == null) {
       column.put("unit", unit.symbol());
@@ -208,7 +212,14 @@ public final class MapDraft {
       guess.written().words().forEach(words::put);
     }
     List<String> doubts = guess.toLookAt();
-    String why = "Because " + guess.why() + ".";
+    String why =
+        entry.equals(OpenLine.OPEN)
+            ? "Such as "
+                + String.join(" | ", guess.survey().samples())
+                + ". Open, for "
+                + guess.why()
+                + "."
+            : "Because " + guess.why() + ".";
     column.put(
         "$comment", doubts.isEmpty() ? why : why + " Look: " + String.join("; ", doubts) + ".");
     return column;

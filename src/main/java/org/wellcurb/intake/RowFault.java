@@ -194,6 +194,18 @@ final class RowFault {
         + " quote that cell";
   }
 
+  /** The same of a table whose rows do so by more cells here and fewer there. */
+  static String ragged(int columns, int least, int most) {
+    return "nearly all rows have more cells than the header, from "
+        + least
+        + " to "
+        + most
+        + " where it has "
+        + columns
+        + ", so they are set aside; most likely a comma or the like within cells parts them: export"
+        + " the table with quotes, or with another delimiter";
+  }
+
   static String cellCount(int cells, int columns) {
     return "has " + cells + (cells == 1 ? " cell" : " cells") + ", the header has " + columns;
   }

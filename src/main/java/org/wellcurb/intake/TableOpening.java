@@ -27,6 +27,7 @@ final class TableOpening {
   private final @Nullable LayoutReader layout;
   private final boolean endsBeyond;
   private final int surplus;
+  private final List<Integer> ragged;
 
   /** Opens a table of which nothing is known beforehand. */
   TableOpening(Catalogue catalogue, Sampled text) {
@@ -87,6 +88,10 @@ final class TableOpening {
         found == null || endsBeyond
             ? 0
             : TrailingCells.surplus(found.sample(), found.cells().size());
+    ragged =
+        found == null || endsBeyond || surplus > 0
+            ? List.of()
+            : TrailingCells.ragged(found.sample(), found.cells().size());
   }
 
   /** How many cells more than the header nearly all rows have. */
@@ -200,10 +205,19 @@ final class TableOpening {
 
   private List<String> notes() {
     List<String> notes = new ArrayList<>(layout().notes());
-    if (surplus > 0) {
-      notes.add(RowFault.surplus(found().cells().size(), surplus));
-    }
+    notes.addAll(rowsBeyond());
     return notes;
+  }
+
+  /** What is to be said of rows that go on beyond the header; nothing where they do not. */
+  List<String> rowsBeyond() {
+    int columns = found().cells().size();
+    if (surplus > 0) {
+      return List.of(RowFault.surplus(columns, surplus));
+    }
+    return ragged.isEmpty()
+        ? List.of()
+        : List.of(RowFault.ragged(columns, ragged.get(0), ragged.get(1)));
   }
 
   private boolean areUnitsSaid() {

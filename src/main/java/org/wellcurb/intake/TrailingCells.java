@@ -61,6 +61,17 @@ final class TrailingCells {
     return 0;
   }
 
+  /**
+   * The least and the most cells of nearly all rows, where these have more than the header and not
+   * all as many; empty where they do not.
+   */
+  static List<Integer> ragged(List<List<String>> rows, int columns) {
+    List<Integer> longer =
+        rows.stream().map(List::size).filter(size -> size > columns).sorted().toList();
+    boolean habit = longer.size() >= ROWS && (rows.size() - longer.size()) * ONE_OF <= rows.size();
+    return habit ? List.of(longer.get(0), longer.get(longer.size() - 1)) : List.of();
+  }
+
   private static boolean isOneBlankLonger(List<String> row, int columns) {
     return row.size() == columns + 1 && HeaderKey.strip(row.get(columns)).isEmpty();
   }

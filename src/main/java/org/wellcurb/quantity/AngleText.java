@@ -11,11 +11,12 @@ import org.jspecify.annotations.Nullable;
  * together are not read.
  */
 final class AngleText {
+  // A part begins behind a mark or a blank: 12' is no degree and two minutes.
   private static final Pattern SHAPE =
       Pattern.compile(
           "([nsew])?\\s*(-)?\\s*(\\d{1,3}(?:\\.\\d+)?)\\s*(?:°|d|deg)?"
-              + "(?:[\\s-]*(\\d{1,2}(?:\\.\\d+)?)\\s*(?:'|m|min)?"
-              + "(?:[\\s-]*(\\d{1,2}(?:\\.\\d+)?)\\s*(?:\"|''|s|sec)?)?)?\\s*([nsew])?");
+              + "(?:[\\s-]*(?<![\\d.])(\\d{1,2}(?:\\.\\d+)?)\\s*(?:'|m|min)?"
+              + "(?:[\\s-]*(?<![\\d.])(\\d{1,2}(?:\\.\\d+)?)\\s*(?:\"|''|s|sec)?)?)?\\s*([nsew])?");
 
   /** A comma in what no plain number is: minutes and seconds never have thousands. */
   private static final Pattern DECIMAL_COMMA = Pattern.compile("(?<=\\d),(?=\\d)");

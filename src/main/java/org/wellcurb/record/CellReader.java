@@ -239,7 +239,9 @@ public final class CellReader {
       }
       case LIST -> ListText.read(into, entry, catalogue.entry(entry).key(), text);
       case CHOICE, YES_NO -> {
-        words.choice(into, reading, text);
+        if (!flowing.readSaid(into, entry, text, style.comma())) {
+          words.choice(into, reading, text);
+        }
         if (into.record().isGiven(entry)) {
           choose(into, entry, (int) into.record().lo(entry));
         }

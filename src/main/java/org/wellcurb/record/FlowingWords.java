@@ -46,6 +46,8 @@ final class FlowingWords {
     "jaillissant",
     "d\u00E9borde"
   };
+  private static final Set<String> NOT_FLOWING =
+      Set.of("not flowing", "non flowing", "non-flowing", "does not flow", "non jaillissant");
   private static final Set<String> DRY =
       Set.of("dry", "dry hole", "dry well", "sec", "\u00E0 sec", "puits sec", "trou sec");
 
@@ -99,20 +101,50 @@ final class FlowingWords {
   }
 
   private boolean readFlowing(RecordFiller into, int entry, String said, Unit bare, Comma comma) {
-    for (String word : FLOWING) {
-      if (said.startsWith(word)) {
-        String rest = CellText.trim(said.substring(word.length()));
-        if (rest.isEmpty()) {
-          fill(into, entry, bare);
-          return true;
-        }
-        return readRate(into, entry, rest, bare, comma);
-      }
+    @Nullable String rest = behindFlowing(said);
+    if (rest == null || (!rest.isEmpty() && rate(rest, comma) == null)) {
+      return false;
     }
-    return false;
+    fill(into, entry, bare);
+    freeFlow(into, rest, comma);
+    return true;
   }
 
-  private boolean readRate(RecordFiller into, int entry, String rest, Unit bare, Comma comma) {
+  /**
+   * Reads what stands where the record says whether the well flows: {@code flowing}, with its rate
+   * or without, is yes, and {@code not flowing} is no; false, with nothing filled, if it is
+   * something else.
+   */
+  boolean readSaid(RecordFiller into, int entry, String text, Comma comma) {
+    if (entry != flowing) {
+      return false;
+    }
+    String said = CellText.fold(text);
+    if (NOT_FLOWING.contains(said)) {
+      into.choice(entry, 0);
+      return true;
+    }
+    @Nullable String rest = behindFlowing(said);
+    if (rest == null || (!rest.isEmpty() && rate(rest, comma) == null)) {
+      return false;
+    }
+    into.choice(entry, 1);
+    freeFlow(into, rest, comma);
+    return true;
+  }
+
+  /** What stands behind a word for flowing; null if the text begins with none. */
+  private static @Nullable String behindFlowing(String said) {
+    for (String word : FLOWING) {
+      if (said.startsWith(word)) {
+        return CellText.trim(said.substring(word.length()));
+      }
+    }
+    return null;
+  }
+
+  /** The rate behind a word for flowing; null if it is none, or states no unit. */
+  private static Reading.@Nullable Amount rate(String rest, Comma comma) {
     String rate = rest;
     for (String sign : new String[] {"@", "at ", ",", "-", "(", "="}) {
       if (rate.startsWith(sign)) {
@@ -123,16 +155,16 @@ final class FlowingWords {
     if (rest.startsWith("(") && rate.endsWith(")")) {
       rate = rate.substring(0, rate.length() - 1);
     }
-    Reading reading = AmountReader.read(rate, RATE, Units.GPM, comma);
     boolean stated = !rate.isEmpty() && Character.isLetter(rate.charAt(rate.length() - 1));
-    if (!stated || !(reading instanceof Reading.Amount a)) {
-      return false;
-    }
-    fill(into, entry, bare);
-    if (into.record().state(freeFlow) == WellRecord.UNKNOWN) {
+    Reading reading = AmountReader.read(rate, RATE, Units.GPM, comma);
+    return stated && reading instanceof Reading.Amount amount ? amount : null;
+  }
+
+  private void freeFlow(RecordFiller into, String rest, Comma comma) {
+    Reading.@Nullable Amount a = rate(rest, comma);
+    if (a != null && into.record().state(freeFlow) == WellRecord.UNKNOWN) {
       into.amount(freeFlow, a.lo(), a.hi(), a.halfPlace(), a.unit(), Note.FLOWING);
     }
-    return true;
   }
 
   private void fill(RecordFiller into, int entry, Unit bare) {

@@ -229,6 +229,11 @@ final class IndexMaker {
     if (!cut.isEmpty()) {
       steps.add(Step.to("#reading", words.count("batch.first.cut", cut.size(), some(cut))));
     }
+    List<String> lost =
+        batch.inputs().stream().filter(InputLine::isMostlySetAside).map(InputLine::lost).toList();
+    if (!lost.isEmpty()) {
+      steps.add(Step.to("#reading", words.count("batch.first.lost", lost.size(), some(lost))));
+    }
     if (!troubles.isEmpty()) {
       List<String> columns =
           troubles.stream().map(trouble -> trouble.briefly(words, areOfOneInput())).toList();

@@ -32,8 +32,21 @@ public record InputLine(
     List<String> notes,
     List<ColumnLine> columns) {
 
+  /** Fewer rows are a matter of their own. */
+  private static final long FEW = 3;
+
   public InputLine {
     notes = List.copyOf(notes);
     columns = List.copyOf(columns);
+  }
+
+  /** True where most of its rows were set aside: something is the matter with the whole file. */
+  public boolean isMostlySetAside() {
+    return setAside >= FEW && setAside * 2 >= rowsRead + joined;
+  }
+
+  /** The file, and how many of its rows were set aside. */
+  public String lost() {
+    return file + " (" + setAside + "/" + (rowsRead + joined) + ")";
   }
 }

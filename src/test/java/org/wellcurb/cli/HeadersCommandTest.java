@@ -32,7 +32,7 @@ class HeadersCommandTest {
       row(book.newWorksheet("Cover"), 0, "Wells of the district, as of spring");
       book.newWorksheet("Blank");
       Worksheet wells = book.newWorksheet("Wells 1");
-      row(wells, 0, "Well No", "Total depth (ft)", "Casing diameter (in)");
+      row(wells, 0, "Well No", "Well depth (ft)", "Casing diameter (in)");
       Worksheet layers = book.newWorksheet("Log");
       row(layers, 0, "Ref", "Upper", "Lower", "Met");
       for (int i = 0; i < 5; i++) {
@@ -49,7 +49,7 @@ class HeadersCommandTest {
     Path wells =
         Files.writeString(
             dir.resolve("wells.csv"),
-            "PERMIT,TOTAL_DEPTH_FT,TEST_DATE\nW-1,100,2004-01-05\nW-2,90,2004-01-06\n");
+            "PERMIT,WELL_DEPTH_FT,TEST_DATE\nW-1,100,2004-01-05\nW-2,90,2004-01-06\n");
     Path log =
         Files.writeString(
             dir.resolve("log.csv"),

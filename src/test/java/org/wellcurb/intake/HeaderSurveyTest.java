@@ -45,8 +45,8 @@ class HeaderSurveyTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "TOT_DEPTH_FT | 120 | well.depth | ft",
-        "Total depth (m) | 36.5 | well.depth | m",
+        "FIN_DEPTH_FT | 120 | well.depth | ft",
+        "Completed depth (m) | 36.5 | well.depth | m",
         "profondeur_m | 36.5 | well.depth | m",
         "CsgDia [in] | 6 | well.casing_diameter | in",
         "Static Water Lvl ft | 31 | water.static_level | ft",
@@ -155,7 +155,8 @@ class HeaderSurveyTest {
             "FILE_REF;DPTH_TOT;DPTH_UNIT;BORE_MM;RELIEF_PSI\nA;100;FT;150;75\nB;30;M;200;100\n");
     HeaderSurvey survey = survey(file);
     assertEquals("DPTH_UNIT", survey.columns().get(1).written().unitFrom());
-    HeaderMap map = HeaderMaps.parse("draft", MapDraft.of(survey), CATALOGUE);
+    String filled = MapDraft.of(survey).replace("\"?\"", "\"well.depth\"");
+    HeaderMap map = HeaderMaps.parse("draft", filled, CATALOGUE);
     Gathered all = Gathered.mapped(map, "t.csv", Files.readString(file));
     int depth = CATALOGUE.index("well.depth");
     assertEquals(30.48, all.records.get(0).lo(depth), 1e-9);
@@ -234,16 +235,74 @@ class HeaderSurveyTest {
   }
 
   @Test
-  void noEntryIsGuessedTwice() throws Exception {
+  void whatOneColumnFillsIsNoLongerOpenForAnother() throws Exception {
+    String text = "NO,Total Depth,Finished Depth\nA,110,100\nB,95,90\n";
+    HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.csv"), text));
+    assertEquals(List.of("record.id", "well.drilled_depth", "well.depth"), keys(survey));
+    String twice = "NO,Depth,Well Depth\nA,110,100\nB,95,90\n";
+    HeaderSurvey open = survey(Files.writeString(dir.resolve("t.csv"), twice));
+    assertEquals(List.of("record.id", "", ""), keys(open));
+    assertEquals(
+        "its header may mean well.depth, but so may Well Depth; put it in one of them",
+        open.columns().get(1).why());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "TOT_DEPTH_FT | 120 | well.depth or well.drilled_depth, and its words leave open which",
+        "D_FIELD | 120 | setback.absorption_field, but says so only in part",
+        "DIST_FOSSE | 30 | setback.septic_tank or setback.manure_storage or setback.holding_tank,"
+            + " but says so only in part",
+      })
+  void whatTheWordsOfAHeaderLeaveOpenIsSaidAndNotGuessed(String header, String cell, String may)
+      throws Exception {
+    ColumnGuess guess = column(header, cell, cell);
+    assertNull(guess.entry());
+    assertEquals("its header may mean " + may, guess.why());
+  }
+
+  @Test
+  void anOpenLineOfTheDraftHasAllButTheEntry() throws Exception {
     Path file =
-        Files.writeString(dir.resolve("t.csv"), "NO,Depth,Total Depth\nA,100,110\nB,90,95\n");
-    HeaderSurvey survey = survey(file);
-    long depths =
-        survey.columns().stream()
-            .map(ColumnGuess::entry)
-            .filter(entry -> entry != null && entry.key().equals("well.depth"))
-            .count();
-    assertEquals(1, depths);
+        Files.writeString(dir.resolve("t.csv"), "NO,TD_FT\nA,110\nB,-999\nC,300\nD,-999\n");
+    String draft = MapDraft.of(survey(file));
+    assertTrue(draft.contains("well.depth or well.drilled_depth"), draft);
+    HeaderMap open = HeaderMaps.parse("draft", draft, CATALOGUE);
+    assertEquals(
+        List.of("A", "B", "C", "D"), Gathered.mapped(open, "t.csv", Files.readString(file)).ids());
+    HeaderMap map =
+        HeaderMaps.parse("draft", draft.replace("\"?\"", "\"well.drilled_depth\""), CATALOGUE);
+    Gathered all = Gathered.mapped(map, "t.csv", Files.readString(file));
+    int depth = CATALOGUE.index("well.drilled_depth");
+    assertEquals(110 * 0.3048, all.records.get(0).lo(depth), 1e-9);
+    assertFalse(all.records.get(1).isGiven(depth));
+  }
+
+  @Test
+  void aColumnThatOnlyCountsTheRowsIsNoNumberOfARecordWhereAnotherMayBe() throws Exception {
+    String text = "OBJ,CARD,X\n1,K-7,a\n2,K-3,a\n3,K-9,b\n";
+    HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.csv"), text));
+    assertEquals(List.of("", "record.id", ""), keys(survey));
+    assertTrue(
+        survey.columns().get(1).doubts().toString().contains("does not say that it is the number")
+            && survey.columns().get(1).doubts().toString().contains("differs, too: OBJ"),
+        survey.columns().get(1).doubts().toString());
+    String alone = "OBJ,X\n1,a\n2,a\n3,b\n";
+    HeaderSurvey only = survey(Files.writeString(dir.resolve("t.csv"), alone));
+    assertEquals(List.of("record.id", ""), keys(only));
+    assertTrue(only.columns().get(0).doubts().toString().contains("may only count the rows"));
+  }
+
+  @Test
+  void rowsWithMoreCellsHereAndFewerThereAreSaid() throws Exception {
+    String text = "PERMIT,DEPTH,PLACE\nP-1,100,a,b\nP-2,110,a,b,c\nP-3,90,a,b,c,d\nP-4,80,a,b\n";
+    HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.csv"), text));
+    assertEquals(1, survey.layout().headerLine());
+    assertTrue(
+        survey.notes().get(0).startsWith("nearly all rows have more cells than the header, from 4"),
+        survey.notes().toString());
   }
 
   @Test
@@ -269,7 +328,8 @@ class HeaderSurveyTest {
                   @Override
                   public void record(org.wellcurb.record.WellRecord record, RawRow raw) {
                     records[0]++;
-                    assertTrue(record.isGiven(CATALOGUE.index("well.depth")));
+                    // TOT_DEPTH may be that of the hole or of the well: somebody has to say so.
+                    assertFalse(record.isGiven(CATALOGUE.index("well.depth")));
                     assertTrue(record.isGiven(CATALOGUE.index("dates.received")));
                   }
 
@@ -431,9 +491,10 @@ class HeaderSurveyTest {
             + "A\t120\t6\t44\t30\t0\t-75\t15\t36.0\nB\t99\t\t44\t12\t10\t-75\t1\t2\n";
     HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.tsv"), text));
     assertEquals(
-        List.of("record.id", "well.depth", "", "site.latitude", "", "", "site.longitude", "", ""),
+        List.of("record.id", "", "", "site.latitude", "", "", "site.longitude", "", ""),
         keys(survey));
-    HeaderMap map = HeaderMaps.parse("draft", MapDraft.of(survey), CATALOGUE);
+    String filled = MapDraft.of(survey).replace("\"?\"", "\"well.depth\"");
+    HeaderMap map = HeaderMaps.parse("draft", filled, CATALOGUE);
     org.wellcurb.record.WellRecord record = Gathered.mapped(map, "t.tsv", text).records.get(0);
     assertEquals(120.5 * 0.3048, record.lo(CATALOGUE.index("well.depth")), 1e-9);
     assertEquals(44.5, record.lo(CATALOGUE.index("site.latitude")), 1e-9);

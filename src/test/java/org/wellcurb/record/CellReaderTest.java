@@ -136,6 +136,22 @@ class CellReaderTest {
     assertEquals("6.30901964e-05 FLOWING", brief(r, "water.free_flow"));
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "flowing,1,unknown",
+    "FLOWING @ 3 gpm,1,0.000189270589 FLOWING",
+    "Free flowing,1,unknown",
+    "0verflowing,1,unknown",
+    "not flowing,0,unknown",
+    "flowing?,unreadable NOT_A_CHOICE,unknown",
+    "dry,unreadable NOT_A_CHOICE,unknown",
+  })
+  void flowingInWordsIsReadWhereItIsAsked(String text, String flows, String rate) {
+    WellRecord r = read("water.flowing", text, CellStyle.PLAIN);
+    assertEquals(flows, brief(r, "water.flowing"));
+    assertEquals(rate, brief(r, "water.free_flow"));
+  }
+
   /**
    * Whatever the order of the columns: a blank or an unknown beside a flowing level says nothing.
    */
