@@ -110,6 +110,16 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
           Map.entry("volt", "voltage"),
           Map.entry("volts", "voltage"),
           Map.entry("grnd", "ground"),
+          Map.entry("casg", "casing"),
+          Map.entry("stkup", "stickup"),
+          Map.entry("pitls", "pitless"),
+          Map.entry("rlf", "relief"),
+          Map.entry("tst", "test"),
+          Map.entry("rcv", "received"),
+          Map.entry("prm", "permit"),
+          Map.entry("pers", "personnes"),
+          Map.entry("lati", "latitude"),
+          Map.entry("longi", "longitude"),
           Map.entry("pression", "pressure"),
           Map.entry("svc", "service"),
           Map.entry("sept", "septic"),
@@ -204,7 +214,7 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
         && DATUMS.contains(parts.get(before + 1).toLowerCase(Locale.ROOT))) {
       unit = unit(parts.get(before));
     }
-    for (int i = 1; i < parts.size() && unit == null; i++) {
+    for (int i = 0; i < parts.size() && parts.size() > 1 && unit == null; i++) {
       unit = INSIDE.contains(parts.get(i).toLowerCase(Locale.ROOT)) ? unit(parts.get(i)) : null;
     }
     List<String> words = new ArrayList<>();
