@@ -57,7 +57,11 @@ public final class ScreenRun {
     OwnEntries entries = new OwnEntries(packs);
     @Nullable EarlierFindings before = earlier == null ? null : read(earlier, entries);
     try (Hashes hashes = new Hashes(request.standardInput())) {
-      Sources sources = new Sources(Catalogue.standard(), headers);
+      // A line a rule and record: a part of a megabyte read would be hundreds of them written.
+      Sources sources =
+          request.outcomes()
+              ? Sources.inSmallParts(Catalogue.standard(), headers)
+              : new Sources(Catalogue.standard(), headers);
       Inputs inputs =
           Opening.inputs(request.records(), request.out(), request.headers(), sources, hashes);
       Plan plan =

@@ -25,6 +25,13 @@ public final class Sources {
     this(catalogue, map, RowSplitter.CHUNK);
   }
 
+  /**
+   * Sources whose parts are small: for runs that write far more of a record than they read of it.
+   */
+  public static Sources inSmallParts(Catalogue catalogue, HeaderMap map) {
+    return new Sources(catalogue, map, RowSplitter.CHUNK / 16);
+  }
+
   Sources(Catalogue catalogue, HeaderMap map, int chunkSize) {
     this.catalogue = catalogue;
     this.map = map;

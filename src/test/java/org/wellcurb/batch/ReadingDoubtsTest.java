@@ -285,4 +285,19 @@ class ReadingDoubtsTest {
     assertEquals(one, Files.readString(dir.resolve("out3/run.json")));
     assertTrue(one.contains("unit changes"), one);
   }
+
+  @Test
+  void aFileThatLostItsRowsIsNamedFirst() throws Exception {
+    String rows = "W-1,90,a,b\nW-2,80,a\nW-3,70,a,b,c\nW-4,60,a,b\n";
+    Path odd = Files.writeString(dir.resolve("odd.csv"), "record.id,well.depth [ft]\n" + rows);
+    Path sound = Files.writeString(dir.resolve("sound.csv"), "record.id,well.depth [ft]\nW-5,90\n");
+    ScreenSummary summary =
+        Runs.run(Runs.request(dir.resolve("out"), List.of("common-practice"), odd, sound));
+    assertEquals(
+        List.of("odd.csv: 4 of 4 rows set aside; the first: has 4 cells, the header has 2"),
+        summary.lost());
+    String page = page();
+    assertTrue(page.contains("lost most of its rows, which were set aside: odd.csv (4/4)"), page);
+    assertTrue(page.contains("more cells than the header, from 3 to 5 where it has 2"), page);
+  }
 }
