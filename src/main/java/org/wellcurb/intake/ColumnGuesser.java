@@ -59,8 +59,8 @@ final class ColumnGuesser {
     choices = new ChoiceWords(unread);
   }
 
-  /** A column and an entry, and how alike they are; by a weak likeness nothing is guessed. */
-  private record Match(int column, Entry entry, double likeness, boolean isWeak) {}
+  /** A column and an entry, and how alike they are. */
+  private record Match(int column, Entry entry, double likeness) {}
 
   /** Guesses of all columns; no entry is guessed twice. */
   List<ColumnGuess> guess(List<ColumnSurvey> columns) {
@@ -78,7 +78,7 @@ final class ColumnGuesser {
             && (isKey || like >= SURE || ChoiceWords.areIn(columns.get(i), entry))) {
           double more = usual(entry, headers.get(i)) + finished(entry, headers.get(i));
           boolean isWeak = !isKey && words.isWeak();
-          (isWeak ? weak : sure).add(new Match(i, entry, isKey ? 2 : like + more, isWeak));
+          (isWeak ? weak : sure).add(new Match(i, entry, isKey ? 2 : like + more));
         }
       }
     }
@@ -294,7 +294,7 @@ final class ColumnGuesser {
       boolean tells = headers.get(i).words().stream().anyMatch(TELLING::contains);
       if (!byColumn.containsKey(i) && tells && tellsRowsApart(column)) {
         byColumn.remove(taken);
-        byColumn.put(i, new Match(i, id, 0, false));
+        byColumn.put(i, new Match(i, id, 0));
         byEntry.put(id, i);
         return;
       }
@@ -321,7 +321,7 @@ final class ColumnGuesser {
       boolean mayBe = !byColumn.containsKey(i) && header.unit() == null && !isGeneral(header);
       if (mayBe && tellsRowsApart(columns.get(i)) && !isMeasured(columns.get(i))) {
         if (header.words().stream().anyMatch(WELLS::contains)) {
-          byColumn.put(i, new Match(i, id, 0, false));
+          byColumn.put(i, new Match(i, id, 0));
           return "";
         }
         (columns.get(i).counts(COUNTED) ? counting : telling).add(i);
@@ -330,10 +330,15 @@ final class ColumnGuesser {
     telling.addAll(counting);
     if (!telling.isEmpty()) {
       int taken = telling.get(0);
-      byColumn.put(taken, new Match(taken, id, 0, false));
+      byColumn.put(taken, new Match(taken, id, 0));
       String others =
           String.join(
-              ", ", telling.stream().skip(1).limit(MOST_NAMED).map(i -> columns.get(i).name()).toList());
+              ", ",
+              telling.stream()
+                  .skip(1)
+                  .limit(MOST_NAMED)
+                  .map(i -> columns.get(i).name())
+                  .toList());
       return (counting.contains(taken)
               ? "it may only count the rows of this export"
               : "its header does not say that it is the number of the record")
@@ -341,7 +346,7 @@ final class ColumnGuesser {
     }
     int best = repeated(columns, byColumn);
     if (best >= 0) {
-      byColumn.put(best, new Match(best, id, 0, false));
+      byColumn.put(best, new Match(best, id, 0));
     }
     return "";
   }
