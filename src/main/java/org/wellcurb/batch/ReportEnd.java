@@ -236,7 +236,8 @@ final class ReportEnd {
     if (earlier == null || before == null) {
       return null;
     }
-    Since.SinceTotals changes = new Since(earlier, before, merged.since, plan.answers().saidVoid()).write(folder);
+    Since.SinceTotals changes =
+        new Since(earlier, before, merged.since, plan.answers().saidVoid()).write(folder);
     List<String> packs = new ArrayList<>();
     List<String> added = new ArrayList<>();
     for (Pack pack : plan.packs()) {

@@ -234,8 +234,8 @@ final class SurveyRow {
   }
 
   /**
-   * Puts the marks of what the record that was {@link #put} says at the buffer's position. The mark of a day is its number,
-   * so that the days between two dates can be told.
+   * Puts the marks of what the record that was {@link #put} says at the buffer's position. The mark
+   * of a day is its number, so that the days between two dates can be told.
    */
   void marks(ByteBuffer into, WellRecord record, int[] hashes) {
     int start = into.position();

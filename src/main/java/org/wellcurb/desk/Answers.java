@@ -137,9 +137,7 @@ final class Answers {
     KnownWords.lacking(screener.pack(), record)
         .forEach(
             (key, some) ->
-                notes
-                    .withArrayProperty(key)
-                    .add(words.say("desk.word", String.join(", ", some))));
+                notes.withArrayProperty(key).add(words.say("desk.word", String.join(", ", some))));
   }
 
   /** The pack that names the record's jurisdiction; where none does, the first. */

@@ -46,6 +46,7 @@ public final class Desk implements AutoCloseable {
   }
 
   private final HttpServer server;
+
   /** What sends half a question and waits holds a thread of its own, and nobody else's. */
   private final ExecutorService workers = Executors.newCachedThreadPool();
 

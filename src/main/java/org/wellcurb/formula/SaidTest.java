@@ -3,8 +3,8 @@ package org.wellcurb.formula;
 import java.util.List;
 
 /**
- * What an {@code if} turns on, as it is said. "150 ft where the use is public, otherwise 100 ft" has
- * whoever wrote {@code n/a} as the use go on with the 100 ft. So {@code applies(well.use) and
+ * What an {@code if} turns on, as it is said. "150 ft where the use is public, otherwise 100 ft"
+ * has whoever wrote {@code n/a} as the use go on with the 100 ft. So {@code applies(well.use) and
  * well.use is 'public'} is judged, and only by the first half of it; said, that half tells nobody
  * anything.
  */

@@ -115,7 +115,8 @@ public final class Sentence {
       return joined("or", e.any());
     }
     Expr.ConditionIf e = (Expr.ConditionIf) c;
-    return speech.phrase("if", unasked(SaidTest.of(e.test())), condition(e.then()), condition(e.otherwise()));
+    return speech.phrase(
+        "if", unasked(SaidTest.of(e.test())), condition(e.then()), condition(e.otherwise()));
   }
 
   private String compared(Expr.Compare e, Relation relation) {

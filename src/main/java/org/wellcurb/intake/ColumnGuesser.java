@@ -334,11 +334,7 @@ final class ColumnGuesser {
       String others =
           String.join(
               ", ",
-              telling.stream()
-                  .skip(1)
-                  .limit(MOST_NAMED)
-                  .map(i -> columns.get(i).name())
-                  .toList());
+              telling.stream().skip(1).limit(MOST_NAMED).map(i -> columns.get(i).name()).toList());
       return (counting.contains(taken)
               ? "it may only count the rows of this export"
               : "its header does not say that it is the number of the record")

@@ -260,7 +260,9 @@ public final class ColumnSurvey {
 
   /** True for whole numbers one after the other, row by row, of at least so many rows. */
   boolean counts(int least) {
-    return isCounting && numberCount >= least && (numberCount == rows || numberCount == MOST_NUMBERS);
+    return isCounting
+        && numberCount >= least
+        && (numberCount == rows || numberCount == MOST_NUMBERS);
   }
 
   /** Different texts, in the order met; not all where there are very many. */

@@ -264,16 +264,66 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
   /** Words that say what is measured of a thing, and not of which: a header may leave them out. */
   private static final Set<String> OF_ANY =
       Set.of(
-          "distance", "to", "from", "at", "on", "set", "date", "depth", "profondeur", "number", "nb",
-          "nombre", "level", "niveau", "type", "material", "diameter", "size", "length", "rate",
-          "pressure", "volume", "value", "result", "test", "well", "water", "total", "by", "current",
-          "voltage", "power", "concentration", "temperature", "dose", "hours", "time");
+          "distance",
+          "to",
+          "from",
+          "at",
+          "on",
+          "set",
+          "date",
+          "depth",
+          "profondeur",
+          "number",
+          "nb",
+          "nombre",
+          "level",
+          "niveau",
+          "type",
+          "material",
+          "diameter",
+          "size",
+          "length",
+          "rate",
+          "pressure",
+          "volume",
+          "value",
+          "result",
+          "test",
+          "well",
+          "water",
+          "total",
+          "by",
+          "current",
+          "voltage",
+          "power",
+          "concentration",
+          "temperature",
+          "dose",
+          "hours",
+          "time");
 
   /** Words that change nothing of what a header says. */
   private static final Set<String> BESIDE =
       Set.of(
-          "well", "water", "lab", "result", "results", "measured", "reported", "value", "val",
-          "reading", "sample", "analysis", "total", "test", "number", "units", "thou", "puits", "eau");
+          "well",
+          "water",
+          "lab",
+          "result",
+          "results",
+          "measured",
+          "reported",
+          "value",
+          "val",
+          "reading",
+          "sample",
+          "analysis",
+          "total",
+          "test",
+          "number",
+          "units",
+          "thou",
+          "puits",
+          "eau");
 
   /**
    * How much of this header and a phrase agree. Words of five letters and more may differ in one.

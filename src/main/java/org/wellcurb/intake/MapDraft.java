@@ -94,7 +94,7 @@ public final class MapDraft {
       if (entry == null) {
         if (guess.survey().filled() > 0 && guess.role() == ColumnGuess.Role.ENTRY) {
           left.add(guess.survey().name());
-          boolean isKnown = guess.written() != WrittenGuess.NONE;
+          boolean isKnown = !guess.written().equals(WrittenGuess.NONE);
           columns.add(
               isKnown
                   ? column(survey, guess, OpenLine.OPEN, place(survey, i))

@@ -70,8 +70,7 @@ final class Workbooks {
         }
       }
     }
-    return new ReadableWorkbook(
-        new ByteArrayInputStream(bytes), hasStyles ? OPTIONS : PLAIN);
+    return new ReadableWorkbook(new ByteArrayInputStream(bytes), hasStyles ? OPTIONS : PLAIN);
   }
 
   private static boolean namesStyles(InputStream types) throws IOException {

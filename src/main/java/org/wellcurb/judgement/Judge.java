@@ -251,8 +251,8 @@ public final class Judge {
   }
 
   /**
-   * Whether it cannot be told that the rule applies: on some day that may decide no text of it is in
-   * force, or its condition does not hold wherever depths may be measured from.
+   * Whether it cannot be told that the rule applies: on some day that may decide no text of it is
+   * in force, or its condition does not hold wherever depths may be measured from.
    *
    * @param texts those that may be in force
    */

@@ -134,9 +134,7 @@ final class DrawnLimits {
       return limit.open(List.of(new Limit.Way(limit.si(), words.say("limit.open"))));
     }
     return limit.open(
-        limit.ways().stream()
-            .map(way -> new Limit.Way(way.si(), open(way.where())))
-            .toList());
+        limit.ways().stream().map(way -> new Limit.Way(way.si(), open(way.where()))).toList());
   }
 
   private String open(String where) {

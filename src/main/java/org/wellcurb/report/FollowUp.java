@@ -48,23 +48,8 @@ public record FollowUp(
   /** Nothing was told. */
   public static final FollowUp NONE =
       new FollowUp(
-          0,
-          List.of(),
-          0,
-          0,
-          0,
-          List.of(),
-          0,
-          List.of(),
-          0,
-          List.of(),
-          0,
-          List.of(),
-          0,
-          List.of(),
-          0,
-          0,
-          null);
+          0, List.of(), 0, 0, 0, List.of(), 0, List.of(), 0, List.of(), 0, List.of(), 0, List.of(),
+          0, 0, null);
 
   public FollowUp {
     settledUnmatched = List.copyOf(settledUnmatched);

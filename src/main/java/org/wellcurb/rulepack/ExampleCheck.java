@@ -61,7 +61,9 @@ final class ExampleCheck {
     }
   }
 
-  /** True if all that should meet the rule fall short of it, and all that should fall short meet. */
+  /**
+   * True if all that should meet the rule fall short of it, and all that should fall short meet.
+   */
   private boolean isTurnedRound(Rule rule) {
     Set<Outcome> expected = EnumSet.noneOf(Outcome.class);
     for (Example example : rule.examples()) {

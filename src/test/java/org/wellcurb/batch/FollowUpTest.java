@@ -234,7 +234,8 @@ class FollowUpTest {
     String page = Files.readString(dir.resolve("second/since.html"));
     assertTrue(page.contains("cleared: 1; cannot be told any more: 3"), page);
     String index = Files.readString(dir.resolve("second/index.html"));
-    assertTrue(index.contains("1 cleared, 0 said not to apply, 3 that cannot be told any more;"), index);
+    assertTrue(
+        index.contains("1 cleared, 0 said not to apply, 3 that cannot be told any more;"), index);
   }
 
   /** The same where one number stands on several rows, and in a report that kept no marks. */

@@ -61,7 +61,8 @@ final class LimitsInDrawingsTest {
          "grout": {"bottom": 3}, "setback": {"absorption_field": 12}}
         """);
     String sheet = sheet(records.toString(), "quebec", Language.FR);
-    assertTrue(sheet.contains("champ d&#39;épuration\u00a0: 12 m, limite 30 m, ou 15 m si "), sheet);
+    assertTrue(
+        sheet.contains("champ d&#39;épuration\u00a0: 12 m, limite 30 m, ou 15 m si "), sheet);
     assertFalse(sheet.contains("champ d&#39;épuration\u00a0: 12 m, limite 15 m"), sheet);
   }
 
@@ -101,13 +102,13 @@ final class LimitsInDrawingsTest {
         of("delaware", dates.formatted("2020-06-01"), Language.EN)
             .contains("septic tank: 74 ft, limit 50 ft<"));
     assertTrue(
-        of("delaware", dates.formatted("2010-06-01"), Language.EN)
-            .contains("septic tank: 74 ft<"));
+        of("delaware", dates.formatted("2010-06-01"), Language.EN).contains("septic tank: 74 ft<"));
   }
 
   @Test
   void whatIsToldAnyhowIsNotSaidOfTheTestOfAnIf() throws Exception {
-    String entries = "\"setback\": {\"fuel_tank\": 120}, \"dates\": {\"completed\": \"2020-06-01\"}";
+    String entries =
+        "\"setback\": {\"fuel_tank\": 120}, \"dates\": {\"completed\": \"2020-06-01\"}";
     String sheet = of("delaware", entries, Language.EN);
     assertTrue(sheet.contains("limit 150 ft where Use of the well is public, or "), sheet);
     assertFalse(sheet.contains("Use of the well is not said to be n/a"), sheet);

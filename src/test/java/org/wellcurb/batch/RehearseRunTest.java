@@ -230,7 +230,8 @@ class RehearseRunTest {
               .count();
       long better =
           changes.stream()
-              .filter(line -> line.contains(rule) && line.matches(".*,falls short,[^,]*,[^,]+,[^,]*$"))
+              .filter(
+                  line -> line.contains(rule) && line.matches(".*,falls short,[^,]*,[^,]+,[^,]*$"))
               .count();
       assertEquals(
           worse - better,

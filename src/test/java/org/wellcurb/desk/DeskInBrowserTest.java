@@ -266,7 +266,9 @@ final class DeskInBrowserTest {
     assertEquals("101 ft", value("well-depth"));
     assertEquals("6,5", value("well-bore_diameter"));
     assertTrue(text("which").contains("FW-E1 (not saved)"));
-    await("what was typed is read as before", () -> text("well-bore_diameter-unit").contains("6.5 in"));
+    await(
+        "what was typed is read as before",
+        () -> text("well-bore_diameter-unit").contains("6.5 in"));
     click("back");
     await("the first form", () -> value("record-id").equals("FW-U1"));
     assertEquals("Not saved.", text("kept"));
@@ -278,7 +280,8 @@ final class DeskInBrowserTest {
     Path saved = downloads.resolve("FW-E1.json");
     await("the file saved", () -> Files.exists(saved));
     assertEquals(
-        "6.5", new JsonMapper().readTree(saved.toFile()).path("well").path("bore_diameter").asText());
+        "6.5",
+        new JsonMapper().readTree(saved.toFile()).path("well").path("bore_diameter").asText());
     browser
         .driver()
         .executeScript(
@@ -371,8 +374,7 @@ final class DeskInBrowserTest {
   }
 
   private String text(String id) {
-    return String.valueOf(
-        browser.driver().findElement(By.id(id)).getDomProperty("textContent"));
+    return String.valueOf(browser.driver().findElement(By.id(id)).getDomProperty("textContent"));
   }
 
   private void click(String id) {

@@ -148,7 +148,10 @@ class DeskTest {
     try (Socket socket = new Socket()) {
       socket.connect(new InetSocketAddress("127.0.0.1", at.getPort()));
       String half =
-          "POST /check HTTP/1.1\r\nHost: 127.0.0.1:" + at.getPort() + "\r\nX-Desk-Token: " + token
+          "POST /check HTTP/1.1\r\nHost: 127.0.0.1:"
+              + at.getPort()
+              + "\r\nX-Desk-Token: "
+              + token
               + "\r\nContent-Length: 100\r\n\r\n{";
       socket.getOutputStream().write(half.getBytes(StandardCharsets.US_ASCII));
       socket.getOutputStream().flush();
@@ -194,8 +197,7 @@ class DeskTest {
     String said = answer.path("notes").path("pump").asText();
     assertEquals("", said);
     String intake = answer.path("notes").path("pump.intake_depth").toString();
-    assertTrue(
-        intake.contains("The pump intake hangs 18 ft above the pumping level"), intake);
+    assertTrue(intake.contains("The pump intake hangs 18 ft above the pumping level"), intake);
     assertTrue(answer.path("notes").path("pump.dry_run_protection").isMissingNode());
     assertEquals("", answer.path("bare").asText());
     String sheet = answer.path("sheet").asText();

@@ -265,8 +265,7 @@ class HeaderSurveyTest {
 
   @Test
   void anOpenLineOfTheDraftHasAllButTheEntry() throws Exception {
-    Path file =
-        Files.writeString(dir.resolve("t.csv"), "NO,TD_FT\nA,110\nB,-999\nC,300\nD,-999\n");
+    Path file = Files.writeString(dir.resolve("t.csv"), "NO,TD_FT\nA,110\nB,-999\nC,300\nD,-999\n");
     String draft = MapDraft.of(survey(file));
     assertTrue(draft.contains("well.depth or well.drilled_depth"), draft);
     HeaderMap open = HeaderMaps.parse("draft", draft, CATALOGUE);

@@ -55,7 +55,14 @@ final class FrenchTextsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"common-practice", "fenwick-county", "tarn-district", "quebec", "federal-drinking-water"})
+  @ValueSource(
+      strings = {
+        "common-practice",
+        "fenwick-county",
+        "tarn-district",
+        "quebec",
+        "federal-drinking-water"
+      })
   void everyTextHasFrenchWithTheSameFigures(String name) throws Exception {
     Pack pack = PackLoader.load(name);
     Map<String, String> french = french(pack);
@@ -81,7 +88,14 @@ final class FrenchTextsTest {
 
   /** What stands for a text that was changed since is of no use to anyone. */
   @ParameterizedTest
-  @ValueSource(strings = {"common-practice", "fenwick-county", "tarn-district", "quebec", "federal-drinking-water"})
+  @ValueSource(
+      strings = {
+        "common-practice",
+        "fenwick-county",
+        "tarn-district",
+        "quebec",
+        "federal-drinking-water"
+      })
   void noFrenchIsOfATextThatIsGone(String name) throws Exception {
     Pack pack = PackLoader.load(name);
     PackFile own = pack.files().get(pack.files().size() - 1);

@@ -12,7 +12,8 @@ import java.util.List;
  * @param isOpen true where it cannot be told whether its rule applies; each way says so
  * @param isFrost true where the limit is the depth that the rules take the frost to reach
  */
-public record Limit(double si, List<Way> ways, String requirement, boolean isOpen, boolean isFrost) {
+public record Limit(
+    double si, List<Way> ways, String requirement, boolean isOpen, boolean isFrost) {
   /** No rule sets one. */
   static final Limit NONE = Limit.of(Double.NaN);
 

@@ -471,7 +471,8 @@ final class DrawingsTest {
           isEnglish
               ? "The well gives 0 to 1440 gal (yield on the form)"
               : "Le puits donne 0 à 1440 gal (débit déclaré)";
-      String peak = isEnglish ? "The well gives 0 to 120 gal of it" : "Le puits en donne 0 à 120 gal";
+      String peak =
+          isEnglish ? "The well gives 0 to 120 gal of it" : "Le puits en donne 0 à 120 gal";
       assertTrue(water.words().contains(day), water.words().toString());
       assertTrue(
           water.words().stream().anyMatch(line -> line.contains(peak)), water.words().toString());
