@@ -29,7 +29,7 @@ public final class WorkingWords {
   /** Entries that a working goes on without, and the figure that then stands for them, if one. */
   private static final Map<String, String> ASSUMED =
       Map.ofEntries(
-          Map.entry("pressure.switch_height", "usual_switch_height"),
+          Map.entry("pressure.switch_height", ""),
           Map.entry("site.elevation", "usual_elevation"),
           Map.entry("water.temperature", "usual_water_temperature"),
           Map.entry("disinfection.dose", "chlorine_dose"),
@@ -218,7 +218,11 @@ public final class WorkingWords {
     if (interval != null && interval.lo() < interval.hi() && isWallUnsaid(working)) {
       assumed.add(speech.phrase("assumed.wall"));
     }
-    for (Entry entry : lacking(working, Input.Need.OPTIONAL)) {
+    List<Entry> blank = new ArrayList<>(lacking(working, Input.Need.OPTIONAL));
+    lacking(working, Input.Need.HELPFUL).stream()
+        .filter(entry -> entry.key().equals("pressure.switch_height"))
+        .forEach(blank::add);
+    for (Entry entry : blank) {
       @Nullable String name = ASSUMED.get(entry.key());
       if (name != null) {
         @Nullable Figure figure = at.scope().workings().figure(name);

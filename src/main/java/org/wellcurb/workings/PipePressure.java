@@ -33,7 +33,6 @@ public final class PipePressure {
   private static final int METHOD = 12;
   private static final int BURIAL = 11;
   private static final int PITLESS = 12;
-  private static final int FIGURE = 13;
 
   private static final Input[] INPUTS = {
     helpful("pump.shutoff_pressure"),
@@ -41,7 +40,7 @@ public final class PipePressure {
     helpful("pressure.set_point"),
     helpful("pump.control"),
     helpful("water.static_level"),
-    optional("pressure.switch_height"),
+    helpful("pressure.switch_height"),
     helpful("relief.fitted"),
     helpful("relief.setting"),
     helpful("relief.capacity"),
@@ -51,10 +50,6 @@ public final class PipePressure {
 
   private static double working(double[] x) {
     return SystemPressure.of(x[CUT_OUT], x[SET_POINT], x[CONTROL]);
-  }
-
-  private static double switchHeight(double[] x) {
-    return SystemPressure.switchHeight(x[SWITCH], x[FIGURE]);
   }
 
   private static double leastRelief(double[] x) {
@@ -99,9 +94,9 @@ public final class PipePressure {
         : x[STATIC];
   }
 
-  /** Weight of the water from the level up to the switch. */
+  /** Weight of the water from the level up to the switch; NaN where its height is not known. */
   private static double down(double[] x) {
-    return Water.pressure(level(x) + switchHeight(x));
+    return Water.pressure(level(x) + x[SWITCH]);
   }
 
   private static double dropLeast(double[] x) {
@@ -125,8 +120,19 @@ public final class PipePressure {
    * the line at the well, the line goes down to it, and its end there bears the most.
    */
   private static double toLine(double[] x) {
-    double lowest = Double.isNaN(x[BURIAL]) ? x[PITLESS] : x[BURIAL];
-    return Water.pressure(Math.max(0, lowest + switchHeight(x)));
+    return Water.pressure(Math.max(0, lowest(x) + x[SWITCH]));
+  }
+
+  private static double lowest(double[] x) {
+    return Double.isNaN(x[BURIAL]) ? x[PITLESS] : x[BURIAL];
+  }
+
+  /**
+   * What the pump gives in the line's lowest point with no flow, wherever the switch stands above
+   * it: the height of the switch does not enter. With a lower switch it gives more, down there.
+   */
+  private static double shutoffAtLine(double[] x) {
+    return ShutOff.atSwitch(x[BOOST], x[STATIC], -lowest(x));
   }
 
   /**
@@ -144,14 +150,31 @@ public final class PipePressure {
   }
 
   private static double shutoff(double[] x) {
-    return ShutOff.atSwitch(x[BOOST], x[STATIC], switchHeight(x));
+    return ShutOff.atSwitch(x[BOOST], x[STATIC], x[SWITCH]);
   }
 
+  /**
+   * The least that the line sees; where the height of the switch is not known, the least over all
+   * heights, which is that of a switch no higher than the line and no lower.
+   */
   private static double lineLeast(double[] x) {
+    if (Double.isNaN(x[SWITCH])) {
+      return Double.isNaN(lowest(x))
+          ? Double.NaN
+          : least(shutoffAtLine(x), leastHeld(x), working(x));
+    }
     return least(shutoff(x), leastHeld(x), working(x)) + toLine(x);
   }
 
+  /**
+   * The most that the line sees; where the height of the switch is not known, the most over all
+   * heights: of a low switch what the relief valve holds there, of a high one all that the pump
+   * gives, for the valve feels only what is left of it up there.
+   */
   private static double lineGreatest(double[] x) {
+    if (Double.isNaN(x[SWITCH])) {
+      return Math.max(orUnbounded(shutoffAtLine(x)), orUnbounded(greatestRelief(x)));
+    }
     return Math.min(orUnbounded(shutoff(x)), orUnbounded(greatestRelief(x))) + toLine(x);
   }
 
@@ -171,7 +194,6 @@ public final class PipePressure {
             .source("hydrostatics")
             .reads(INPUTS)
             .reads(helpful("water.pumping_level"), optional("water.test_method"))
-            .figures(SystemPressure.SWITCH_HEIGHT)
             .step(
                 "weight of the water up to the switch",
                 Units.PSI_UNIT,
@@ -199,8 +221,7 @@ public final class PipePressure {
                 helpful("pressure.cut_out"),
                 helpful("pressure.set_point"),
                 optional("pump.control"),
-                optional("pressure.switch_height"))
-            .figures(SystemPressure.SWITCH_HEIGHT)
+                Input.required("pressure.switch_height"))
             .step(
                 "pressure at work",
                 Units.PSI_UNIT,
@@ -210,11 +231,11 @@ public final class PipePressure {
                 "weight of the water from the intake up to the switch",
                 Units.PSI_UNIT,
                 Units.KILOPASCAL,
-                x -> Water.pressure(x[0] + SystemPressure.switchHeight(x[4], x[5])))
+                x -> Water.pressure(x[0] + x[4]))
             .by(
                 x ->
                     SystemPressure.of(x[1], x[2], x[3])
-                        + Water.pressure(x[0] + SystemPressure.switchHeight(x[4], x[5]))),
+                        + Water.pressure(x[0] + x[4])),
         Draft.of(
                 "pressure_on_service_line",
                 Units.PSI_UNIT,
@@ -231,7 +252,6 @@ public final class PipePressure {
             .source("hydrostatics")
             .reads(INPUTS)
             .reads(helpful("service_line.burial_depth"), helpful("pitless.depth"))
-            .figures(SystemPressure.SWITCH_HEIGHT)
             .step("pressure at no flow", Units.PSI_UNIT, Units.KILOPASCAL, PipePressure::shutoff)
             .step(
                 "weight of the water down to the line",
@@ -248,9 +268,10 @@ public final class PipePressure {
             .greatest(
                 x ->
                     unlessNothingIsKnown(
-                        lineGreatest(x), lineLeast(x) - toLine(x), lineGreatest(x)))
+                        lineGreatest(x), lineLeast(x) - orNone(toLine(x)), lineGreatest(x)))
             .by(
                 x ->
-                    unlessNothingIsKnown(lineLeast(x), lineLeast(x) - toLine(x), lineGreatest(x))));
+                    unlessNothingIsKnown(
+                        lineLeast(x), lineLeast(x) - orNone(toLine(x)), lineGreatest(x))));
   }
 }

@@ -33,7 +33,7 @@ public final class PumpHead {
     optional("water.static_level"),
     optional("water.test_rate"),
     optional("water.test_method"),
-    optional("pressure.switch_height")
+    required("pressure.switch_height")
   };
 
   /** The level to lift from: at the rated flow where the test tells it, else as tested. */
@@ -55,38 +55,29 @@ public final class PumpHead {
             "common practice"));
   }
 
-  private static double leastPower(double[] x, int figures) {
-    return leastPower(
-        x[0],
-        lift(x[1], SystemPressure.switchHeight(x[2], x[figures])),
-        SystemPressure.of(x[3], x[4], x[5]));
+  private static double leastPower(double[] x) {
+    return leastPower(x[0], lift(x[1], x[2]), SystemPressure.of(x[3], x[4], x[5]));
   }
 
   private static final Input[] POWER = {
     required("pump.rated_flow"),
     required("water.static_level"),
-    optional("pressure.switch_height"),
+    required("pressure.switch_height"),
     helpful("pressure.cut_in"),
     helpful("pressure.set_point"),
     optional("pump.control")
   };
 
   private static final String POWER_FORMULA =
-      "1000 kg/m3 x 9.80665 m/s2 x {pump.rated_flow} x max(0, {water.static_level} + {switch"
-          + " height} + {head of the pressure})";
+      "1000 kg/m3 x 9.80665 m/s2 x {pump.rated_flow} x max(0, {water.static_level} +"
+          + " {pressure.switch_height} + {head of the pressure})";
 
-  private static Draft powerSteps(Draft draft, int figures) {
-    return draft
-        .step(
-            "switch height",
-            Units.FOOT,
-            Units.METRE,
-            x -> SystemPressure.switchHeight(x[2], x[figures]))
-        .step(
-            "head of the pressure",
-            Units.FOOT,
-            Units.METRE,
-            x -> Water.head(SystemPressure.of(x[3], x[4], x[5])));
+  private static Draft powerSteps(Draft draft) {
+    return draft.step(
+        "head of the pressure",
+        Units.FOOT,
+        Units.METRE,
+        x -> Water.head(SystemPressure.of(x[3], x[4], x[5])));
   }
 
   static List<Working> workings() {
@@ -98,17 +89,11 @@ public final class PumpHead {
                 "height from the water to the pressure switch: from the level at the rated flow"
                     + " where the test tells it, else as tested; unknown beyond 1.5 times the test"
                     + " rate")
-            .formula("{level} + {switch height}")
+            .formula("{level} + {pressure.switch_height}")
             .reads(LEVELS)
             .reads(optional("pump.rated_flow"))
-            .figures(SystemPressure.SWITCH_HEIGHT)
             .step("level", Units.FOOT, Units.METRE, x -> level(x, 5))
-            .step(
-                "switch height",
-                Units.FOOT,
-                Units.METRE,
-                x -> SystemPressure.switchHeight(x[4], x[6]))
-            .by(x -> lift(level(x, 5), SystemPressure.switchHeight(x[4], x[6]))),
+            .by(x -> lift(level(x, 5), x[4])),
         Draft.of(
                 "total_dynamic_head",
                 Units.FOOT,
@@ -116,8 +101,8 @@ public final class PumpHead {
                 "head that the pump gives at cut-out (at the set point of a variable-speed system);"
                     + " a line or device that the record does not give counts as none")
             .formula(
-                "{level} + {switch height} + {drop pipe friction} + {service line friction} + {head"
-                    + " of the pressure}")
+                "{level} + {pressure.switch_height} + {drop pipe friction} + {service line friction}"
+                    + " + {head of the pressure}")
             .source("common practice; " + PipeFriction.SOURCE)
             .reads(LEVELS)
             .reads(required("pump.rated_flow"))
@@ -126,21 +111,15 @@ public final class PumpHead {
                 helpful("pressure.cut_out"),
                 helpful("pressure.set_point"),
                 optional("pump.control"))
-            .figures(SystemPressure.SWITCH_HEIGHT)
             .figures(PipeFriction.FIGURES)
             .step("level", Units.FOOT, Units.METRE, x -> level(x, 5))
             .step(
-                "switch height",
-                Units.FOOT,
-                Units.METRE,
-                x -> SystemPressure.switchHeight(x[4], x[15]))
-            .step(
-                "drop pipe friction", Units.FOOT, Units.METRE, x -> PipeFriction.drop(x, 6, 5, 16))
+                "drop pipe friction", Units.FOOT, Units.METRE, x -> PipeFriction.drop(x, 6, 5, 15))
             .step(
                 "service line friction",
                 Units.FOOT,
                 Units.METRE,
-                x -> PipeFriction.line(x, 9, 5, 16))
+                x -> PipeFriction.line(x, 9, 5, 15))
             .step(
                 "head of the pressure",
                 Units.FOOT,
@@ -148,9 +127,9 @@ public final class PumpHead {
                 x -> Water.head(SystemPressure.of(x[12], x[13], x[14])))
             .by(
                 x ->
-                    lift(level(x, 5), SystemPressure.switchHeight(x[4], x[15]))
-                        + PipeFriction.drop(x, 6, 5, 16)
-                        + PipeFriction.line(x, 9, 5, 16)
+                    lift(level(x, 5), x[4])
+                        + PipeFriction.drop(x, 6, 5, 15)
+                        + PipeFriction.line(x, 9, 5, 15)
                         + Water.head(SystemPressure.of(x[12], x[13], x[14]))),
         powerSteps(
                 Draft.of(
@@ -158,25 +137,22 @@ public final class PumpHead {
                     Units.HORSEPOWER,
                     Units.KILOWATT,
                     "least power that the rated flow takes at cut-in (at the set point of a"
-                        + " variable-speed system) from the static level"),
-                6)
+                        + " variable-speed system) from the static level"))
             .formula(POWER_FORMULA)
             .source("water horsepower: flow x head x weight of water (from memory)")
             .reads(POWER)
-            .figures(SystemPressure.SWITCH_HEIGHT)
-            .by(x -> leastPower(x, 6)),
+            .by(PumpHead::leastPower),
         powerSteps(
                 Draft.of(
                     "power_ratio",
                     Units.ONE,
                     Units.ONE,
-                    "least power of the duty over what the motor can give; no small pump does 0.75"),
-                7)
+                    "least power of the duty over what the motor can give; no small pump does 0.75"))
             .formula(POWER_FORMULA + " / ({pump.power} x {motor_service_factor})")
             .source("water horsepower: flow x head x weight of water (from memory)")
             .reads(POWER)
             .reads(required("pump.power"))
-            .figures(SystemPressure.SWITCH_HEIGHT, SERVICE_FACTOR)
-            .by(x -> x[6] > 0 ? leastPower(x, 7) / (x[6] * x[8]) : Double.NaN));
+            .figures(SERVICE_FACTOR)
+            .by(x -> x[6] > 0 ? leastPower(x) / (x[6] * x[7]) : Double.NaN));
   }
 }

@@ -66,14 +66,13 @@ public final class ShutOff {
             .reads(
                 required("pump.shutoff_pressure"),
                 required("water.static_level"),
-                optional("pressure.switch_height"))
-            .figures(SystemPressure.SWITCH_HEIGHT)
+                required("pressure.switch_height"))
             .step(
                 "weight of the water up to the switch",
                 Units.PSI_UNIT,
                 Units.KILOPASCAL,
-                x -> Water.pressure(x[1] + SystemPressure.switchHeight(x[2], x[3])))
-            .by(x -> atSwitch(x[0], x[1], SystemPressure.switchHeight(x[2], x[3]))),
+                x -> Water.pressure(x[1] + x[2]))
+            .by(x -> atSwitch(x[0], x[1], x[2])),
         Draft.of(
                 "shutoff_from_pumping_level",
                 Units.PSI_UNIT,
@@ -85,18 +84,17 @@ public final class ShutOff {
             .reads(
                 required("pump.shutoff_pressure"),
                 required("water.pumping_level"),
-                optional("pressure.switch_height"),
+                required("pressure.switch_height"),
                 optional("water.test_method"))
-            .figures(SystemPressure.SWITCH_HEIGHT)
             .step(
                 "weight of the water up to the switch",
                 Units.PSI_UNIT,
                 Units.KILOPASCAL,
-                x -> Water.pressure(x[1] + SystemPressure.switchHeight(x[2], x[4])))
+                x -> Water.pressure(x[1] + x[2]))
             .by(
                 x ->
                     WellHydraulics.isMeasured(x[3])
-                        ? atSwitch(x[0], x[1], SystemPressure.switchHeight(x[2], x[4]))
+                        ? atSwitch(x[0], x[1], x[2])
                         : Double.NaN));
   }
 }

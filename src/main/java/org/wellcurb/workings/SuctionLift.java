@@ -40,23 +40,17 @@ public final class SuctionLift {
                 Units.METRE,
                 "height from the pumping level to a jet pump, which stands where the switch does;"
                     + " not with the ejector in the well")
-            .formula("{water.pumping_level} + {switch height}")
+            .formula("{water.pumping_level} + {pressure.switch_height}")
             .reads(
                 required("pump.type"),
                 required("water.pumping_level"),
                 optional("water.test_method"),
-                optional("pressure.switch_height"),
+                required("pressure.switch_height"),
                 optional("pump.ejector"))
-            .figures(SystemPressure.SWITCH_HEIGHT)
-            .step(
-                "switch height",
-                Units.FOOT,
-                Units.METRE,
-                x -> SystemPressure.switchHeight(x[3], x[5]))
             .by(
                 x ->
                     x[0] == JET && x[4] != IN_THE_WELL && WellHydraulics.isMeasured(x[2])
-                        ? PumpHead.lift(x[1], SystemPressure.switchHeight(x[3], x[5]))
+                        ? PumpHead.lift(x[1], x[3])
                         : Double.NaN),
         Draft.of(
                 "suction_lift_limit",

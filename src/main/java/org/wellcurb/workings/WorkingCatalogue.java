@@ -40,7 +40,6 @@ public final class WorkingCatalogue {
           List.of(
               Grout.figures(),
               PipeFriction.figures(),
-              SystemPressure.figures(),
               PumpHead.figures(),
               ShutOff.figures(),
               PipeRating.figures(),

@@ -129,6 +129,8 @@ class SlipsTest {
             "water.static_level",
             "well.casing_depth",
             "well.casing_length",
+            "well.depth",
+            "well.filter_pack_bottom",
             "well.filter_pack_top",
             "well.screen_bottom",
             "well.screen_top"),
@@ -175,13 +177,25 @@ class SlipsTest {
   }
 
   /**
-   * One broken relation proves little: no other unit is offered for it, and no slip in its place.
+   * One broken relation proves little: no other unit is offered for it, and no slip in its place,
+   * though as feet the well would fit into its hole.
    */
   @Test
   void oneBrokenRelationIsNotEnough() throws PackException {
     Map<String, String> form =
-        Map.of("record.datum", "ground", "well.depth", "115 m", "well.drilled_depth", "35.1 m");
+        Map.of("record.datum", "ground", "well.depth", "100 m", "well.drilled_depth", "35.1 m");
     assertEquals(List.of(), screener().result(RecordReader.of(form)).readings());
+  }
+
+  /** Unless the figure then comes just to where its neighbour stands. */
+  @Test
+  void oneBrokenRelationAndTheNeighbourAreEnough() throws PackException {
+    Map<String, String> form =
+        Map.of("record.datum", "ground", "well.depth", "115 m", "well.drilled_depth", "35.1 m");
+    List<PossibleReading> readings = screener().result(RecordReader.of(form)).readings();
+    assertEquals(
+        List.of("well depth may be 115 ft, not m"),
+        readings.stream().map(PossibleReading::reading).toList());
   }
 
   @Test
