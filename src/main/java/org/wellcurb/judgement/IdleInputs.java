@@ -21,6 +21,10 @@ final class IdleInputs {
       case "well.stickup" ->
           isGiven("well.casing_depth", record) && isBelowAnyTop("water.static_level", record);
       case "grout.bags", "grout.bag_mass", "grout.water_per_bag" -> isGiven("grout.volume", record);
+      case "well.casing_schedule" -> isGiven("well.casing_wall", record);
+      case "pressure.set_point" -> isSaid("pump.control", "switch", record);
+      case "relief.setting", "relief.capacity", "relief.valve_between" ->
+          isNo("relief.fitted", record);
       default -> false;
     };
   }
@@ -33,6 +37,10 @@ final class IdleInputs {
 
   private static boolean isGiven(String key, WellRecord record) {
     return record.isGiven(record.catalogue().index(key));
+  }
+
+  private static boolean isSaid(String key, String word, WellRecord record) {
+    return word.equals(record.choice(record.catalogue().index(key)));
   }
 
   private static boolean isNo(String key, WellRecord record) {

@@ -69,7 +69,7 @@ final class Needs {
 
   /**
    * What a working needs: where a required input is blank, those, and what is stated too loosely;
-   * one that would only help settles nothing before.
+   * one that would only help is needed with them where the working would not be known with them.
    */
   private void working(Expr.WorkingAmount w) {
     List<Entry> entries = at.inputs(w.working());
@@ -82,11 +82,12 @@ final class Needs {
       lacksRequired |= inputs.get(i).isRequired() && isBlank;
       lacksFirst |= isBlank && inputs.get(i).isNeededFirst(this::isGiven);
     }
+    boolean takesHelp = !lacksRequired || !StandIns.wouldDo(w.working(), entries, at.record());
     for (int i = 0; i < entries.size(); i++) {
       Entry entry = entries.get(i);
       boolean isGiven = at.frame().state(entry.index()) == WellRecord.GIVEN;
       boolean helpsNow =
-          !lacksRequired
+          takesHelp
               && (lacksFirst
                   ? inputs.get(i).isNeededFirst(this::isGiven)
                   : inputs.get(i).need() == Input.Need.HELPFUL);

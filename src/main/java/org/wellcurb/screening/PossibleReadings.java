@@ -141,8 +141,11 @@ final class PossibleReadings {
         fits.stream().map(Slip::kind).min(java.util.Comparator.naturalOrder()).orElseThrow();
     List<Slip> ofThatKind = fits.stream().filter(slip -> slip.kind() == commonest).toList();
     boolean isOutOfRange = outOfRange > 0;
-    // Two limits that a figure out of its range falls short of speak against it as well.
-    int faults = isOutOfRange ? Math.max(broken, trial.rulesAtStake(ofThatKind.get(0))) : broken;
+    // A limit that a figure out of its range falls short of speaks against it as well.
+    int faults =
+        isOutOfRange
+            ? Math.max(broken, outOfRange + trial.rulesAtStake(ofThatKind.get(0)))
+            : broken;
     // Where another unit would do, but too little broke to say so, a rarer slip is no better guess.
     // Among so many changes of figures one nearly always does for a single relation.
     boolean takesTwo =

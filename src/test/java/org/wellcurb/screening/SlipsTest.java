@@ -187,6 +187,28 @@ class SlipsTest {
     assertEquals(List.of(), screener().result(RecordReader.of(form)).readings());
   }
 
+  /** A bore of 254 in is none, and its annulus takes a hundred times the grout placed: it is mm. */
+  @Test
+  void aFigureOutOfItsRangeAndOneLimitAreEnough() throws PackException {
+    Map<String, String> form = new LinkedHashMap<>();
+    form.put("well.method", "rotary");
+    form.put("well.bore_diameter", "254 in");
+    form.put("well.casing_diameter", "6 in");
+    form.put("well.casing_size_is", "nominal");
+    form.put("well.casing_material", "steel");
+    form.put("well.casing_wall", "0.28 in");
+    form.put("grout.material", "neat cement");
+    form.put("grout.top", "0 ft");
+    form.put("grout.bottom", "57 ft");
+    form.put("grout.bags", "16");
+    form.put("grout.bag_mass", "94 lb");
+    form.put("grout.water_per_bag", "6 gal");
+    List<PossibleReading> readings = screener().result(RecordReader.of(form)).readings();
+    assertEquals(
+        List.of("well bore diameter may be 254 mm, not in"),
+        readings.stream().map(PossibleReading::reading).toList());
+  }
+
   /** Unless the figure then comes just to where its neighbour stands. */
   @Test
   void oneBrokenRelationAndTheNeighbourAreEnough() throws PackException {
