@@ -141,11 +141,11 @@ final class PossibleReadings {
         fits.stream().map(Slip::kind).min(java.util.Comparator.naturalOrder()).orElseThrow();
     List<Slip> ofThatKind = fits.stream().filter(slip -> slip.kind() == commonest).toList();
     boolean isOutOfRange = outOfRange > 0;
-    // A limit that a figure out of its range falls short of speaks against it as well.
-    int faults =
-        isOutOfRange
-            ? Math.max(broken, outOfRange + trial.rulesAtStake(ofThatKind.get(0)))
-            : broken;
+    // Two limits that a figure out of its range falls short of speak against it as well, one where
+    // it is far out.
+    Slip first = ofThatKind.get(0);
+    int own = isOutOfRange && isFarOut(record, first) ? outOfRange : 0;
+    int faults = isOutOfRange ? Math.max(broken, own + trial.rulesAtStake(first)) : broken;
     // Where another unit would do, but too little broke to say so, a rarer slip is no better guess.
     // Among so many changes of figures one nearly always does for a single relation.
     boolean takesTwo =
@@ -162,6 +162,11 @@ final class PossibleReadings {
     }
     boolean isSingle = ofThatKind.size() == 1 && !(takesTwo && faults < TWO_FAULTS);
     return isSingle && !isGainsaid(record, ofThatKind.get(0), fits) ? ofThatKind.get(0) : null;
+  }
+
+  /** More than twice the most that is plausible: no odd well, but another unit. */
+  private boolean isFarOut(WellRecord record, Slip slip) {
+    return record.lo(slip.entry()) > 2 * catalogue.entry(slip.entry()).plausible().hi();
   }
 
   private boolean hasNeighbour(WellRecord record, Slip slip) {
