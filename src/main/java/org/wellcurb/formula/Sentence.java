@@ -122,9 +122,15 @@ public final class Sentence {
   private String compared(Expr.Compare e, Relation relation) {
     enter(e, e.a(), e.b());
     boolean isDate = e.a().dimension().equals(Dimension.DATE);
-    boolean isZero = e.b() instanceof Expr.Literal literal && literal.value() == 0;
+    boolean isZero = isZero(e.b());
     String key = (isDate ? "date." : isZero ? "zero." : "relation.") + relation.name();
     return speech.phrase(key, left(e.a()), side(e.b()));
+  }
+
+  /** Nothing at all, in one system or in both: "at most 0" would make a reader look for less. */
+  private static boolean isZero(Expr.Amount limit) {
+    return (limit instanceof Expr.Literal literal && literal.value() == 0)
+        || (limit instanceof Expr.Dual dual && dual.primary() == 0 && dual.bracket() == 0);
   }
 
   private String sameWord(Expr.SameWord e, boolean isNegated) {

@@ -2,12 +2,15 @@ package org.wellcurb.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import org.wellcurb.formula.Symbols;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
 import org.wellcurb.record.Kind;
 import org.wellcurb.report.words.Group;
+import org.wellcurb.report.words.Language;
 import org.wellcurb.report.words.Words;
 
 /**
@@ -75,14 +78,18 @@ public record BlankPage(List<FieldGroup> groups) {
     return entry.key().endsWith("longitude") ? "blank.longitude" : "";
   }
 
+  private static String sign(Unit unit, Words words) {
+    return Symbols.of(unit, words.language() == Language.FR ? Locale.FRENCH : Locale.ROOT);
+  }
+
   private static Field field(Entry entry, Words words) {
     List<String> units = new ArrayList<>();
     @Nullable Unit us = entry.usUnit();
     @Nullable Unit metric = entry.metricUnit();
     if (us != null && metric != null && !us.symbol().isEmpty()) {
-      units.add(us.symbol());
+      units.add(sign(us, words));
       if (!metric.equals(us)) {
-        units.add(metric.symbol());
+        units.add(sign(metric, words));
       }
     }
     String how = how(entry);

@@ -150,6 +150,9 @@ final class RulePrints {
 
   /** What a form says, in the language of the page: words of a choice, and the decimal sign. */
   private String given(String key, String text) {
+    if (text.isBlank()) {
+      return words.say("given.blank");
+    }
     @Nullable Entry entry = Catalogue.standard().find(key);
     if (entry == null || entry.kind() == Kind.TEXT || entry.kind() == Kind.LIST) {
       return text;

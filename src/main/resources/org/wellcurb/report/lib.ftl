@@ -55,7 +55,7 @@
 
 <#-- A table whose rows stack on a narrow screen; its roles hold where the layout changes. -->
 <#macro table caption columns id="" class="" list=false quiet=false titled="">
-<table role="table" class="stack ${class}"<#if id?has_content> id="${id}"</#if><#if list> data-list data-filter="${t("list.filter")}" data-sort="${t("list.sort")}" data-given="${t("list.sort.given")}" data-turn="${t("list.turn")}" data-shown="${t("list.shown", "#", "##")}" data-before="${t("list.before")}" data-after="${t("list.after")}" data-all="${t("list.all")}"</#if>>
+<table role="table" class="stack ${class}"<#if id?has_content> id="${id}"</#if><#if list> data-list data-filter="${t("list.filter")}" data-sort="${t("list.sort")}" data-given="${t("list.sort.given")}" data-turn="${t("list.turn")}" data-shown="${t("list.shown", "#", "##")}" data-nothing="${t("list.nothing", "#")}" data-before="${t("list.before")}" data-after="${t("list.after")}" data-all="${t("list.all")}"</#if>>
 <caption<#if quiet> class="unseen"</#if>><#if titled?has_content><@own titled /> (</#if>${caption}<#if titled?has_content>)</#if></caption>
 <thead role="rowgroup"><tr role="row"><#list columns as column><th role="columnheader" scope="col">${column}</th></#list></tr></thead>
 <tbody role="rowgroup">

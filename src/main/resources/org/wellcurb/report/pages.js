@@ -97,7 +97,9 @@
       body.textContent = "";
       body.appendChild(piece);
       var first = shown.length === 0 ? 0 : from + 1;
-      status.textContent = words.shown.replace("##", String(found.length))
+      status.textContent = found.length === 0
+        ? words.nothing.replace("#", function () { return filter.value.trim(); })
+        : words.shown.replace("##", String(found.length))
         .replace("#", first + "–" + (from + shown.length));
       before.disabled = from === 0;
       after.disabled = from + shown.length >= found.length;

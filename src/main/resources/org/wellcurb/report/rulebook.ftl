@@ -79,7 +79,7 @@
 </#list>
 <dl class="plain">
 <#if r.when?has_content><div><dt>${t("rulebook.when")}</dt><dd>${r.when}.</dd></div></#if>
-<#if r.tables?has_content><div><dt>${t("rulebook.table")}</dt><dd><#list r.tables as x><a href="#table-${x}">${x}</a><#sep>, </#list></dd></div></#if>
+<#if r.tables?has_content><div><dt>${t("rulebook.table")}</dt><dd><#list r.tables as x><#assign titles = v.tables?filter(k -> k.name == x && k.title?has_content)><a href="#table-${x}"><#if titles?has_content><@l.own titles[0].title /><#else>${x}</#if></a><#sep>, </#list></dd></div></#if>
 <#if r.judgedBy?has_content><div><dt>${t("rulebook.ownday")}</dt><dd>${r.judgedBy}.</dd></div></#if>
 <#if r.subject?has_content><div><dt>${t("rulebook.subject")}</dt><dd>${r.subject}</dd></div></#if>
 <div><dt>${t("finding.because")}${t("colon")}</dt><dd><@l.own r.because /></dd></div>

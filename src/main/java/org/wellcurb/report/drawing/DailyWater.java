@@ -268,7 +268,7 @@ final class DailyWater {
       if (figure != null) {
         Unit unit = Counterpart.of(figure.unit(), sketch.system());
         String amount = sketch.round(unit.fromSi(scope.figure(name))) + " " + sketch.symbol(unit);
-        legend.line(sketch.say("water.figure." + name, amount, figure.source()));
+        legend.line(sketch.say("water.figure." + name, amount, sketch.said(figure.source())));
       }
     }
     return legend.all();

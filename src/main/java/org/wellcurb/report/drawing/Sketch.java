@@ -178,7 +178,7 @@ public final class Sketch {
   String span(Interval si, Unit unit) {
     String lo = round(unit.fromSi(si.lo()));
     String hi = round(unit.fromSi(si.hi()));
-    String last = " " + unit.symbol();
+    String last = " " + symbol(unit);
     if (Double.isInfinite(si.hi())) {
       return say("amount.least", lo + last);
     }
@@ -238,6 +238,12 @@ public final class Sketch {
         .anyMatch(mark -> !mark.entries().isEmpty() && mark.entries().get(0).equals(key));
   }
 
+  /** A text of the program's own in the language of the page, where that language says it. */
+  String said(String english) {
+    String own = words.said(english);
+    return own.isEmpty() ? english : own;
+  }
+
   /** The sign of a unit in the language of the page. */
   String symbol(Unit unit) {
     return amounts.symbol(unit);
@@ -246,7 +252,7 @@ public final class Sketch {
   /** An amount in SI of the kind of an entry, in the unit of the page, rounded for people. */
   String print(double si, String likeEntry) {
     Unit unit = unit(likeEntry);
-    return round(unit.fromSi(si)) + " " + unit.symbol();
+    return round(unit.fromSi(si)) + " " + symbol(unit);
   }
 
   /**
@@ -275,7 +281,7 @@ public final class Sketch {
         new BigDecimal(unit.fromSi(si))
             .round(new MathContext(2, RoundingMode.HALF_UP))
             .doubleValue();
-    return number(shown) + " " + unit.symbol();
+    return number(shown) + " " + symbol(unit);
   }
 
   /** The unit of the page for an entry's kind. */
