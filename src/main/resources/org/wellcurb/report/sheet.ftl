@@ -23,8 +23,8 @@
 <p class="kind">${t("kind." + f.kind)}</p>
 <h3 id="${f.anchor}-title"><span class="letter">${f.letter}</span> ${f.sentence}</h3>
 <dl>
-<dt>${t("finding.asked")}</dt><dd><@l.own f.title />.<#if f.why.requirement?has_content><br>${f.why.requirement}<#if f.why.condition?has_content> <span class="soft">(${t("finding.where")} ${f.why.condition})</span></#if></#if></dd>
-<#if f.why.withNumbers?has_content><dt>${t("finding.sum")}</dt><dd class="sum">${f.why.withNumbers}</dd></#if>
+<dt>${t("finding.asked")}</dt><dd><@l.own f.title />.<#if f.why.requirement?has_content><br>${f.why.requirement}.</#if></dd>
+<#if f.why.withNumbers?has_content><dt>${t(f.why.withNumbers?matches(r".*[0-9].*", "s")?then("finding.sum", "finding.sum.words"))}</dt><dd class="sum">${f.why.withNumbers}</dd></#if>
 <#list f.why.workings as w>
 <dt>${w.meaning}</dt><dd class="sum"><@l.own w.formula /><br>= <@l.own w.withNumbers /><br>= <b>${w.result}</b> <span class="soft">(<@l.origin w.source />)</span><@taken w /></dd>
 </#list>
@@ -36,6 +36,7 @@
 <#if f.reading?has_content><dt>${t("finding.reading")}</dt><dd>${f.reading}. ${t("finding.reading.never")}</dd></#if>
 <#if f.why.remarks?has_content || f.near?has_content><dt>${t("finding.judged")}</dt><dd><#list f.why.remarks as r>${r} </#list>${f.near}</dd></#if>
 <dt>${t("finding.source")}</dt><dd><@l.source f.source /></dd>
+<#if f.why.condition?has_content><dt>${t("rulebook.when")}</dt><dd class="soft">${f.why.condition}.</dd></#if>
 </dl>
 </article>
 </#list>
