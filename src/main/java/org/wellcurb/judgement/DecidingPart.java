@@ -5,6 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Evaluation;
 import org.wellcurb.formula.Expr;
+import org.wellcurb.formula.Parts;
 import org.wellcurb.formula.Relation;
 import org.wellcurb.formula.Speech;
 import org.wellcurb.formula.Truth;
@@ -101,14 +102,23 @@ final class DecidingPart {
 
   /**
    * Of parts any of which would do, those that have a limit to come up to; all, where none has. One
-   * that asks for a figure itself ({@code = 0 psi}) is another way out, and no limit.
+   * that asks for a figure itself ({@code = 0 psi}), for a word or for whether an entry is given or
+   * applies is another way out, and no limit.
    */
   private static List<Expr.Condition> limits(List<Expr.Condition> parts) {
-    List<Expr.Condition> limits =
-        parts.stream()
-            .filter(part -> !(part instanceof Expr.Compare e && e.relation() == Relation.EQUAL))
-            .toList();
+    List<Expr.Condition> limits = parts.stream().filter(DecidingPart::hasLimit).toList();
     return limits.isEmpty() ? parts : limits;
+  }
+
+  private static boolean hasLimit(Expr expr) {
+    if (expr instanceof Expr.Compare e) {
+      return e.relation() != Relation.EQUAL;
+    }
+    if (expr instanceof Expr.ConditionIf e) {
+      return hasLimit(e.then()) || hasLimit(e.otherwise());
+    }
+    return expr instanceof Expr.Between
+        || (expr instanceof Expr.Condition && Parts.of(expr).stream().anyMatch(DecidingPart::hasLimit));
   }
 
   private static double inSi(Deciding d) {

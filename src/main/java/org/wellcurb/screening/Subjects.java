@@ -77,8 +77,9 @@ final class Subjects {
   }
 
   /**
-   * Leaves the worst of each subject standing; of equals that of the pack which builds on the
-   * others, and of one pack's the first.
+   * Leaves the worst of each subject standing; of equals that of the gravest kind, lest a
+   * recommendation hide what is required, then that of the pack which builds on the others, and of
+   * one pack's the first.
    */
   void settle(byte[] outcomes) {
     if (groups.length == 0 && saidBy.isEmpty()) {
@@ -92,7 +93,7 @@ final class Subjects {
         int severity = SEVERITY[outcomes[i]];
         speaking += severity > 0 ? 1 : 0;
         int more = severity - SEVERITY[outcomes[worst]];
-        if (more > 0 || (more == 0 && packOrder[i] > packOrder[worst])) {
+        if (more > 0 || (more == 0 && isBefore(i, worst))) {
           worst = i;
         }
       }
@@ -101,6 +102,12 @@ final class Subjects {
       }
     }
     saidBy.forEach((rule, others) -> once(rule, others, outcomes));
+  }
+
+  /** Whether a rule stands before another of the same outcome. */
+  private boolean isBefore(int rule, int other) {
+    int graver = pack.rules().get(other).kind().compareTo(pack.rules().get(rule).kind());
+    return graver > 0 || (graver == 0 && packOrder[rule] > packOrder[other]);
   }
 
   /**

@@ -42,4 +42,27 @@ class WaysToALimitTest {
     String said = rule.explained("pump.type", "hand").withNumbers();
     assertTrue(said.contains("(hand) is given") && said.contains("(asked for: jet)"), said);
   }
+
+  /** A word, or whether an entry is given or applies, is a way out and no limit to come up to. */
+  @Test
+  void aWayOutThatIsNoLimitIsNotNamed() {
+    for (String wayOut :
+        new String[] {
+          "not applies(setback.pond)",
+          "known(well.tag)",
+          "well.use is 'monitoring'",
+          "well.use is one of 'monitoring', 'irrigation'",
+          "water.flowing"
+        }) {
+      OneRule rule = OneRule.requires(wayOut + " or setback.pond >= 10 ft");
+      Deciding deciding =
+          Objects.requireNonNull(
+              rule.explained(
+                      "setback.pond", "8 ft", "well.use", "household", "water.flowing", "no")
+                  .deciding());
+      assertEquals("setback.pond", deciding.entry(), wayOut);
+      assertEquals(10, deciding.limit(), 1e-9, wayOut);
+      assertEquals(-2, deciding.margin(), 1e-9, wayOut);
+    }
+  }
 }

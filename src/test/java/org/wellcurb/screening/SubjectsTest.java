@@ -49,6 +49,25 @@ class SubjectsTest {
         settle(Outcome.MEETS, Outcome.MEETS, Outcome.NOT_APPLICABLE));
   }
 
+  /** What a code recommends hides nothing of what one requires, whichever is written first. */
+  @Test
+  void ofEqualsThatOfTheGravestKindStands() {
+    Rule shall = rule("shall", "practice", FindingKind.DEFICIENCY);
+    Rule should = rule("should", "county", FindingKind.ADVISORY);
+    Rule ownShould = rule("own-should", "practice", FindingKind.ADVISORY);
+    for (Pack pack : List.of(pack(shall, should, ownShould), pack(ownShould, should, shall))) {
+      Subjects subjects = new Subjects(pack);
+      byte[] all = outcomes(Outcome.FALLS_SHORT, Outcome.FALLS_SHORT, Outcome.FALLS_SHORT);
+      subjects.settle(all);
+      for (int i = 0; i < all.length; i++) {
+        boolean isShall = pack.rules().get(i).equals(shall);
+        assertEquals(isShall ? "" : "shall", subjects.standsFor(i));
+        assertEquals(
+            (isShall ? Outcome.FALLS_SHORT : Outcome.NOT_APPLICABLE).ordinal(), all[i]);
+      }
+    }
+  }
+
   @Test
   void theOthersNameTheOneThatStands() {
     Subjects subjects = new Subjects(pack());
@@ -118,6 +137,13 @@ class SubjectsTest {
   }
 
   private static Pack pack() {
+    return pack(
+        rule("practice-1", "practice"),
+        rule("practice-2", "practice"),
+        rule("county-1", "county"));
+  }
+
+  private static Pack pack(Rule... rules) {
     return new Pack(
         "county",
         "County",
@@ -133,21 +159,22 @@ class SubjectsTest {
         List.of(),
         null,
         Map.of(),
-        List.of(
-            rule("practice-1", "practice"),
-            rule("practice-2", "practice"),
-            rule("county-1", "county")),
+        List.of(rules),
         List.of(new PackFile("practice", "", ""), new PackFile("county", "", "")));
   }
 
   private static Rule rule(String id, String pack) {
+    return rule(id, pack, FindingKind.ADVISORY);
+  }
+
+  private static Rule rule(String id, String pack, FindingKind kind) {
     Source source = new Source("a", Source.Basis.INVENTED, "A", "", "", null, "", "");
     DatedText text = new DatedText(null, null, null, null);
     return new Rule(
         id,
         pack,
         id,
-        FindingKind.ADVISORY,
+        kind,
         "yield-test",
         new RuleProgram(null, List.of(text), AS_OF, false),
         "",
