@@ -179,11 +179,28 @@ public final class FindingSentence {
             : isExact(deciding) && least == margin
                 ? amounts.apart(deciding.value(), isWorked, deciding.limit(), isTidy, unit)
                 : amounts.difference(least, margin, unit);
+    if (isAboveGround(deciding)) {
+      return words.say("finding.higher", label, up(deciding.value(), unit), up(deciding.limit(), unit), by);
+    }
     if (isAhead && deciding.limitName().equals(style.speech().phrase("as.of"))) {
       return words.say("finding.ahead", label, value, bare, by);
     }
     return words.say(
         missed.key(deciding.isStrict(), fits), label, value, limit, by, rest(deciding));
+  }
+
+  /** A level of a flowing well: a depth below nothing tells nobody where the water stands. */
+  private static boolean isAboveGround(Deciding deciding) {
+    return deciding.entry().startsWith("water.")
+        && deciding.entry().endsWith("_level")
+        && deciding.subject().isEmpty()
+        && isExact(deciding)
+        && deciding.value() < deciding.limit()
+        && deciding.limit() <= 0;
+  }
+
+  private String up(double value, @Nullable Unit unit) {
+    return words.say("amount.up", print(-value, unit, true));
   }
 
   private static boolean isExact(Deciding deciding) {

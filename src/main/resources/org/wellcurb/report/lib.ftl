@@ -21,11 +21,14 @@
 <h1 id="page-name"><#if isOwn><@own heading /><#else>${heading}</#if></h1>
 <#if under?has_content><p class="under">${under}</p></#if>
 </header>
+<#local inside><#nested></#local>
 <main id="main" aria-labelledby="page-name">
-<#nested>
+${inside}
 </main>
 <footer class="bottom" aria-labelledby="page-name">
 <p class="always">${t("caution.always")}</p>
+<#-- A gallon may be imperial, a fifth more, on forms of Canada. -->
+<#if inside?markup_string?matches(r".*[0-9>][ \u00a0\u202f]?(gal|gpm|gpd|gph)\b.*", "s")><p>${t("units.gallon")}</p></#if>
 <p>${t("page.made")}</p>
 </footer>
 <script>${js}</script>

@@ -51,6 +51,8 @@ final class WordsTest {
           "choice.wgs84",
           "col.contractor",
           "col.licence",
+          "cross.rules.contractor",
+          "rehearsal.licence",
           "entry.sample.arsenic",
           "entry.sample.e_coli",
           "entry.sample.ph",
@@ -243,7 +245,7 @@ final class WordsTest {
   @Test
   void whatReadersSayIsFoundInTheProgram() throws IOException {
     StringBuilder all = new StringBuilder();
-    for (String room : List.of("intake", "batch", "rulepack")) {
+    for (String room : List.of("intake", "batch", "rulepack", "workings")) {
       try (Stream<Path> files = Files.walk(Path.of("src/main/java/org/wellcurb", room))) {
         for (Path file : files.filter(each -> each.toString().endsWith(".java")).toList()) {
           all.append(Files.readString(file, StandardCharsets.UTF_8));
