@@ -31,6 +31,11 @@ final class DailyWater {
   /** More than any house or well (m3): beyond it nothing is drawn. */
   private static final double MOST = 1e5;
 
+  private static final String YIELD = "water.yield";
+
+  /** Stands for all that the draw of a household and what lacks of it are reckoned from. */
+  private static final String HOUSEHOLD = "+household";
+
   private final Sketch sketch;
   private final Scope scope;
   private final Evaluation at;
@@ -67,12 +72,12 @@ final class DailyWater {
     Svg svg = new Svg(ID, WIDTH, sketch.say("water.title"));
     svg.pattern("lack", 7, "<path class=\"fine\" d=\"M0 7L7 0\"/>");
     svg.pattern("maybe", 7, "<circle class=\"dot\" cx=\"3\" cy=\"3\" r=\"1\"/>");
-    Marks marks = new Marks(sketch.marks(), Set.of("water.yield", "storage.volume"));
+    Marks marks = new Marks(ofWater(), Set.of(YIELD, HOUSEHOLD));
     if (isDay) {
       day(svg, need, supply, marks);
     }
     if (isPeak) {
-      peak(svg, new PeakWater(draw, could(), lacking, leastLackingAtLeastYield(lacking)));
+      peak(svg, new PeakWater(draw, could(), lacking, leastLackingAtLeastYield(lacking)), marks);
     }
     String picture = svg.close(y, sketch.says(words, marks.drawn()));
     return new Drawing(
@@ -152,8 +157,7 @@ final class DailyWater {
     range(svg, "need", need, most);
     label(svg, sketch.say("water.need", print(need)));
     range(svg, "given", supply, most);
-    String text = label(svg, sketch.say("water.supply", print(supply)));
-    svg.marks(LEFT + 4 + Lettering.width(text), y - 12, marks.at("water.yield"));
+    label(svg, sketch.say("water.supply", print(supply)), marks.at(YIELD));
   }
 
   /** A bar up to the least that it may be, and a dotted one on to the most. */
@@ -171,7 +175,7 @@ final class DailyWater {
   }
 
   /** What is drawn, and where it comes from: the yield, water in store, nowhere. */
-  private void peak(Svg svg, PeakWater peak) {
+  private void peak(Svg svg, PeakWater peak, Marks marks) {
     double length = scope.figure("peak_length");
     double draw = peak.draw();
     Interval byYield = peak.byYield();
@@ -202,7 +206,10 @@ final class DailyWater {
             ? sketch.say("water.covers.less", print(byYield), print(peak.could()))
             : sketch.say("water.covers", print(byYield)));
     label(svg, sketch.say("water.stored", print(stored)));
-    label(svg, sketch.say(lacking.hi() > 0 ? "water.lacking" : "water.enough", print(lacking)));
+    label(
+        svg,
+        sketch.say(lacking.hi() > 0 ? "water.lacking" : "water.enough", print(lacking)),
+        marks.at(HOUSEHOLD));
   }
 
   /** A further part of the last bar. */
@@ -228,19 +235,57 @@ final class DailyWater {
     y += BAR;
   }
 
-  private String label(Svg svg, String text) {
+  private void label(Svg svg, String text) {
+    label(svg, text, List.of());
+  }
+
+  /** A text in as many rows as it takes, then letters, on rows of their own where none is left. */
+  private void label(Svg svg, String text, List<Mark> marks) {
     words.add(text);
-    // What is in brackets goes on a line of its own where both are too wide for one.
-    int bracket = text.indexOf(" (");
-    boolean isTwo = bracket > 0 && Lettering.width(text) > WIDTH - LEFT;
-    String last = isTwo ? text.substring(bracket + 1) : text;
-    if (isTwo) {
-      svg.text("label", LEFT, y + 16, text.substring(0, bracket));
-      y += 18;
+    double room = WIDTH - 2.0 * LEFT;
+    String last = "";
+    for (String row : rows(text, room)) {
+      y += last.isEmpty() ? 0 : 18;
+      svg.text("label", LEFT, y + 16, row);
+      last = row;
     }
-    svg.text("label", LEFT, y + 16, last);
+    double x = LEFT + 4 + Lettering.width(last);
+    for (Mark mark : marks) {
+      double wide = Svg.width(List.of(mark));
+      if (x + wide > WIDTH) {
+        x = LEFT;
+        y += 20;
+      }
+      x = svg.marks(x, y + 16, List.of(mark));
+    }
     y += 28;
-    return last;
+  }
+
+  /** What is in brackets goes on a row of its own where both are too wide for one. */
+  private static List<String> rows(String text, double room) {
+    int bracket = text.indexOf(" (");
+    if (bracket <= 0 || Lettering.width(text) <= room) {
+      return Lettering.wrap(text, room, room);
+    }
+    List<String> rows = new ArrayList<>(Lettering.wrap(text.substring(0, bracket), room, room));
+    rows.addAll(Lettering.wrap(text.substring(bracket + 1), room, room));
+    return rows;
+  }
+
+  /**
+   * The findings on water, each with what it stands at in this drawing: on the yield at what the
+   * well gives, on what is reckoned from it and the household at what lacks.
+   */
+  private List<Mark> ofWater() {
+    List<Mark> all = new ArrayList<>();
+    for (Mark mark : sketch.marks()) {
+      String at = mark.decided();
+      boolean isReckoned =
+          (at.startsWith("site.") || at.startsWith("storage.")) && mark.entries().contains(YIELD);
+      String shown = isReckoned ? HOUSEHOLD : at;
+      all.add(new Mark(mark.letter(), mark.anchor(), mark.sentence(), List.of(shown)));
+    }
+    return all;
   }
 
   private String print(Interval cubicMetres) {

@@ -1,5 +1,6 @@
 package org.wellcurb.report.drawing;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** The drop pipe with what hangs on it: pump, motor, check valves, torque arresters. */
@@ -16,6 +17,7 @@ final class DropPipe {
   private final double intake;
   private final double pitless;
   private final double start;
+  private final double buried;
   private final List<PipeFittings> fittings;
 
   DropPipe(Sketch sketch, Depths depths) {
@@ -23,17 +25,31 @@ final class DropPipe {
     intake = depths.of("pump.intake_depth");
     pitless = depths.of("pitless.depth");
     start = Double.isNaN(pitless) ? 0 : pitless;
-    fittings = PipeFittings.of(sketch, start, intake);
+    buried = depths.of("service_line.burial_depth");
+    fittings = PipeFittings.of(sketch, start, isPumpBelow(sketch) ? intake : Double.NaN);
   }
 
   /** Of a pump above the ground only the pipe hangs in the well. */
-  private boolean isPumpBelow() {
+  static boolean isPumpBelow(Sketch sketch) {
     return !sketch.is("pump.type", "jet") && !sketch.is("pump.type", "hand");
   }
 
-  void draw(Svg svg, Ruler ruler, double left, double centre) {
+  private boolean isPumpBelow() {
+    return isPumpBelow(sketch);
+  }
+
+  /**
+   * Draws them.
+   *
+   * @param bottom depth at which the well ends (m), which no motor is drawn through
+   * @param edge where the hole begins
+   */
+  void draw(Svg svg, Ruler ruler, double bottom, double left, double centre, double edge) {
     if (pitless > 0) {
       svg.line("line", left, ruler.y(pitless), centre - PIPE, ruler.y(pitless));
+    }
+    if (buried > 0 && buried != pitless) {
+      svg.line("line", left, ruler.y(buried), edge, ruler.y(buried));
     }
     if (!(intake > start)) {
       return;
@@ -54,7 +70,8 @@ final class DropPipe {
     }
     svg.line("intake", centre - 13, y, centre + 13, y);
     if (sketch.is("pump.type", "submersible")) {
-      svg.box("motor", centre - 7, y, y + 16, 14);
+      double floor = ruler.y(bottom) - 2;
+      svg.box("motor", centre - 7, y, floor > y + 3 ? Math.min(y + 16, floor) : y + 16, 14);
     }
   }
 
@@ -73,7 +90,9 @@ final class DropPipe {
   }
 
   List<String> words() {
-    return fittings.stream().flatMap(each -> each.words().stream()).toList();
+    List<String> words = new ArrayList<>(remarks());
+    fittings.forEach(each -> words.addAll(each.words()));
+    return words;
   }
 
   private static void pump(Svg svg) {
@@ -94,6 +113,19 @@ final class DropPipe {
     if (fittings.stream().anyMatch(each -> !each.above().isEmpty())) {
       legend.line(sketch.say("section.fitting.reckoned"));
     }
+    remarks().forEach(legend::line);
     fittings.forEach(each -> legend.lines(each.notes()));
+  }
+
+  /** What is not where one would look for it. */
+  private List<String> remarks() {
+    List<String> remarks = new ArrayList<>();
+    if (!isPumpBelow()) {
+      remarks.add(sketch.say("section.pump.above", sketch.read("pump.type")));
+    }
+    if (buried > 0 && !(pitless > 0)) {
+      remarks.add(sketch.say("section.line.end"));
+    }
+    return remarks;
   }
 }

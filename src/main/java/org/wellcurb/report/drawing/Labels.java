@@ -32,7 +32,7 @@ final class Labels {
     double height() {
       double height = GAP;
       for (int i = 1; i < rows.size(); i++) {
-        height += step(rows.get(i));
+        height += step(rows, i);
       }
       return height;
     }
@@ -54,8 +54,10 @@ final class Labels {
     this.room = room;
   }
 
-  private static double step(Row row) {
-    return row.marks().isEmpty() ? ROW : ROW_OF_LETTERS;
+  /** From the row before to this one; letters are higher than words, on either. */
+  private static double step(List<Row> rows, int i) {
+    boolean isOfWords = rows.get(i).marks().isEmpty() && rows.get(i - 1).marks().isEmpty();
+    return isOfWords ? ROW : ROW_OF_LETTERS;
   }
 
   /** A label of something at this height, which is not above that of the one before it. */
@@ -93,7 +95,7 @@ final class Labels {
       double y = at[i];
       for (int k = 0; k < label.rows().size(); k++) {
         Row row = label.rows().get(k);
-        y += k == 0 ? 0 : step(row);
+        y += k == 0 ? 0 : step(label.rows(), k);
         double x = svg.marks(left, y + 5, row.marks());
         boolean isBelow = k > 0 && row.marks().isEmpty();
         svg.text("label", isBelow ? left + INDENT : x, y + 5, row.text());

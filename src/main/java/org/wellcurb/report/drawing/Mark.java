@@ -14,4 +14,9 @@ public record Mark(String letter, String anchor, String sentence, List<String> e
   public Mark {
     entries = List.copyOf(entries);
   }
+
+  /** Key of the entry that decided it, which is the only one that falls short; empty for none. */
+  String decided() {
+    return entries.isEmpty() ? "" : entries.get(0);
+  }
 }

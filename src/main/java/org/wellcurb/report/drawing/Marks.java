@@ -7,7 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** Which findings stand at which entry of a drawing: each finding once, where it fits best. */
+/**
+ * Which findings stand at which entry of a drawing: each at the entry that decided it, and nowhere
+ * where the drawing does not show that one, for a letter says of what it stands at that it falls
+ * short.
+ */
 final class Marks {
   private final Map<String, List<Mark>> byEntry = new LinkedHashMap<>();
   private final Set<Mark> drawn = new LinkedHashSet<>();
@@ -18,11 +22,8 @@ final class Marks {
    */
   Marks(List<Mark> all, Set<String> entries) {
     for (Mark mark : all) {
-      for (String key : mark.entries()) {
-        if (entries.contains(key)) {
-          byEntry.computeIfAbsent(key, none -> new ArrayList<>()).add(mark);
-          break;
-        }
+      if (entries.contains(mark.decided())) {
+        byEntry.computeIfAbsent(mark.decided(), none -> new ArrayList<>()).add(mark);
       }
     }
   }

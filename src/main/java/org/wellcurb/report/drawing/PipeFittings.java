@@ -73,6 +73,10 @@ final class PipeFittings {
     if (number.hi() <= 0) {
       return;
     }
+    if (!DropPipe.isPumpBelow(sketch)) {
+      notes.add(sketch.say("section.fitting.above", name, sketch.read(count)));
+      return;
+    }
     if (!number.isPoint() || number.lo() > 1e6 || !(intake > start)) {
       notes.add(sketch.say("section.fitting.unplaced", name, sketch.read(count)));
       return;

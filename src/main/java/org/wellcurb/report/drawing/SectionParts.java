@@ -48,7 +48,7 @@ final class SectionParts {
     casing(svg, foot);
     liner(svg, bottom);
     screen(svg);
-    pipe.draw(svg, ruler, LEFT, CENTRE);
+    pipe.draw(svg, ruler, bottom, LEFT, CENTRE, CENTRE - (isTight() ? CASING : BORE));
     floor(svg, bottom);
     double drilled = depths.least("well.drilled_depth");
     if (drilled > bottom) {

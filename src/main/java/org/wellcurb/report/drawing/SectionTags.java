@@ -82,7 +82,7 @@ final class SectionTags {
   }
 
   private boolean isMarked(String key) {
-    return sketch.marks().stream().anyMatch(mark -> mark.entries().contains(key));
+    return sketch.marks().stream().anyMatch(mark -> mark.decided().equals(key));
   }
 
   private void casingTop() {

@@ -234,8 +234,7 @@ public final class Sketch {
 
   /** True if a finding was decided by this entry. */
   boolean fallsShort(String key) {
-    return marks.stream()
-        .anyMatch(mark -> !mark.entries().isEmpty() && mark.entries().get(0).equals(key));
+    return marks.stream().anyMatch(mark -> mark.decided().equals(key));
   }
 
   /** A text of the program's own in the language of the page, where that language says it. */
