@@ -29,6 +29,10 @@ final class Answers {
   /** No answers. */
   static final Answers NONE = new Answers("", List.of(), List.of(), List.of(), Map.of());
 
+  /** What a form says of itself, by which rules and variances are chosen. */
+  private static final Set<String> OF_THE_OFFICE =
+      Set.of("record.id", "record.covers", "record.jurisdiction", "record.variances");
+
   private static final int UNMET = 0;
   private static final int APPLIED = Why.values().length + 1;
 
@@ -255,7 +259,10 @@ final class Answers {
     return all;
   }
 
-  /** Why a row answers nothing, whatever the batch holds; null if it may. */
+  /**
+   * Why a row answers nothing, whatever the batch holds; null if it may. What a form says of itself,
+   * what it covers and which variances it has, is not for whom a notice is sent to to say.
+   */
   private static @Nullable Why why(SideTable.Row row, @Nullable Entry entry) {
     if (row.get(AnswersCsv.RECORD).isEmpty()) {
       return Why.NO_RECORD;
@@ -263,7 +270,7 @@ final class Answers {
     if (entry == null) {
       return Why.NO_ENTRY;
     }
-    return entry.index() == 0 ? Why.RECORD_ID : null;
+    return OF_THE_OFFICE.contains(entry.key()) ? Why.RECORD_ID : null;
   }
 
   private static String what(Line line) {

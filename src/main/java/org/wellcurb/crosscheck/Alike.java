@@ -187,7 +187,7 @@ public final class Alike {
       return Tells.WHOM;
     }
     if (entry.kind() == Kind.DATE) {
-      return Tells.WHEN;
+      return DaysBetween.isOfForm(entry) ? Tells.WHEN : Tells.WHOM;
     }
     return SurveyRow.isMeasured(entry) ? Tells.MEASURED : Tells.MORE;
   }

@@ -2,6 +2,7 @@ package org.wellcurb.crosscheck;
 
 import java.util.stream.IntStream;
 import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.Entry;
 import org.wellcurb.record.Kind;
 
 /**
@@ -17,12 +18,20 @@ final class DaysBetween {
   DaysBetween(Catalogue catalogue) {
     dates =
         IntStream.range(0, catalogue.size())
-            .filter(i -> catalogue.entry(i).kind() == Kind.DATE)
+            .filter(i -> isOfForm(catalogue.entry(i)))
             .toArray();
     isDate = new boolean[catalogue.size()];
     for (int date : dates) {
       isDate[date] = true;
     }
+  }
+
+  /**
+   * Whether an entry is a day of the work or of its paper, which moves when a form is dated later.
+   * The last day of a licence says who did it, and stays.
+   */
+  static boolean isOfForm(Entry entry) {
+    return entry.kind() == Kind.DATE && entry.key().startsWith("dates.");
   }
 
   boolean isDate(int entry) {

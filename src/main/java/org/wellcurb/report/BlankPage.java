@@ -11,14 +11,17 @@ import org.wellcurb.record.Entry;
 import org.wellcurb.record.Kind;
 import org.wellcurb.report.words.Group;
 import org.wellcurb.report.words.Language;
+import org.wellcurb.report.words.UnitsShown;
 import org.wellcurb.report.words.Words;
 
 /**
  * An empty form for print, in the order in which the work goes.
  *
  * @param groups its groups
+ * @param system the system of units that it is in, as a record says it; empty where the unit is to
+ *     be chosen beside each box
  */
-public record BlankPage(List<FieldGroup> groups) {
+public record BlankPage(List<FieldGroup> groups, String system) {
 
   /**
    * The fields of one group.
@@ -51,7 +54,17 @@ public record BlankPage(List<FieldGroup> groups) {
       boolean wide,
       String room) {}
 
+  /** The form for print: in one system where the page's style is, else with both beside a box. */
   static BlankPage of(Catalogue catalogue, PageStyle style) {
+    return of(catalogue, style, style.units());
+  }
+
+  /** The same with both systems beside each box, whatever the page's style. */
+  static BlankPage ofBoth(Catalogue catalogue, PageStyle style) {
+    return of(catalogue, style, UnitsShown.AS_WRITTEN);
+  }
+
+  private static BlankPage of(Catalogue catalogue, PageStyle style, UnitsShown shown) {
     Words words = Words.in(style.language());
     List<FieldGroup> groups = new ArrayList<>();
     for (Group group : Group.values()) {
@@ -59,12 +72,28 @@ public record BlankPage(List<FieldGroup> groups) {
       for (Entry entry : catalogue.entries()) {
         // Layers have a table of their own.
         if (Group.of(entry.key()) == group && !entry.key().equals("layers")) {
-          fields.add(field(entry, words));
+          fields.add(field(entry, words, shown));
         }
       }
       groups.add(new FieldGroup(group.heading(), fields));
     }
-    return new BlankPage(groups);
+    return new BlankPage(groups, shown == UnitsShown.AS_WRITTEN ? "" : shown.code());
+  }
+
+  private static List<String> units(Entry entry, UnitsShown shown, Words words) {
+    @Nullable Unit us = entry.usUnit();
+    @Nullable Unit metric = entry.metricUnit();
+    if (us == null || metric == null || us.symbol().isEmpty()) {
+      return List.of();
+    }
+    return switch (shown) {
+      case US -> List.of(sign(us, words));
+      case METRIC -> List.of(sign(metric, words));
+      case AS_WRITTEN ->
+          metric.equals(us)
+              ? List.of(sign(us, words))
+              : List.of(sign(us, words), sign(metric, words));
+    };
   }
 
   /** How an entry that has no unit to choose from is written; empty where that needs no word. */
@@ -82,16 +111,8 @@ public record BlankPage(List<FieldGroup> groups) {
     return Symbols.of(unit, words.language() == Language.FR ? Locale.FRENCH : Locale.ROOT);
   }
 
-  private static Field field(Entry entry, Words words) {
-    List<String> units = new ArrayList<>();
-    @Nullable Unit us = entry.usUnit();
-    @Nullable Unit metric = entry.metricUnit();
-    if (us != null && metric != null && !us.symbol().isEmpty()) {
-      units.add(sign(us, words));
-      if (!metric.equals(us)) {
-        units.add(sign(metric, words));
-      }
-    }
+  private static Field field(Entry entry, Words words, UnitsShown shown) {
+    List<String> units = units(entry, shown, words);
     String how = how(entry);
     if (!how.isEmpty()) {
       units = List.of(words.say(how));

@@ -123,7 +123,7 @@ public final class Pages implements NoticePages {
     return page(
         "desk.ftl",
         new DeskPage(
-            BlankPage.of(catalogue, style).groups(),
+            BlankPage.ofBoth(catalogue, style).groups(),
             lines,
             KnownWords.of(packs),
             token,

@@ -40,7 +40,8 @@ public record Refused(String place, String what, Why why) {
     NO_ENTRY("refused.no_entry", "there is no such entry; blank --as csv prints all entries"),
     RECORD_ID(
         "refused.record_id",
-        "the number of a record cannot be corrected so; mend it in the records"),
+        "what a form says of itself (its number, place, part and variances) cannot be corrected"
+            + " so; the office mends it in the records"),
     BLANK(
         "refused.blank", "a cell is blank; say which finding, what was decided, by whom and when"),
     NO_DAY("refused.no_day", "its date is no day such as 2026-01-31"),

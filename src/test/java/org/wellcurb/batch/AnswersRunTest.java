@@ -118,6 +118,21 @@ class AnswersRunTest {
     assertTrue(json.contains("\"answersNotApplied\": 7"), json);
   }
 
+  /** Whom a notice is sent to grants itself no variance and takes no part of the form away. */
+  @Test
+  void whatIsForTheOfficeToSayIsNotTaken() throws Exception {
+    records("a.csv", "1,LIC-A,50,60,switch,100");
+    ScreenSummary summary =
+        answered(
+            "1,a.csv,2,LIC-A,record.variances,relief-ten-above-cut-out: V1\n"
+                + "1,a.csv,2,LIC-A,record.covers,well\n"
+                + "1,a.csv,2,LIC-A,record.jurisdiction,elsewhere");
+    assertEquals(0, summary.followUp().corrections());
+    assertEquals(
+        List.of(Refused.Why.RECORD_ID, Refused.Why.RECORD_ID, Refused.Why.RECORD_ID),
+        summary.followUp().refused().stream().map(Refused::why).toList());
+  }
+
   private ScreenSummary sampled(String pack, String records, String answers) throws Exception {
     Files.createDirectories(dir.resolve("in"));
     Files.writeString(dir.resolve("in/a.csv"), records + "\n");

@@ -32,4 +32,14 @@ class DaysBetweenTest {
     assertEquals(days.key(dates(0, 140, 143)), days.key(dates(0, 140, 143)));
     assertNotEquals(days.key(dates(0, 140, 143)), days.key(dates(0, 350, 353)));
   }
+
+  /** A form that is copied with a later date keeps the last day of the licence. */
+  @Test
+  void theLastDayOfALicenceIsNoneOfThem() {
+    int[] early = dates(100, 140, 143);
+    int[] late = dates(310, 350, 353);
+    early[catalogue.index("driller.licence_expires")] = 900;
+    late[catalogue.index("driller.licence_expires")] = 900;
+    assertEquals(days.mark(early), days.mark(late));
+  }
 }

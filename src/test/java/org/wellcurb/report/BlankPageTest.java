@@ -55,4 +55,26 @@ class BlankPageTest {
     String page = new Pages(style(language)).blank(Catalogue.standard());
     assertTrue(page.contains(Words.in(language).say("blank.signature")), page);
   }
+
+  /** Who asks for one system gets its units, and bare numbers are said to be in it. */
+  @ParameterizedTest
+  @EnumSource(UnitsShown.class)
+  void theUnitsAreThoseThatAreAskedFor(UnitsShown units) {
+    String page = new Pages(new PageStyle(Language.EN, units)).blank(Catalogue.standard());
+    assertEquals(units != UnitsShown.METRIC, page.contains(">ft"), page);
+    assertEquals(units != UnitsShown.US, page.contains(">m<") || page.contains(" | m<"), page);
+    assertEquals(units == UnitsShown.AS_WRITTEN, page.contains("Ring the unit"), page);
+    String ticked = "<span class=\"tick ticked\">×</span>";
+    assertEquals(units == UnitsShown.US, page.contains(ticked + "US<"), page);
+    assertEquals(units == UnitsShown.METRIC, page.contains(ticked + "metric<"), page);
+  }
+
+  /** At the desk each amount may be in either, whatever the pages show. */
+  @Test
+  void theDeskOffersBothUnits() {
+    String desk =
+        new Pages(new PageStyle(Language.EN, UnitsShown.METRIC))
+            .desk(Catalogue.standard(), List.of(), "t");
+    assertTrue(desk.contains("ft | m"), desk);
+  }
 }

@@ -140,14 +140,16 @@ final class PressureLadder {
     if (!isDrawn(ReliefValve.SETTING) && !relief.unplaced().isEmpty()) {
       labels.add(TOP, relief.unplaced(), ofValve);
     }
+    int strips = (int) rungs.stream().filter(rung -> !rung.tag().range().isPoint()).count();
+    int strip = 0;
     for (int i = rungs.size() - 1; i >= 0; i--) {
       Rung rung = rungs.get(i);
       double y = ruler.y(rung.tag().amount());
       Interval range = rung.tag().range();
       if (range.isPoint()) {
-        rung(svg, rung.shape(), y);
+        rung(svg, rung.shape(), y, RAIL, OTHER_RAIL);
       } else {
-        between(svg, rung.shape(), range, ruler);
+        between(svg, rung, ruler, strip++, strips);
       }
       List<Mark> at = new ArrayList<>(marks.at(rung.tag().key()));
       if (rung.tag().key().equals(ReliefValve.SETTING)) {
@@ -158,33 +160,44 @@ final class PressureLadder {
     return Math.max(BOTTOM, labels.draw(svg, TOP - 8)) + 20;
   }
 
-  /** A band over all that it may be, with a rung at each end that the form gives. */
-  private static void between(Svg svg, String shape, Interval range, Ruler ruler) {
+  /**
+   * A band over all that it may be, with a rung at each end that the form gives. Each has a strip
+   * of its own and a dot from which its label is led, so that one can be told from another.
+   */
+  private static void between(Svg svg, Rung rung, Ruler ruler, int strip, int strips) {
+    Interval range = rung.tag().range();
+    double wide = (OTHER_RAIL - RAIL) / (double) strips;
+    double left = RAIL + wide * strip;
     double lo = ruler.y(Math.max(0, range.lo()));
     double hi = ruler.y(range.hi());
-    svg.filled("maybe", RAIL, hi, lo, OTHER_RAIL - RAIL);
-    svg.box("either", RAIL, hi, lo, OTHER_RAIL - RAIL);
+    svg.filled("maybe", left, hi, lo, wide);
+    svg.box("either", left, hi, lo, wide);
     if (!Double.isInfinite(range.lo())) {
-      rung(svg, shape, lo);
+      rung(svg, rung.shape(), lo, left, left + wide);
     }
     if (!Double.isInfinite(range.hi())) {
-      rung(svg, shape, hi);
+      rung(svg, rung.shape(), hi, left, left + wide);
+    }
+    if (strips > 1) {
+      double y = ruler.y(rung.tag().amount());
+      svg.line("lead", left + wide / 2, y, OTHER_RAIL + 9, y);
+      svg.circle("hub", left + wide / 2, y, 2.5);
     }
   }
 
-  private static void rung(Svg svg, String shape, double y) {
+  private static void rung(Svg svg, String shape, double y, double left, double right) {
     switch (shape) {
       case "rating" -> {
-        svg.line("rating", RAIL - 8, y - 2.5, OTHER_RAIL + 8, y - 2.5);
-        svg.line("rating", RAIL - 8, y + 2.5, OTHER_RAIL + 8, y + 2.5);
+        svg.line("rating", left - 8, y - 2.5, right + 8, y - 2.5);
+        svg.line("rating", left - 8, y + 2.5, right + 8, y + 2.5);
       }
       case "reading" -> {
-        svg.line("reading", RAIL, y, OTHER_RAIL, y);
-        svg.circle("reading-dot", (RAIL + OTHER_RAIL) / 2.0, y, 5);
+        svg.line("reading", left, y, right, y);
+        svg.circle("reading-dot", (left + right) / 2, y, 5);
       }
-      case "cut-off" -> cutOff(svg, RAIL, OTHER_RAIL, y);
-      case "limit" -> svg.path("limit-at", WellSection.wedge(OTHER_RAIL - 5, y));
-      default -> svg.line("setting", RAIL, y, OTHER_RAIL, y);
+      case "cut-off" -> cutOff(svg, left, right, y);
+      case "limit" -> svg.path("limit-at", WellSection.wedge(right - 5, y));
+      default -> svg.line("setting", left, y, right, y);
     }
   }
 

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import org.wellcurb.quantity.Interval;
+import org.wellcurb.record.WellRecord;
+import org.wellcurb.report.Cap;
 
 /** The labels of a well in section, from the top down, and what cannot be drawn of it. */
 final class SectionTags {
@@ -61,6 +63,10 @@ final class SectionTags {
         limit(each[0], each[1]);
       } else if (depths.isOff(each[0])) {
         left.add(sketch.say("section.off", sketch.say(each[1], "").trim()));
+      } else if (isTakenAsUnknown(each[0])) {
+        String written =
+            Cap.QUOTED_LETTERS.cut(sketch.record().written(sketch.entry(each[0]).index()));
+        left.add(sketch.say("section.unknown", sketch.say(each[1], "").trim(), written));
       }
     }
     frost();
@@ -76,9 +82,28 @@ final class SectionTags {
     return tags;
   }
 
+  /** What one would not see of the limits: that a well is not as deep as what is asked of it. */
+  List<String> remarks() {
+    double bottom = Math.max(known(depths.of("well.depth")), known(depths.of(DRILLED)));
+    boolean isBelow = tags.stream().anyMatch(tag -> tag.isLimit() && tag.amount() > bottom);
+    return bottom > 0 && isBelow ? List.of(sketch.say("section.limit.below")) : List.of();
+  }
+
+  private static double known(double x) {
+    return Double.isNaN(x) ? 0 : x;
+  }
+
   /** What no drawing can hold. */
   List<String> left() {
     return List.copyOf(left);
+  }
+
+  /** True where the form has something in place of a depth that counts as not known. */
+  private boolean isTakenAsUnknown(String key) {
+    int i = sketch.entry(key).index();
+    return sketch.record().state(i) != WellRecord.NOT_APPLICABLE
+        && !sketch.isGiven(key)
+        && !sketch.record().written(i).isBlank();
   }
 
   private boolean isMarked(String key) {
@@ -101,7 +126,7 @@ final class SectionTags {
     String shown =
         isUp
             ? sketch.say("section.up", above(key, depth, isAsGiven))
-            : isAsGiven ? sketch.both(key) : sketch.span(depth, sketch.unit("well.depth"));
+            : isAsGiven ? sketch.both(key) : sketch.sum(key, depth, sketch.unit("well.depth"));
     String test = key.equals(PUMPING) ? testWithout(sketch) : "";
     tags.add(
         new Tag(
@@ -121,7 +146,9 @@ final class SectionTags {
   /** How far above the ground, without a sign. */
   private String above(String key, Interval depth, boolean isAsGiven) {
     Interval height = new Interval(-depth.hi(), -depth.lo());
-    return isAsGiven ? sketch.both(key, height) : sketch.span(height, sketch.unit("well.depth"));
+    return isAsGiven
+        ? sketch.both(key, height)
+        : sketch.sum(key, height, sketch.unit("well.depth"));
   }
 
   /** The limit where a depth falls short of it, and that of what must lie below the frost. */

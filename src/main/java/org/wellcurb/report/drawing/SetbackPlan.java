@@ -9,6 +9,8 @@ import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Interval;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.record.Entry;
+import org.wellcurb.record.WellRecord;
+import org.wellcurb.report.Cap;
 
 /**
  * The well from above, with what stands around it at its distance. The form gives no directions, so
@@ -64,7 +66,11 @@ final class SetbackPlan {
   @Nullable Drawing drawing() {
     for (Entry entry : sketch.record().catalogue().entries()) {
       double distance = sketch.value(entry.key());
-      if (!entry.key().startsWith("setback.") || Double.isNaN(distance)) {
+      if (!entry.key().startsWith("setback.") || entry.usUnit() == null) {
+        continue;
+      }
+      if (Double.isNaN(distance)) {
+        undrawn(entry);
         continue;
       }
       if (distance >= 0 && distance <= MOST) {
@@ -93,6 +99,18 @@ final class SetbackPlan {
     List<String> words = inWords();
     String picture = svg.close(HEIGHT, sketch.says(words, marks.drawn()));
     return new Drawing(ID, sketch.say("plan.title"), picture, legend, words, marks.drawn());
+  }
+
+  /** What stands on the form in place of a distance; nothing where it says nothing. */
+  private void undrawn(Entry entry) {
+    boolean isNone = sketch.record().state(entry.index()) == WellRecord.NOT_APPLICABLE;
+    String written = sketch.record().written(entry.index()).strip();
+    if (!isNone && written.isEmpty()) {
+      return;
+    }
+    String place = place(entry.key());
+    left.add(
+        sketch.say(isNone ? "plan.none" : "plan.unknown", place, Cap.QUOTED_LETTERS.cut(written)));
   }
 
   private List<Double> amounts() {

@@ -176,8 +176,22 @@ public final class Sketch {
 
   /** From the least to the most of an amount in SI, rounded for people: {@code 0 to 1440 gal}. */
   String span(Interval si, Unit unit) {
-    String lo = round(unit.fromSi(si.lo()));
-    String hi = round(unit.fromSi(si.hi()));
+    return span(si, unit, round(unit.fromSi(si.lo())), round(unit.fromSi(si.hi())));
+  }
+
+  /**
+   * The same of an entry's amount to which another was added: in the unit of the form the sum comes
+   * out as it does by hand.
+   */
+  String sum(String key, Interval si, Unit unit) {
+    @Nullable Unit written = record.unit(entry(key).index());
+    if (!unit.equals(written)) {
+      return span(si, unit);
+    }
+    return span(si, unit, number(unit.fromSi(si.lo())), number(unit.fromSi(si.hi())));
+  }
+
+  private String span(Interval si, Unit unit, String lo, String hi) {
     String last = " " + symbol(unit);
     if (Double.isInfinite(si.hi())) {
       return say("amount.least", lo + last);

@@ -20,6 +20,12 @@ final class WellSection {
   private static final int LABELS = 196;
   private static final int LEADS = (int) SectionParts.RIGHT;
 
+  /** How far apart uprights stand, how far the last may stand from the first, half their feet. */
+  private static final double LANE = 9;
+
+  private static final double LANES = 40;
+  private static final double FOOT = 4;
+
   private final Sketch sketch;
   private final Depths depths;
   private final WellHead head;
@@ -106,13 +112,27 @@ final class WellSection {
   }
 
   private double labels(Svg svg, Ruler ruler, Marks marks) {
-    Labels labels = new Labels(LEADS, LABELS, WIDTH - LABELS - 2);
+    int lanes = (int) tags.all().stream().filter(tag -> !tag.range().isPoint()).count();
+    // Uprights stand side by side, as far as there is room, each with a dot that its label is led
+    // from: on one line nobody could tell where which of them ends.
+    double step = lanes > 1 ? Math.min(LANE, LANES / (lanes - 1)) : 0;
+    double last = LEADS + step * Math.max(0, lanes - 1);
+    double left = LABELS + last - LEADS;
+    Labels labels = new Labels(last, left, WIDTH - left - 2);
+    int lane = 0;
     for (Tag tag : tags.all()) {
       double y = ruler.y(tag.amount());
       if (tag.isLimit()) {
         svg.path("limit-at", wedge(LEADS - 10, y));
-      } else if (!tag.range().isPoint()) {
-        between(svg, tag.range(), ruler);
+      }
+      double x = LEADS;
+      if (!tag.range().isPoint()) {
+        x += step * lane++;
+        between(svg, tag.range(), ruler, x);
+        svg.circle("hub", x, y, lanes > 1 ? 2.5 : 0);
+      }
+      if (x < last) {
+        svg.line("lead", x, y, last, y);
       }
       labels.add(y, tag.text(), marksAt(tag.key(), marks));
     }
@@ -135,15 +155,15 @@ final class WellSection {
   }
 
   /** An upright over all that a depth may be; it has no foot where the form sets no end. */
-  private static void between(Svg svg, Interval range, Ruler ruler) {
+  private static void between(Svg svg, Interval range, Ruler ruler, double x) {
     double from = ruler.y(range.lo());
     double to = ruler.y(range.hi());
-    svg.line("span", LEADS, from, LEADS, to);
+    svg.line("span", x, from, x, to);
     if (!Double.isInfinite(range.lo())) {
-      svg.line("span", LEADS - 5, from, LEADS + 5, from);
+      svg.line("span", x - FOOT, from, x + FOOT, from);
     }
     if (!Double.isInfinite(range.hi())) {
-      svg.line("span", LEADS - 5, to, LEADS + 5, to);
+      svg.line("span", x - FOOT, to, x + FOOT, to);
     }
   }
 
@@ -160,7 +180,7 @@ final class WellSection {
     if (ruler.isBroken()) {
       legend.line(sketch.say("section.broken", sketch.about(ruler.breakAt(), "well.depth")));
     }
-    return legend.line(depths.remark()).lines(tags.left()).all();
+    return legend.line(depths.remark()).lines(tags.remarks()).lines(tags.left()).all();
   }
 
   /** That the well flows, where the form says so or its level stands above the ground. */
@@ -194,6 +214,7 @@ final class WellSection {
     if (!flowing().isEmpty()) {
       lines.add(flowing());
     }
+    lines.addAll(tags.remarks());
     lines.addAll(pipe.words());
     lines.addAll(layers.words());
     return lines;

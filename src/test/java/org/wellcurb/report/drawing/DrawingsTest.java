@@ -544,4 +544,35 @@ final class DrawingsTest {
       }
     }
   }
+
+  /** However long the figures are, and however many findings stand there. */
+  @ParameterizedTest
+  @EnumSource(UnitsShown.class)
+  void noLineOrLetterOfTheDailyWaterIsCut(UnitsShown units) {
+    List<Mark> marks = new ArrayList<>();
+    for (int i = 0; i < 12; i++) {
+      String letter = String.valueOf((char) ('A' + i));
+      List<String> entries =
+          i < 8 ? List.of("water.yield") : List.of("site.dwellings", "water.yield");
+      marks.add(new Mark(letter, "finding-" + letter, "Short", entries));
+    }
+    for (Language language : Language.values()) {
+      Form form =
+          new Form("FW-1")
+              .amount("site.bedrooms", 36, ONE)
+              .amount("site.dwellings", 1, ONE)
+              .amount("storage.volume", 1234, org.wellcurb.quantity.Units.US_GALLON)
+              .range("water.yield", 12.25, 17.75, GPM, "12 1/4 - 17 3/4");
+      Drawing water = drawn(sketch(form.record(), language, units, marks, Map.of()), "water");
+      List<Box> boxes = boxes(water.svg());
+      assertEquals(12, boxes.stream().filter(box -> box.what().equals("a letter")).count());
+      for (int i = 0; i < boxes.size(); i++) {
+        Box a = boxes.get(i);
+        assertTrue(a.left() >= 0 && a.right() <= WIDTH, a.toString());
+        for (Box b : boxes.subList(i + 1, boxes.size())) {
+          assertFalse(a.meets(b), a + " and " + b);
+        }
+      }
+    }
+  }
 }

@@ -106,4 +106,17 @@ final class SetbackPlanTest {
     }
     return dots;
   }
+
+  @Test
+  void aDistanceThatIsNotDrawnIsNamed() {
+    Form form =
+        new Form("T")
+            .amount("setback.road", 30, FOOT)
+            .text("setback.privy", "unknown")
+            .text("setback.pond", "n/a");
+    String said = legend(plan(form.record(), Map.of()));
+    assertTrue(said.contains("privy"), said);
+    assertTrue(said.contains("pond"), said);
+    assertFalse(said.contains("cesspool"), said);
+  }
 }

@@ -11,8 +11,12 @@ import static org.wellcurb.report.drawing.Sketches.drawn;
 import static org.wellcurb.report.drawing.Sketches.legend;
 import static org.wellcurb.report.drawing.Sketches.section;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.wellcurb.record.WellRecord;
 import org.wellcurb.report.Form;
@@ -194,5 +198,119 @@ final class WellSectionTest {
             Map.of("well.casing_depth", limit));
     String words = drawn(sketch, "section").words().toString();
     assertTrue(words.contains("Limit, or another way: Casing bottom 80 ft"), words);
+  }
+
+  /** What is at the pump is not down the hole where the pump is not. */
+  @Test
+  void nothingHangsAtAPumpThatIsAboveTheGround() {
+    Form form =
+        well()
+            .text("pump.type", "jet")
+            .amount("pump.intake_depth", 90, FOOT)
+            .amount("pump.check_valves", 1, ONE)
+            .amount("pump.torque_arresters", 1, ONE);
+    Drawing jet = section(form.record());
+    assertFalse(jet.svg().contains("at the pump"), jet.svg());
+    assertEquals(0, count(jet, "valve") + count(jet, "arrester") + count(jet, "pump"));
+    assertTrue(legend(jet).contains("The pump (jet) is not drawn"), legend(jet));
+    assertTrue(legend(jet).contains("Check valves: 1 on the form. None is drawn"), legend(jet));
+    Drawing sunk = section(form.text("pump.type", "submersible").record());
+    assertTrue(sunk.svg().contains(">Check valve at the"), sunk.svg());
+    assertFalse(legend(sunk).contains("is not drawn"), legend(sunk));
+  }
+
+  @Test
+  void aServiceLineIsDrawnWithoutAPitless() {
+    Form form = well().amount("service_line.burial_depth", 6, FOOT);
+    Drawing section = section(form.record());
+    assertEquals(1, count(section, "line"));
+    assertTrue(legend(section).contains("where the service line joins"), legend(section));
+    Drawing joined = section(form.amount("pitless.depth", 6, FOOT).record());
+    assertEquals(1, count(joined, "line"));
+    assertFalse(legend(joined).contains("where the service line joins"), legend(joined));
+  }
+
+  /** The sign of a motor has no size of its own: it must not stand below the well. */
+  @Test
+  void noMotorIsDrawnThroughTheBottom() {
+    Form form = well().text("pump.type", "submersible");
+    double bottom = foot(section(form.amount("pump.intake_depth", 20, FOOT).record()), "floor");
+    for (double intake = 150; intake < 197; intake += 2) {
+      Drawing section = section(form.amount("pump.intake_depth", intake, FOOT).record());
+      assertTrue(foot(section, "motor") <= bottom, intake + ": " + section.svg());
+      assertTrue(legend(section).contains("its height is not to scale"), legend(section));
+    }
+  }
+
+  /** Where the lowest shape of a kind ends. */
+  private static double foot(Drawing drawing, String kind) {
+    Matcher shape =
+        Pattern.compile(
+                "class=\""
+                    + kind
+                    + "\"[^>]* y1?=\"([0-9.]+)\"(?: width=\"[0-9.]+\")?"
+                    + "(?: height=\"([0-9.]+)\")?")
+            .matcher(drawing.svg());
+    double foot = 0;
+    while (shape.find()) {
+      double height = shape.group(2) == null ? 0 : Double.parseDouble(shape.group(2));
+      foot = Math.max(foot, Double.parseDouble(shape.group(1)) + height);
+    }
+    assertTrue(foot > 0, drawing.svg());
+    return foot;
+  }
+
+  @Test
+  void noTwoRangesShareAnUpright() {
+    WellRecord record =
+        new Form("FW-1")
+            .range("well.depth", 270, 290, FOOT, "270-290")
+            .range("well.casing_depth", 50, Double.POSITIVE_INFINITY, FOOT, ">50")
+            .range("water.static_level", 40, 60, FOOT, "40-60")
+            .range("water.pumping_level", Double.NEGATIVE_INFINITY, 110, FOOT, "<110")
+            .record();
+    Matcher span =
+        Pattern.compile("class=\"span\" x1=\"([0-9.]+)\" y1=\"[0-9.]+\" x2=\"\\1\"")
+            .matcher(section(record).svg());
+    Set<String> lanes = new HashSet<>();
+    int uprights = 0;
+    while (span.find()) {
+      lanes.add(span.group(1));
+      uprights++;
+    }
+    assertEquals(4, uprights);
+    assertEquals(4, lanes.size());
+  }
+
+  @Test
+  void aLimitBelowTheWellIsSaidToBeThere() {
+    Mark mark = new Mark("A", "finding-a", "Short", List.of("grout.bottom"));
+    for (int limit : new int[] {30, 300}) {
+      Sketch sketch =
+          Sketches.of(
+              well().amount("grout.bottom", 6, FOOT).record(),
+              Language.EN,
+              UnitsShown.AS_WRITTEN,
+              List.of(mark),
+              Map.of("grout.bottom", Limit.of(FOOT.toSi(limit))));
+      String said = legend(drawn(sketch, "section"));
+      assertEquals(limit == 300, said.contains("below the bottom of this well"), said);
+    }
+  }
+
+  /** Someone who sees a letter at a depth takes that depth for what is wrong. */
+  @Test
+  void aLetterStandsOnlyAtWhatDecided() {
+    Mark mark =
+        new Mark("A", "finding-a", "Short", List.of("setback.animal_yard", "well.casing_depth"));
+    Sketch sketch =
+        Sketches.of(
+            well().amount("setback.animal_yard", 99, FOOT).record(),
+            Language.EN,
+            UnitsShown.AS_WRITTEN,
+            List.of(mark),
+            Map.of());
+    assertEquals(0, count(drawn(sketch, "section"), "mark"));
+    assertEquals(1, count(drawn(sketch, "plan"), "mark"));
   }
 }
