@@ -221,7 +221,10 @@ final class WellSectionTest {
 
   @Test
   void aServiceLineIsDrawnWithoutAPitless() {
-    Form form = well().amount("service_line.burial_depth", 6, FOOT);
+    Form form =
+        new Form("FW-1")
+            .amount("well.depth", 200, FOOT)
+            .amount("service_line.burial_depth", 6, FOOT);
     Drawing section = section(form.record());
     assertEquals(1, count(section, "line"));
     assertTrue(legend(section).contains("where the service line joins"), legend(section));
