@@ -58,6 +58,7 @@ final class SetbackPlan {
   private final Sketch sketch;
   private final List<Spoke> spokes = new ArrayList<>();
   private final List<String> left = new ArrayList<>();
+  private final List<String> none = new ArrayList<>();
 
   SetbackPlan(Sketch sketch) {
     this.sketch = sketch;
@@ -108,9 +109,12 @@ final class SetbackPlan {
     if (!isNone && written.isEmpty()) {
       return;
     }
-    String place = place(entry.key());
-    left.add(
-        sketch.say(isNone ? "plan.none" : "plan.unknown", place, Cap.QUOTED_LETTERS.cut(written)));
+    if (isNone) {
+      none.add(place(entry.key()));
+    } else {
+      left.add(
+          sketch.say("plan.unknown", place(entry.key()), Cap.QUOTED_LETTERS.cut(written)));
+    }
   }
 
   private List<Double> amounts() {
@@ -264,6 +268,7 @@ final class SetbackPlan {
         .sign("cut", sketch.say("plan.sign.far"), SetbackPlan::far)
         .across("range", sketch.say("sign.between"))
         .line(sketch.say("plan.signs"))
+        .line(none.isEmpty() ? "" : sketch.say("plan.none", String.join(", ", none)))
         .lines(left)
         .all();
   }
