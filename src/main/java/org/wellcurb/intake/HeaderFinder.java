@@ -43,7 +43,7 @@ final class HeaderFinder {
    * @param cells its cells as written; where it is on two lines, brought together
    * @param text the header as it stands
    * @param line its last physical line, from 1; 0 if the table has no header
-   * @param preamble the lines before it
+   * @param preamble the lines before it, blank ones too
    * @param next place of the first row after it
    * @param nextLine the physical line of that row
    * @param known how many of its names are known
@@ -177,16 +177,19 @@ final class HeaderFinder {
 
   private Found found(byte delimiter, List<Row> rows, Header header) {
     List<String> preamble = new ArrayList<>();
+    long line = 1;
     for (Row row : rows.subList(0, header.first)) {
+      line = blankLines(line, row, preamble);
       preamble.add(text(row));
     }
     List<List<String>> after = new ArrayList<>();
     for (Row row : rows.subList(header.last + 1, rows.size())) {
       after.add(row.cells);
     }
-    StringBuilder text = new StringBuilder();
+    List<String> lines = new ArrayList<>();
     for (Row row : rows.subList(header.first, header.last + 1)) {
-      text.append(text.isEmpty() ? "" : "\n").append(text(row));
+      line = blankLines(line, row, lines.isEmpty() ? preamble : lines);
+      lines.add(text(row));
     }
     @Nullable Row last = header.last < 0 ? null : rows.get(header.last);
     List<String> cells = new ArrayList<>(header.cells);
@@ -194,13 +197,24 @@ final class HeaderFinder {
     return new Found(
         delimiter,
         cells,
-        text.toString(),
+        String.join("\n", lines),
         last == null ? 0 : last.line,
         preamble,
         last == null ? 0 : last.next,
         last == null ? 1 : last.nextLine,
         header.known,
         after);
+  }
+
+  /**
+   * Adds the blank lines between {@code line} and a row, so that a header whose line a map names
+   * keeps it wherever the lines above it are written again; gives the line behind the row.
+   */
+  private static long blankLines(long line, Row row, List<String> into) {
+    for (long i = line; i < row.line; i++) {
+      into.add("");
+    }
+    return row.nextLine;
   }
 
   /**

@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param encoding how its characters are written
  * @param delimiter what stands between cells
  * @param headerLine the physical line of the header, from 1; 0 if it has none
- * @param preamble the lines before it, passed over
+ * @param preamble the lines before it, blank ones too, passed over
  * @param header the header as it stands, in UTF-8; empty if there is none
  * @param frame what must stand before rows so that they can be read again in the same way
  * @param moreColumns how many of the columns have no name, since rows go on beyond the header

@@ -60,6 +60,27 @@ class HeaderMapRunTest {
     assertTrue(Files.readString(dir.resolve("out/set-aside.csv")).contains("layers.csv,3"));
   }
 
+  /** The map counts lines: what is set aside must keep its header on the line that it had. */
+  @Test
+  void rowsSetAsideAreReadAgainByAMapThatNamesTheLineOfTheHeader() throws Exception {
+    String map =
+        "{'title':'t','table':{'header':6,'delimiter':'semicolon'},'columns':["
+            + "{'column':'NO','entry':'record.id'},"
+            + "{'column':'DEEP','entry':'well.depth','unit':'ft'}]}";
+    String above = "\nRegister of bores\nPrinted on a Friday\n\n\nNO;DEEP\n";
+    Path wells = Files.writeString(dir.resolve("wells.csv"), above + "A;100\nB;20;30;40\nC;50\n");
+    ScreenSummary first = run(map, wells);
+    assertEquals(2, first.screened());
+    assertEquals(1, first.setAside());
+    String kept = Files.readString(dir.resolve("out/set-aside/wells.csv"));
+    assertEquals(above + "B;20;30;40\n", kept);
+    Path again = Files.createDirectories(dir.resolve("again")).resolve("wells.csv");
+    Files.writeString(again, kept.replace("B;20;30;40", "B;20"));
+    ScreenSummary second = run(map.replace("'t'", "'again'"), again);
+    assertEquals(1, second.screened());
+    assertEquals(0, second.setAside());
+  }
+
   /** A hundred columns that nobody here has seen: each cell of each column is accounted for. */
   @Test
   void theReadingReportAccountsForEveryCell() throws Exception {
