@@ -2,6 +2,7 @@ package org.wellcurb.intake;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.wellcurb.quantity.Note;
 import org.wellcurb.record.Extra;
 
 /** The cells of a row that fill no entry by themselves: counted, and kept with the record. */
@@ -18,6 +19,8 @@ final class Kept {
     for (int c : columns) {
       if (row.length(c) == 0) {
         tally.blank(c);
+      } else if (row.isWithoutResult(c)) {
+        tally.unreadable(c, Note.NO_RESULT);
       } else {
         tally.kept(c);
       }

@@ -3,6 +3,7 @@ package org.wellcurb.intake;
 import java.nio.charset.StandardCharsets;
 import org.apache.commons.csv.CSVRecord;
 import org.jspecify.annotations.Nullable;
+import org.wellcurb.record.NoResult;
 
 /**
  * The cells of one row, in the bytes where they lie or, if the row holds quotes, as the CSV library
@@ -138,6 +139,13 @@ final class RowView {
 
   int length(int column) {
     return quoted == null ? to[column] - from[column] : text(column).length();
+  }
+
+  /** True of a formula of which the workbook stores no result. */
+  boolean isWithoutResult(int column) {
+    return quoted == null
+        ? NoResult.is(bytes, from[column], to[column])
+        : NoResult.is(text(column));
   }
 
   String text(int column) {

@@ -7,10 +7,11 @@ import java.util.regex.Pattern;
 import org.dhatim.fastexcel.reader.Cell;
 import org.dhatim.fastexcel.reader.CellType;
 import org.jspecify.annotations.Nullable;
+import org.wellcurb.record.NoResult;
 
 /**
  * The text of a cell of a workbook: what a person would have typed. Dates are ISO, numbers plain,
- * of formulas the stored result; a line break becomes a blank, so that a row stays on its line.
+ * of formulas the stored result, or that there is none; a line break becomes a blank, so that a row stays on its line.
  */
 final class SheetCell {
   private static final LocalDate DAY_0_OF_1904 = LocalDate.of(1904, 1, 1);
@@ -32,7 +33,10 @@ final class SheetCell {
     }
     String raw = cell.getRawValue();
     if (raw == null) {
-      return "";
+      // A formula whose result is an empty text stores that; one without any was never worked out.
+      return cell.getType() == CellType.FORMULA
+          ? NoResult.of(cell.getFormula() == null ? "" : oneLine(cell.getFormula()))
+          : "";
     }
     return switch (cell.getType()) {
       case BOOLEAN -> raw.equals("1") || raw.equalsIgnoreCase("true") ? "TRUE" : "FALSE";

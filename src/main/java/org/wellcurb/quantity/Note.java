@@ -66,7 +66,9 @@ public enum Note {
   /** A cell that does not hold as many parts as the header map takes from it. */
   PARTS_MISSING,
   /** A cell that states its unit in a column that the header map scales. */
-  SCALE_AND_UNIT;
+  SCALE_AND_UNIT,
+  /** A formula of a workbook that stores no result of it. */
+  NO_RESULT;
 
   private static final Note[] ALL = values();
 

@@ -227,6 +227,10 @@ public final class CellReader {
   private @Nullable Reading readText(
       RecordFiller into, EntryReading reading, String text, @Nullable Unit bare, CellStyle style) {
     int entry = reading.index();
+    if (NoResult.is(text)) {
+      into.absent(entry, WellRecord.UNREADABLE, Note.NO_RESULT);
+      return null;
+    }
     int said = words.noValue(reading, text, style);
     if (said != WordTable.NONE) {
       absent(into, reading, said);

@@ -81,6 +81,26 @@ class HeaderMapRunTest {
     assertEquals(0, second.setAside());
   }
 
+  /** A formula without its result is counted as unreadable, whether a line maps its column or not. */
+  @Test
+  void aFormulaWithoutItsResultIsNoBlank() throws Exception {
+    String map =
+        "{'title':'t','columns':[{'column':'NO','entry':'record.id'},"
+            + "{'column':'DEEP','entry':'well.depth','unit':'ft'}]}";
+    String rows =
+        "A,#formula without a result: =B4/10,#formula without a result: =B4/10\n"
+            + "B,100,\nC,,\"#formula without a result: =SUM(B4,B5)\"\n";
+    run(map, Files.writeString(dir.resolve("wells.csv"), "NO,DEEP,OTHER\n" + rows));
+    JsonNode run = new ObjectMapper().readTree(dir.resolve("out/run.json").toFile());
+    JsonNode columns = run.path("inputs").path(0).path("columns");
+    for (int i = 1; i < 3; i++) {
+      JsonNode column = columns.path(i);
+      assertEquals(i, column.path("unreadable").asInt(), column.toString());
+      assertEquals(1, column.path("blank").asInt(), column.toString());
+      assertTrue(column.toString().contains("no_result"), column.toString());
+    }
+  }
+
   /** A hundred columns that nobody here has seen: each cell of each column is accounted for. */
   @Test
   void theReadingReportAccountsForEveryCell() throws Exception {

@@ -173,10 +173,12 @@ class WorkbookTest {
                 + " xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"><sheetData>"
                 + "<row r=\"1\"><c r=\"A1\" t=\"inlineStr\"><is><t>record.id</t></is></c>"
                 + "<c r=\"B1\" t=\"inlineStr\"><is><t>well.depth</t></is></c>"
-                + "<c r=\"C1\" t=\"inlineStr\"><is><t>well.tag</t></is></c></row>"
+                + "<c r=\"C1\" t=\"inlineStr\"><is><t>well.tag</t></is></c>"
+                + "<c r=\"D1\" t=\"inlineStr\"><is><t>well.casing_depth</t></is></c></row>"
                 + "<row r=\"2\"><c r=\"A2\" t=\"str\"><f>\"A\"&amp;1</f><v>A1</v></c>"
                 + "<c r=\"B2\"><f>100+12</f><v>112</v></c>"
-                + "<c r=\"C2\" t=\"e\"><f>1/0</f><v>#DIV/0!</v></c></row>"
+                + "<c r=\"C2\" t=\"e\"><f>1/0</f><v>#DIV/0!</v></c>"
+                + "<c r=\"D2\" t=\"str\"><f>IF(A2=1,1,&quot;&quot;)</f><v></v></c></row>"
                 + "</sheetData></worksheet>")
             .getBytes(StandardCharsets.UTF_8);
     Path plain = write("plain.xlsx", workbook -> row(workbook.newWorksheet("S"), 0, "x"));
@@ -194,7 +196,33 @@ class WorkbookTest {
     assertEquals("A1", record.id());
     assertEquals(112 * 0.3048, record.lo(CATALOGUE.index("well.depth")), 1e-12);
     assertFalse(record.isGiven(CATALOGUE.index("well.tag")));
+    assertEquals(WellRecord.UNKNOWN, record.state(CATALOGUE.index("well.casing_depth")));
   }
+
+  /** A program that never worked its formulas out stores none: such a cell is not blank. */
+  @Test
+  void aFormulaWithoutAResultIsUnreadable() throws IOException {
+    Path path =
+        write(
+            "unsaved.xlsx",
+            workbook -> {
+              Worksheet sheet = workbook.newWorksheet("Wells");
+              row(sheet, 0, "record.id", "well.depth [ft]", "well.tag", "dates.completed", "Odd");
+              row(sheet, 1, "A-1", "100", "7", "2009-05-31", "x");
+              row(sheet, 2, "A-2");
+              for (int column = 1; column < 5; column++) {
+                sheet.formula(2, column, "A" + column + "/10");
+              }
+            });
+    Gathered all = read(path);
+    WellRecord record = all.records.get(1);
+    for (String key : List.of("well.depth", "well.tag", "dates.completed")) {
+      int entry = CATALOGUE.index(key);
+      assertEquals(WellRecord.UNREADABLE, record.state(entry), key);
+      assertEquals("NO_RESULT", record.note(entry).name(), key);
+    }
+  }
+
 
   @Test
   void aHeaderOnTwoLinesWithMergedGroupsIsBroughtTogether() throws IOException {
