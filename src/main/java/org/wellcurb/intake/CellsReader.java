@@ -5,6 +5,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import org.wellcurb.quantity.Dimension;
 import org.wellcurb.quantity.Note;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.UnitSystem;
@@ -168,7 +169,7 @@ final class CellsReader {
     if (target.scale() != 1 && !scaled && into.record().isGiven(entry)) {
       char last = meant.charAt(meant.length() - 1);
       boolean bare = (last >= '0' && last <= '9') || "+.,".indexOf(last) >= 0;
-      if (bare || word != null) {
+      if (bare || word != null || turnsSign(target, meant)) {
         into.scale(entry, target.scale());
       } else {
         into.absent(entry, WellRecord.UNREADABLE, Note.SCALE_AND_UNIT);
@@ -177,6 +178,16 @@ final class CellsReader {
     if (!meant.equals(text)) {
       into.written(entry, text);
     }
+  }
+
+  /**
+   * True of degrees that a column has with the other sign: the marks of degrees, minutes and
+   * seconds say nothing of it, but a letter of the compass does.
+   */
+  private static boolean turnsSign(Target target, String text) {
+    return target.scale() == -1
+        && Dimension.ANGLE.equals(target.entry().kind().dimension())
+        && text.chars().noneMatch(Character::isLetter);
   }
 
   private static boolean isPlainNumber(String text) {

@@ -46,6 +46,14 @@ final class PartColumns {
       if (isPosition(entry) && all.get(i).joined().isEmpty() && isWhole(guess.survey())) {
         all.set(i, all.get(i).withDoubt("whole degrees only: where are the minutes?"));
       }
+      if (entry.key().endsWith("longitude") && !saysSide(all, i)) {
+        all.set(
+            i,
+            all.get(i)
+                .withDoubt(
+                    "nothing states east or west, so it is read as east; where it is west, add"
+                        + " \"scale\": -1"));
+      }
     }
     return all;
   }
@@ -93,6 +101,17 @@ final class PartColumns {
 
   private static boolean isPosition(Entry entry) {
     return entry.key().endsWith("latitude") || entry.key().endsWith("longitude");
+  }
+
+  /** True of degrees of which one is negative or has a letter, be it in a column beside them. */
+  private static boolean saysSide(List<ColumnGuess> all, int at) {
+    ColumnSurvey degrees = all.get(at).survey();
+    if (!(degrees.least() >= 0)) {
+      return true;
+    }
+    return all.subList(at, at + 1 + all.get(at).joined().size()).stream()
+        .flatMap(part -> part.survey().texts().keySet().stream())
+        .anyMatch(text -> text.chars().anyMatch(Character::isLetter));
   }
 
   private static boolean isWhole(ColumnSurvey column) {

@@ -171,6 +171,21 @@ class HeaderMapTest {
     assertEquals(12 * 0.3048, si(one(map, "T", "~120"), "pump.intake_depth"), 1e-12);
   }
 
+  /** West of Greenwich without a letter: the marks are those of joining, and state no side. */
+  @Test
+  void degreesMayHaveTheOtherSignUnlessALetterStatesIt() throws Exception {
+    String map =
+        "{'columns':['D','M','S'],'join':'degrees','entry':'site.longitude','scale':-1}";
+    WellRecord west = one(map, "D;M;S", "71;16;27.3");
+    assertEquals(-(71 + 16 / 60.0 + 27.3 / 3600), si(west, "site.longitude"), 1e-9);
+    assertEquals(-71.5, si(one(map, "D;M;S", "71;30;"), "site.longitude"), 1e-9);
+    assertEquals("SCALE_AND_UNIT", note(one(map, "D;M;S", "71;16;27 W"), "site.longitude"));
+    String whole = "{'column':'X','entry':'site.longitude','scale':-1}";
+    assertEquals(-71.5, si(one(whole, "X", "71\u00B0 30'"), "site.longitude"), 1e-9);
+    String tenths = map.replace("-1", "0.1");
+    assertEquals("SCALE_AND_UNIT", note(one(tenths, "D;M;S", "71;16;27"), "site.longitude"));
+  }
+
   @Test
   void aTableOfOtherColumnsIsNoneOfTheMapped() throws Exception {
     String map =
