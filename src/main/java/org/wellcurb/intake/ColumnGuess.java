@@ -2,8 +2,10 @@ package org.wellcurb.intake;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Unit;
+import org.wellcurb.quantity.Units;
 import org.wellcurb.record.Entry;
 
 /**
@@ -31,6 +33,9 @@ public record ColumnGuess(
     @Nullable Entry bottom,
     String why,
     List<String> doubts) {
+  /** Units that a crew may change between; figures of another kind lie apart by themselves. */
+  private static final Set<Unit> FEET_OR_METRES = Set.of(Units.FOOT, Units.METRE);
+
   /** What a column is for. */
   public enum Role {
     /** It fills its entry, or nothing. */
@@ -67,7 +72,10 @@ public record ColumnGuess(
   public List<String> toLookAt() {
     List<String> all = new ArrayList<>(doubts);
     Unit unit = unit();
-    if (unit != null && written.unitFrom().isEmpty() && survey.changesUnit()) {
+    if (unit != null
+        && FEET_OR_METRES.contains(unit)
+        && written.unitFrom().isEmpty()
+        && survey.changesUnit()) {
       all.add(
           "the last figures lie a factor of about 3.28 from the first: feet above and metres"
               + " below, or the other way?");
