@@ -329,10 +329,14 @@ public final class ColumnSurvey {
     return dayFirst > 0 ? "day first" : "month first";
   }
 
-  /** True for days of some year of the last hundred, as spreadsheets number them from 1900. */
+  /**
+   * True for days of some year of the last hundred, as spreadsheets number them from 1900. A 0 is
+   * none: programs write it for a blank.
+   */
   boolean areDayNumbers() {
-    double[] days = numbers();
-    return days.length * 2L >= filled
+    double[] days = Arrays.stream(numbers()).filter(number -> number != 0).toArray();
+    long others = filled - (numberCount - days.length);
+    return days.length * 2L >= others
         && days.length > 0
         && Arrays.stream(days).allMatch(DayNumbers::mayBe);
   }
