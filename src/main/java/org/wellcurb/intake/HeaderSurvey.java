@@ -56,6 +56,10 @@ public record HeaderSurvey(
 
   /** Columns whose numbers have decimal commas for sure. */
   public List<ColumnSurvey> withDecimalCommas() {
+    return withDecimalCommas(columns);
+  }
+
+  private static List<ColumnSurvey> withDecimalCommas(List<ColumnGuess> columns) {
     return columns.stream()
         .map(ColumnGuess::survey)
         .filter(column -> column.comma().isDecimal() && column.numeric() >= 0.5)
@@ -64,8 +68,19 @@ public record HeaderSurvey(
 
   /** True where commas are decimal in several columns, and part thousands in none. */
   boolean hasDecimalCommas() {
-    return withDecimalCommas().size() > 1
-        && columns.stream().noneMatch(column -> column.survey().comma() == Comma.THOUSANDS);
+    return drafted(columns) != null;
+  }
+
+  /**
+   * What a map drafted of these columns says of all commas; null where it says nothing: they are
+   * decimal in several columns, and part thousands in none.
+   */
+  static @Nullable Comma drafted(List<ColumnGuess> columns) {
+    List<ColumnSurvey> decimal = withDecimalCommas(columns);
+    return decimal.size() > 1
+            && columns.stream().noneMatch(column -> column.survey().comma() == Comma.THOUSANDS)
+        ? decimal.get(0).comma()
+        : null;
   }
 
   /** The order of the dates of all its columns, in words of a map; empty where they differ. */

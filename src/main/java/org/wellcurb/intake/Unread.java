@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.wellcurb.quantity.Comma;
 import org.wellcurb.quantity.DateOrder;
 import org.wellcurb.quantity.DayNumbers;
 import org.wellcurb.quantity.Unit;
@@ -41,6 +42,7 @@ final class Unread {
    */
   List<String> common(List<ColumnGuess> guesses) {
     Map<String, Integer> columns = new LinkedHashMap<>();
+    @Nullable Comma drafted = HeaderSurvey.drafted(guesses);
     for (ColumnGuess guess : guesses) {
       @Nullable Entry entry = guess.entry();
       if (entry == null || !isOfFigures(entry)) {
@@ -49,7 +51,7 @@ final class Unread {
       for (String text : guess.survey().texts().keySet()) {
         boolean isWord =
             text.length() <= LONGEST_WORD && text.chars().noneMatch(c -> c >= '0' && c <= '9');
-        if (isWord && isUnread(entry, text, guess, style(guess))) {
+        if (isWord && isUnread(entry, text, guess, style(guess, drafted))) {
           columns.merge(text, 1, Integer::sum);
         }
       }
@@ -63,7 +65,8 @@ final class Unread {
   /** The guesses; those of amounts and dates say what could not be read, but for these words. */
   List<ColumnGuess> said(List<ColumnGuess> guesses, List<String> except) {
     List<ColumnGuess> all = new ArrayList<>();
-    guesses.forEach(guess -> all.add(said(guess, except)));
+    @Nullable Comma drafted = HeaderSurvey.drafted(guesses);
+    guesses.forEach(guess -> all.add(said(guess, except, drafted)));
     return all;
   }
 
@@ -89,14 +92,14 @@ final class Unread {
         || (state == WellRecord.UNKNOWN && scratch.record().note(entry.index()).isUnsure());
   }
 
-  private ColumnGuess said(ColumnGuess guess, List<String> except) {
+  private ColumnGuess said(ColumnGuess guess, List<String> except, @Nullable Comma drafted) {
     @Nullable Entry entry = guess.entry();
     boolean alone =
         guess.joined().isEmpty() && guess.written().unitFrom().isEmpty() && guess.bottom() == null;
     if (entry == null || !alone || !isOfFigures(entry)) {
       return guess;
     }
-    CellStyle style = style(guess);
+    CellStyle style = style(guess, drafted);
     long cells = 0;
     List<String> shown = new ArrayList<>();
     for (Map.Entry<String, Integer> text : guess.survey().mostCommon()) {
@@ -120,14 +123,16 @@ final class Unread {
             + (cells > shown.size() ? " ..." : ""));
   }
 
-  private static CellStyle style(ColumnGuess guess) {
+  /** How the draft has it read. */
+  private static CellStyle style(ColumnGuess guess, @Nullable Comma drafted) {
+    Comma comma = drafted == null ? guess.survey().comma() : drafted;
     DateOrder order =
         switch (guess.written().dates()) {
           case "day first" -> DateOrder.DAY_FIRST;
           case "month first" -> DateOrder.MONTH_FIRST;
           default -> DateOrder.ISO_ONLY;
         };
-    CellStyle style = TableMap.STYLE.withComma(guess.survey().comma()).withDateOrder(order);
+    CellStyle style = TableMap.STYLE.withComma(comma).withDateOrder(order);
     int pivot = guess.written().pivot();
     style = pivot > 0 ? style.withPivotYear(pivot) : style;
     return guess.written().areDayNumbers() ? style.withDayNumbers(DayNumbers.FROM_1900) : style;

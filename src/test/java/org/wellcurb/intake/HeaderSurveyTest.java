@@ -20,6 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
+import org.wellcurb.record.WellRecord;
 
 /** What a survey says of columns that it has never seen. */
 class HeaderSurveyTest {
@@ -117,6 +118,16 @@ class HeaderSurveyTest {
         column("well depth ft", cells).toLookAt().toString().contains("factor of about 3.28"));
     String[] even = IntStream.range(0, 60).mapToObj(i -> "" + (200 + i)).toArray(String[]::new);
     assertTrue(column("well depth ft", even).toLookAt().isEmpty());
+  }
+
+  /** A concentration may lie a factor of three from others by itself. */
+  @Test
+  void noFeetAndMetresAreSeenInWhatIsNoLength() throws Exception {
+    String[] cells =
+        IntStream.range(0, 60).mapToObj(i -> i < 30 ? "12" : "3.8").toArray(String[]::new);
+    ColumnGuess arsenic = column("Arsenic ug/L", cells);
+    assertEquals("sample.arsenic", arsenic.entry().key());
+    assertFalse(arsenic.toLookAt().toString().contains("factor of about 3.28"));
   }
 
   @Test
@@ -625,6 +636,22 @@ class HeaderSurveyTest {
         all.records.get(0).lo(CATALOGUE.index("dates.received")));
   }
 
+  /** Programs write 0 for no date, among day numbers too. */
+  @Test
+  void zerosForBlanksHideNoDayNumbers() throws Exception {
+    String text = "Well No,Date received\nA,39814\nB,0\nC,0\nD,40000\nE,0\n";
+    HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.csv"), text));
+    assertTrue(survey.columns().get(1).written().areDayNumbers());
+    assertEquals(List.of("0"), survey.columns().get(1).written().unknown());
+    assertEquals(List.of(), survey.columns().get(1).toLookAt());
+    HeaderMap map = HeaderMaps.parse("draft", MapDraft.of(survey), CATALOGUE);
+    Gathered all = Gathered.mapped(map, "t.csv", text);
+    int received = CATALOGUE.index("dates.received");
+    assertEquals(
+        java.time.LocalDate.of(2009, 1, 1).toEpochDay(), all.records.get(0).lo(received));
+    assertEquals(WellRecord.UNKNOWN, all.records.get(1).state(received));
+  }
+
   @Test
   void noDiameterIsInTheFeetOfItsNeighbours() throws Exception {
     String text = "WELL_NO,DEPTH,DEPTH_UOM,SCREEN_SLOT\nA,100,F,20\nB,30,M,10\nC,120,F,10\n";
@@ -656,6 +683,22 @@ class HeaderSurveyTest {
     assertEquals(List.of("LAT_MM", "LAT_SS"), survey.columns().get(1).joined());
   }
 
+  @Test
+  void aLongitudeThatStatesNoSideIsADoubt() throws Exception {
+    String head = "WELL_NO,LON_D,LON_M,LON_S";
+    String rows = "\nA,71,30,0\nB,71,12,10\n";
+    String east = "nothing states east or west";
+    HeaderSurvey none = survey(Files.writeString(dir.resolve("t.csv"), head + rows));
+    assertTrue(none.columns().get(1).toLookAt().toString().contains(east));
+    String minus = head + rows.replace(",71", ",-71");
+    HeaderSurvey signed = survey(Files.writeString(dir.resolve("t.csv"), minus));
+    assertFalse(signed.columns().get(1).toLookAt().toString().contains(east));
+    String letters = head + ",LON_EW\nA,71,30,0,W\nB,71,12,10,W\n";
+    HeaderSurvey lettered = survey(Files.writeString(dir.resolve("t.csv"), letters));
+    assertEquals(3, lettered.columns().get(1).joined().size());
+    assertFalse(lettered.columns().get(1).toLookAt().toString().contains(east));
+  }
+
   /** What a header names is not what another word names that is spelt nearly alike. */
   @ParameterizedTest
   @CsvSource({
@@ -682,6 +725,23 @@ class HeaderSurveyTest {
     assertEquals(List.of("", "record.id", "water.static_level"), keys(survey));
     assertEquals("m", survey.columns().get(2).unit().symbol());
     assertEquals(List.of(), survey.columns().get(2).toLookAt());
+  }
+
+  /** What the draft says of commas holds for all columns: then a blank parts thousands. */
+  @Test
+  void whatTheDraftReadsIsNotSaidToBeUnread() throws Exception {
+    String text =
+        "Well Ref;Iron mg/l;Manganese mg/l;TDS mg/l\nA;0,03;0,4;1 200\nB;1,2;0,02;1 350\n";
+    HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.csv"), text));
+    assertEquals(List.of(), survey.columns().get(3).toLookAt());
+    HeaderMap map = HeaderMaps.parse("draft", MapDraft.of(survey), CATALOGUE);
+    Gathered all = Gathered.mapped(map, "t.csv", text);
+    int solids = CATALOGUE.index("sample.dissolved_solids");
+    assertEquals("1 200", all.records.get(0).written(solids));
+    assertTrue(all.records.get(0).isGiven(solids));
+    String plain = text.replace("0,03;0,4", "3;4").replace("1,2;0,02", "1;2");
+    HeaderSurvey unsure = survey(Files.writeString(dir.resolve("t.csv"), plain));
+    assertTrue(unsure.columns().get(3).toLookAt().toString().contains("2 cells are not read"));
   }
 
   @Test
