@@ -9,6 +9,7 @@ import org.wellcurb.judgement.Explanation;
  * @param letter the letter that names it on the page
  * @param anchor its place on the page
  * @param kind kind of finding, in lower case
+ * @param heading key of the words for that kind: an advisory is of common practice, or of a text
  * @param ruleId id of the rule
  * @param entry key of the entry that decided; may be empty
  * @param reads keys of the entries that the rule holds against something
@@ -29,6 +30,7 @@ public record FindingView(
     String letter,
     String anchor,
     String kind,
+    String heading,
     String ruleId,
     String entry,
     Set<String> reads,
@@ -43,6 +45,9 @@ public record FindingView(
     SourceLine source,
     String reading,
     String settled) {
+  /** The heading of an advisory that a code or another text recommends. */
+  static final String OF_TEXT = "kind.advisory.text";
+
   public FindingView {
     reads = Set.copyOf(reads);
   }

@@ -13,6 +13,8 @@ import org.wellcurb.record.Entry;
 import org.wellcurb.record.WellRecord;
 import org.wellcurb.report.words.Letters;
 import org.wellcurb.report.words.Words;
+import org.wellcurb.rulepack.FindingKind;
+import org.wellcurb.rulepack.Source;
 import org.wellcurb.screening.Finding;
 import org.wellcurb.screening.Harm;
 import org.wellcurb.screening.RecordResult;
@@ -49,6 +51,7 @@ final class FindingViews {
         letter,
         "finding-" + letter.toLowerCase(Locale.ROOT),
         finding.rule().kind().label(),
+        heading(finding),
         finding.rule().id(),
         finding.deciding().entry(),
         finding.rule().required(),
@@ -63,6 +66,14 @@ final class FindingViews {
         SourceLine.of(finding.source(), words),
         finding.possibleReading(),
         settled(settled.apply(finding)));
+  }
+
+  /** What a text recommends must not be called common practice: who answers asks where it stands. */
+  private static String heading(Finding finding) {
+    boolean isOfText =
+        finding.rule().kind() == FindingKind.ADVISORY
+            && finding.source().basis() != Source.Basis.COMMON_PRACTICE;
+    return isOfText ? FindingView.OF_TEXT : "kind." + finding.rule().kind().label();
   }
 
   private String whose(Finding finding) {

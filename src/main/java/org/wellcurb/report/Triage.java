@@ -79,6 +79,7 @@ final class Triage {
     kind(FindingKind.OMISSION);
     asks();
     person();
+    recommended();
     kind(FindingKind.ADVISORY);
     unjudged();
     return steps;
@@ -258,6 +259,14 @@ final class Triage {
     List<FindingView> some = take(view -> rules.contains(view.ruleId()));
     if (!some.isEmpty()) {
       add(words.say("first.dry"), some, true);
+    }
+  }
+
+  /** What a text recommends, before what is common practice only. */
+  private void recommended() {
+    List<FindingView> some = take(view -> view.heading().equals(FindingView.OF_TEXT));
+    if (!some.isEmpty()) {
+      add(words.count("first.recommended", some.size()), some, true);
     }
   }
 

@@ -35,7 +35,7 @@
 <li>${t("rulebook.read.range")}</li>
 <li>${t("rulebook.read.slack")}</li>
 <li>${t(v.waived)}<#if v.waivable?has_content> <#list v.waivable as w><code>${w}</code><#sep>, </#list>.</#if></li>
-<li><#list ["deficiency", "discrepancy", "omission", "advisory"] as k>${t("kind." + k)}<#sep>${t("semicolon")} </#list>.</li>
+<li><#list ["deficiency", "discrepancy", "omission", "advisory.any"] as k>${t("kind." + k)}<#sep>${t("semicolon")} </#list>.</li>
 </ul>
 </@l.section>
 

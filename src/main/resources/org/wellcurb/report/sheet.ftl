@@ -20,7 +20,7 @@
 <@l.section id="findings" title=t("findings.title")>
 <#list v.findings as f>
 <article class="finding ${f.kind}" id="${f.anchor}" aria-labelledby="${f.anchor}-title">
-<p class="kind">${t("kind." + f.kind)}</p>
+<p class="kind">${t(f.heading)}</p>
 <h3 id="${f.anchor}-title"><span class="letter">${f.letter}</span> ${f.sentence}</h3>
 <dl>
 <dt>${t("finding.asked")}</dt><dd><@l.own f.title />.<#if f.why.requirement?has_content><br>${f.why.requirement}.</#if></dd>
