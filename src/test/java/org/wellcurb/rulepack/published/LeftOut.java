@@ -86,10 +86,12 @@ final class LeftOut {
         rows.stream().filter(row -> !isHeld(row)).forEach(row -> many.append(line(row)));
       }
     }
+    long fromMemory = Facts.rows().stream().filter(Facts::isFromMemory).count();
     return """
         # Facts that were read and left out
 
-        The packs of published codes were written from %d facts read in published texts. %d are held by rules; each
+        The packs of published codes were written from %d facts: %d read in published texts, or in quotations of them,
+        and %d known from memory only, none of which is in a pack. %d are held by rules; each
         has a test named by its section, or a row of a table. Here are the others, with the reason. This page is made
         from the facts; a test compares it with them. In our own words; ask the authority.
 
@@ -98,7 +100,7 @@ final class LeftOut {
         | place | facts read | why there is no pack |
         |---|---|---|
         """
-            .formatted(Facts.rows().size(), held)
+            .formatted(Facts.rows().size(), Facts.rows().size() - fromMemory, fromMemory, held)
         + few
         + many;
   }
