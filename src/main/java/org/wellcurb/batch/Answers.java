@@ -260,8 +260,8 @@ final class Answers {
   }
 
   /**
-   * Why a row answers nothing, whatever the batch holds; null if it may. What a form says of itself,
-   * what it covers and which variances it has, is not for whom a notice is sent to to say.
+   * Why a row answers nothing, whatever the batch holds; null if it may. What a form says of
+   * itself, what it covers and which variances it has, is not for whom a notice is sent to to say.
    */
   private static @Nullable Why why(SideTable.Row row, @Nullable Entry entry) {
     if (row.get(AnswersCsv.RECORD).isEmpty()) {

@@ -17,9 +17,7 @@ final class DaysBetween {
 
   DaysBetween(Catalogue catalogue) {
     dates =
-        IntStream.range(0, catalogue.size())
-            .filter(i -> isOfForm(catalogue.entry(i)))
-            .toArray();
+        IntStream.range(0, catalogue.size()).filter(i -> isOfForm(catalogue.entry(i))).toArray();
     isDate = new boolean[catalogue.size()];
     for (int date : dates) {
       isDate[date] = true;

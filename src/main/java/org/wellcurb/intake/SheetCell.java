@@ -11,7 +11,8 @@ import org.wellcurb.record.NoResult;
 
 /**
  * The text of a cell of a workbook: what a person would have typed. Dates are ISO, numbers plain,
- * of formulas the stored result, or that there is none; a line break becomes a blank, so that a row stays on its line.
+ * of formulas the stored result, or that there is none; a line break becomes a blank, so that a row
+ * stays on its line.
  */
 final class SheetCell {
   private static final LocalDate DAY_0_OF_1904 = LocalDate.of(1904, 1, 1);

@@ -118,7 +118,8 @@ final class DecidingPart {
       return hasLimit(e.then()) || hasLimit(e.otherwise());
     }
     return expr instanceof Expr.Between
-        || (expr instanceof Expr.Condition && Parts.of(expr).stream().anyMatch(DecidingPart::hasLimit));
+        || (expr instanceof Expr.Condition
+            && Parts.of(expr).stream().anyMatch(DecidingPart::hasLimit));
   }
 
   private static double inSi(Deciding d) {

@@ -1,10 +1,12 @@
 package org.wellcurb.judgement;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Interval;
 import org.wellcurb.record.Entry;
 import org.wellcurb.record.Kind;
 import org.wellcurb.record.WellRecord;
+import org.wellcurb.workings.Figure;
 import org.wellcurb.workings.Input;
 import org.wellcurb.workings.Working;
 import org.wellcurb.workings.WorkingCatalogue;
@@ -31,10 +33,8 @@ final class StandIns {
   static boolean wouldDo(Working working, List<Entry> entries, WellRecord record) {
     double[] x = new double[entries.size() + working.figures().size()];
     for (int i = 0; i < working.figures().size(); i++) {
-      x[entries.size() + i] =
-          WorkingCatalogue.standard().figure(working.figures().get(i)) == null
-              ? Double.NaN
-              : WorkingCatalogue.standard().figure(working.figures().get(i)).value();
+      @Nullable Figure figure = WorkingCatalogue.standard().figure(working.figures().get(i));
+      x[entries.size() + i] = figure == null ? Double.NaN : figure.value();
     }
     for (double share : SHARES) {
       for (int i = 0; i < entries.size(); i++) {

@@ -180,7 +180,8 @@ public final class FindingSentence {
                 ? amounts.apart(deciding.value(), isWorked, deciding.limit(), isTidy, unit)
                 : amounts.difference(least, margin, unit);
     if (isAboveGround(deciding)) {
-      return words.say("finding.higher", label, up(deciding.value(), unit), up(deciding.limit(), unit), by);
+      return words.say(
+          "finding.higher", label, up(deciding.value(), unit), up(deciding.limit(), unit), by);
     }
     if (isAhead && deciding.limitName().equals(style.speech().phrase("as.of"))) {
       return words.say("finding.ahead", label, value, bare, by);

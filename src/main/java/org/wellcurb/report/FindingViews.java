@@ -68,7 +68,9 @@ final class FindingViews {
         settled(settled.apply(finding)));
   }
 
-  /** What a text recommends must not be called common practice: who answers asks where it stands. */
+  /**
+   * What a text recommends must not be called common practice: who answers asks where it stands.
+   */
   private static String heading(Finding finding) {
     boolean isOfText =
         finding.rule().kind() == FindingKind.ADVISORY

@@ -232,10 +232,7 @@ public final class PipePressure {
                 Units.PSI_UNIT,
                 Units.KILOPASCAL,
                 x -> Water.pressure(x[0] + x[4]))
-            .by(
-                x ->
-                    SystemPressure.of(x[1], x[2], x[3])
-                        + Water.pressure(x[0] + x[4])),
+            .by(x -> SystemPressure.of(x[1], x[2], x[3]) + Water.pressure(x[0] + x[4])),
         Draft.of(
                 "pressure_on_service_line",
                 Units.PSI_UNIT,

@@ -91,10 +91,6 @@ public final class ShutOff {
                 Units.PSI_UNIT,
                 Units.KILOPASCAL,
                 x -> Water.pressure(x[1] + x[2]))
-            .by(
-                x ->
-                    WellHydraulics.isMeasured(x[3])
-                        ? atSwitch(x[0], x[1], x[2])
-                        : Double.NaN));
+            .by(x -> WellHydraulics.isMeasured(x[3]) ? atSwitch(x[0], x[1], x[2]) : Double.NaN));
   }
 }

@@ -81,7 +81,9 @@ class HeaderMapRunTest {
     assertEquals(0, second.setAside());
   }
 
-  /** A formula without its result is counted as unreadable, whether a line maps its column or not. */
+  /**
+   * A formula without its result is counted as unreadable, whether a line maps its column or not.
+   */
   @Test
   void aFormulaWithoutItsResultIsNoBlank() throws Exception {
     String map =

@@ -174,8 +174,7 @@ class HeaderMapTest {
   /** West of Greenwich without a letter: the marks are those of joining, and state no side. */
   @Test
   void degreesMayHaveTheOtherSignUnlessALetterStatesIt() throws Exception {
-    String map =
-        "{'columns':['D','M','S'],'join':'degrees','entry':'site.longitude','scale':-1}";
+    String map = "{'columns':['D','M','S'],'join':'degrees','entry':'site.longitude','scale':-1}";
     WellRecord west = one(map, "D;M;S", "71;16;27.3");
     assertEquals(-(71 + 16 / 60.0 + 27.3 / 3600), si(west, "site.longitude"), 1e-9);
     assertEquals(-71.5, si(one(map, "D;M;S", "71;30;"), "site.longitude"), 1e-9);

@@ -647,8 +647,7 @@ class HeaderSurveyTest {
     HeaderMap map = HeaderMaps.parse("draft", MapDraft.of(survey), CATALOGUE);
     Gathered all = Gathered.mapped(map, "t.csv", text);
     int received = CATALOGUE.index("dates.received");
-    assertEquals(
-        java.time.LocalDate.of(2009, 1, 1).toEpochDay(), all.records.get(0).lo(received));
+    assertEquals(java.time.LocalDate.of(2009, 1, 1).toEpochDay(), all.records.get(0).lo(received));
     assertEquals(WellRecord.UNKNOWN, all.records.get(1).state(received));
   }
 

@@ -223,7 +223,6 @@ class WorkbookTest {
     }
   }
 
-
   @Test
   void aHeaderOnTwoLinesWithMergedGroupsIsBroughtTogether() throws IOException {
     Path path =

@@ -57,8 +57,7 @@ class WaysToALimitTest {
       OneRule rule = OneRule.requires(wayOut + " or setback.pond >= 10 ft");
       Deciding deciding =
           Objects.requireNonNull(
-              rule.explained(
-                      "setback.pond", "8 ft", "well.use", "household", "water.flowing", "no")
+              rule.explained("setback.pond", "8 ft", "well.use", "household", "water.flowing", "no")
                   .deciding());
       assertEquals("setback.pond", deciding.entry(), wayOut);
       assertEquals(10, deciding.limit(), 1e-9, wayOut);

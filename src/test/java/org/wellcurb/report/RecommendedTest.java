@@ -22,8 +22,7 @@ class RecommendedTest {
   private static final Map<String, String> OF_TEXT =
       Map.of("water.yield", "5 gpm", "water.test_duration", "1 h");
 
-  private static final Map<String, String> OF_PRACTICE =
-      Map.of("pump.cable_tie_spacing", "25 ft");
+  private static final Map<String, String> OF_PRACTICE = Map.of("pump.cable_tie_spacing", "25 ft");
 
   private static String sheet(Map<String, String> form, Language language) throws Exception {
     return new Pages(new PageStyle(language, UnitsShown.AS_WRITTEN))

@@ -154,7 +154,9 @@ class RulebookMakerTest {
     RulePrint pitless = rules(page).get("pitless-below-county-frost");
     assertEquals(List.of("frost"), Objects.requireNonNull(pitless).tables());
     String html = new Pages(PageStyle.PLAIN).rulebook(PackLoader.load("fenwick-county"));
-    assertTrue(html.contains("<a href=\"#table-frost\">Depth of frost by zone</a>"), "the rule leads to it");
+    assertTrue(
+        html.contains("<a href=\"#table-frost\">Depth of frost by zone</a>"),
+        "the rule leads to it");
     assertTrue(html.contains("<div id=\"table-frost\">"), "the table is there");
   }
 

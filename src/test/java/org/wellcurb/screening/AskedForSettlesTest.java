@@ -14,8 +14,8 @@ import org.wellcurb.record.RecordReader;
 import org.wellcurb.rulepack.PackLoader;
 
 /**
- * What a rule asks for settles it, but for one in two hundred: where a form tells, and a part of it does not, the entries asked
- * for, filled in from the whole form, make it tell.
+ * What a rule asks for settles it, but for one in two hundred: where a form tells, and a part of it
+ * does not, the entries asked for, filled in from the whole form, make it tell.
  */
 class AskedForSettlesTest {
   private static final long SEED = 4711;
@@ -69,8 +69,7 @@ class AskedForSettlesTest {
 
   private static Map<String, String> part(Map<String, String> whole, Random random) {
     Map<String, String> part = new LinkedHashMap<>(whole);
-    part.keySet()
-        .removeIf(key -> !key.startsWith("record.") && random.nextInt(ONE_BLANK_OF) == 0);
+    part.keySet().removeIf(key -> !key.startsWith("record.") && random.nextInt(ONE_BLANK_OF) == 0);
     return part;
   }
 }

@@ -62,8 +62,7 @@ class SubjectsTest {
       for (int i = 0; i < all.length; i++) {
         boolean isShall = pack.rules().get(i).equals(shall);
         assertEquals(isShall ? "" : "shall", subjects.standsFor(i));
-        assertEquals(
-            (isShall ? Outcome.FALLS_SHORT : Outcome.NOT_APPLICABLE).ordinal(), all[i]);
+        assertEquals((isShall ? Outcome.FALLS_SHORT : Outcome.NOT_APPLICABLE).ordinal(), all[i]);
       }
     }
   }
@@ -138,9 +137,7 @@ class SubjectsTest {
 
   private static Pack pack() {
     return pack(
-        rule("practice-1", "practice"),
-        rule("practice-2", "practice"),
-        rule("county-1", "county"));
+        rule("practice-1", "practice"), rule("practice-2", "practice"), rule("county-1", "county"));
   }
 
   private static Pack pack(Rule... rules) {

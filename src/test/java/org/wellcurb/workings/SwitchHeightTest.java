@@ -115,7 +115,8 @@ class SwitchHeightTest {
           .si("relief.valve_between", 0, 0);
     }
     if (random.nextInt(4) > 0) {
-      double control = random.nextBoolean() ? control("switch") : control("constant pressure valve");
+      double control =
+          random.nextBoolean() ? control("switch") : control("constant pressure valve");
       given.si("pump.control", control, control);
     }
     return given;

@@ -112,8 +112,7 @@ final class SetbackPlan {
     if (isNone) {
       none.add(place(entry.key()));
     } else {
-      left.add(
-          sketch.say("plan.unknown", place(entry.key()), Cap.QUOTED_LETTERS.cut(written)));
+      left.add(sketch.say("plan.unknown", place(entry.key()), Cap.QUOTED_LETTERS.cut(written)));
     }
   }
 
