@@ -36,10 +36,10 @@ class NoticeWaterTest {
   void nobodyIsToldToBoilWhatBoilingDoesNotMend() throws Exception {
     String notice = atOnce(notice("fenwick-county", "A,alder,D-1,household,present,2,30 ug/L"));
     assertTrue(notice.contains(BOTH), notice);
-    assertFalse(notice.contains("unless it was boiled"), notice);
+    assertFalse(notice.contains("unless it was kept at a rolling boil"), notice);
     assertTrue(
         atOnce(notice("fenwick-county", "A,alder,D-1,household,present,2,1 ug/L"))
-            .contains("unless it was boiled"));
+            .contains("unless it was kept at a rolling boil"));
   }
 
   @Test

@@ -49,11 +49,11 @@ final class PictureBookTest {
 
   @ParameterizedTest
   @CsvSource({
-    "batch-desktop, index.html, 1200, 820, screen",
+    "batch-desktop, index.html, 1200, 640, screen",
     "sheet-desktop, sheets/FW-23-0411.html, 1200, 840, screen",
     "drawings-desktop, sheets/FW-23-0411.html#drawings, 1200, 780, screen",
     "sheet-phone, sheets/FW-23-0411.html, 390, 844, screen",
-    "notice-print, notices/FW-D-103.html, 794, 1123, print",
+    "notice-print, notices/FW-D-103.html, 794, 980, print",
     "desk-desktop, desk, 1200, 720, screen"
   })
   void aPictureIsTaken(String name, String page, int width, int height, String medium)
