@@ -93,7 +93,7 @@ final class Subjects {
         int severity = SEVERITY[outcomes[i]];
         speaking += severity > 0 ? 1 : 0;
         int more = severity - SEVERITY[outcomes[worst]];
-        if (more > 0 || (more == 0 && isBefore(i, worst))) {
+        if (more > 0 || (more == 0 && isBefore(i, worst, severity))) {
           worst = i;
         }
       }
@@ -105,8 +105,10 @@ final class Subjects {
   }
 
   /** Whether a rule stands before another of the same outcome. */
-  private boolean isBefore(int rule, int other) {
-    int graver = pack.rules().get(other).kind().compareTo(pack.rules().get(rule).kind());
+  private boolean isBefore(int rule, int other, int severity) {
+    boolean isMet = severity <= SEVERITY[Outcome.MEETS.ordinal()];
+    int graver =
+        isMet ? 0 : pack.rules().get(other).kind().compareTo(pack.rules().get(rule).kind());
     return graver > 0 || (graver == 0 && packOrder[rule] > packOrder[other]);
   }
 
