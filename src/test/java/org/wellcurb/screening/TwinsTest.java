@@ -46,7 +46,7 @@ class TwinsTest {
     Screener one = new Screener(pack, LocalDate.of(2026, 1, 1));
     Screener two = new Screener(pack, LocalDate.of(2026, 1, 1));
     List<WellRecord> wells = ReadRecords.in(Path.of("src/test/resources/good-wells")).records;
-    long seed = 20260102;
+    long seed = 20260103;
     Random random = new Random(seed);
     long compared = 0;
     Map<String, String> differ = new TreeMap<>();
