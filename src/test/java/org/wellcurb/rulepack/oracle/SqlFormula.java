@@ -253,6 +253,10 @@ final class SqlFormula {
               "(" + a.hi() + " - " + b.lo() + days + ")",
               either);
       case '/' -> quotient(a, b, either);
+      // Of amounts that cannot be negative.
+      case '*' ->
+          new SqlAmount(
+              "(" + a.lo() + " * " + b.lo() + ")", "(" + a.hi() + " * " + b.hi() + ")", either);
       default -> throw new UnsupportedOperationException("no SQL for " + e);
     };
   }
