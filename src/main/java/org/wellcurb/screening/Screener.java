@@ -95,8 +95,11 @@ public final class Screener {
     return settled(record);
   }
 
-  /** The outcomes of the record at hand as each rule was judged, before subjects. Not kept. */
-  byte[] asJudged() {
+  /**
+   * The outcomes of the record judged last as each rule was judged, before those of one subject
+   * settle which of them stands. Written over by the next record.
+   */
+  public byte[] asJudged() {
     return asJudged;
   }
 

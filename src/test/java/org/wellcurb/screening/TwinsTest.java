@@ -118,7 +118,9 @@ class TwinsTest {
     return value >= least - NEAR * size && value <= most + NEAR * size;
   }
 
-  /** Whether a figure stands near a dual limit by which a rule applies, or takes one of two ways. */
+  /**
+   * Whether a figure stands near a dual limit by which a rule applies, or takes one of two ways.
+   */
   private static boolean isAtAnEnd(Rule rule, WellRecord us) {
     List<Formula> all = new ArrayList<>();
     all.add(rule.program().when());
