@@ -45,17 +45,9 @@ final class WriteAgain {
         || (record.state(entry) == WellRecord.UNKNOWN && isUnsure(record.note(entry)));
   }
 
+  /** Two dates that disagree were each read, yet neither can be taken. */
   private static boolean isUnsure(Note note) {
-    return switch (note) {
-      case AMBIGUOUS_DATE,
-          SHORT_YEAR,
-          DATES_DISAGREE,
-          AMBIGUOUS_COMMA,
-          AMBIGUOUS_BLANK,
-          AMBIGUOUS_SIGN ->
-          true;
-      default -> false;
-    };
+    return note == Note.DATES_DISAGREE || note.isUnsure();
   }
 
   /** How to write it, a whole sentence; empty where there is nothing to say. */

@@ -13,13 +13,12 @@ final class TableProof {
   static void run(Pack pack, ProofNotes notes) {
     for (String name : notes.own("table")) {
       Table table = pack.tables().get(name);
-      if (table != null) {
-        TableGaps.say(table, notes);
+      if (table == null) {
+        continue;
       }
-      if (table != null) {
-        sayRest(table, notes);
-      }
-      if (table != null && !isComplete(table)) {
+      TableGaps.say(table, notes);
+      sayRest(table, notes);
+      if (!isComplete(table)) {
         List<String> keys = table.by().stream().map(Entry::key).toList();
         notes.say(
             Weight.NOTE,
