@@ -27,7 +27,7 @@ final class Listing {
   Listing(Plan plan, Speakers speakers) {
     this.plan = plan;
     this.speakers = speakers;
-    firstFinding = new FirstFinding(plan.request().style());
+    firstFinding = new FirstFinding(plan.request().output().style());
     for (Pack pack : plan.packs()) {
       pack.rules().forEach(rule -> harms.put(rule, Harm.of(rule)));
     }
@@ -66,12 +66,12 @@ final class Listing {
 
   /** Whether a record without a finding may be kept at all. */
   boolean isAnyKept(PartResult result) {
-    return plan.request().sheets() == SheetsFor.ALL || result.first == null;
+    return plan.request().output().sheets() == SheetsFor.ALL || result.first == null;
   }
 
   /** Keeps the record, if it is among the worst. */
   void keep(Screened seen, String driller, String installer, PartResult result) {
-    SheetsFor sheets = plan.request().sheets();
+    SheetsFor sheets = plan.request().output().sheets();
     KindCounts counts = seen.counts();
     Harm harm = seen.isUnfit() ? Harm.WATER : harm(seen.record(), seen.open());
     String file = seen.record().file();

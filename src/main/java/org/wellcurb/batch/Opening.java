@@ -41,7 +41,7 @@ final class Opening {
   /** Reads the templates of the pages that ship while packs are read. */
   static void readAhead(ScreenRequest request) {
     if (request.notices().template() == null) {
-      ReadAhead.begin(request.style());
+      ReadAhead.begin(request.output().style());
     }
   }
 
@@ -50,9 +50,9 @@ final class Opening {
     Path template = request.notices().template();
     try {
       if (template == null) {
-        return new Pages(request.style());
+        return new Pages(request.output().style());
       }
-      return new OfficeNotice(template, request.style());
+      return new OfficeNotice(template, request.output().style());
     } catch (NoticeTemplateException e) {
       throw RunFailure.unusable(String.valueOf(e.getMessage()), e);
     }

@@ -184,14 +184,14 @@ final class PartWork implements Pipeline.Work<Part, PartResult>, RecordSink {
     if (level >= plan.bars().asksFrom()) {
       countAsks(pack, judged, result.asks.at(level));
     }
-    if (plan.request().outcomes()) {
+    if (plan.request().output().outcomes()) {
       OutcomesCsv.put(result.outcomeLines, record, screeners.get(pack), judged);
     }
     List<Finding> findings =
         outcomes[FALLS_SHORT] == 0 ? List.of() : screeners.get(pack).findings();
     mark(record, mark, driller, installer, pack, judged, findings);
     List<Finding> open = findings;
-    @Nullable Place where = Place.of(record, plan.request().positionAccuracy());
+    @Nullable Place where = Place.of(record, plan.request().output().positionAccuracy());
     if (!findings.isEmpty()) {
       write(record, packId, findings, where);
       countNear(pack, findings);

@@ -44,6 +44,6 @@ record Plan(
 
   /** Empty maps, one for each pack. */
   Maps maps() {
-    return new Maps(packs.size(), request.positionAccuracy());
+    return new Maps(packs.size(), request.output().positionAccuracy());
   }
 }

@@ -46,11 +46,11 @@ public final class RehearseRun {
    * @throws RunFailure if nothing was written, with the line that says why
    */
   public RehearseSummary run() throws RunFailure {
-    Sources sources = new Sources(Catalogue.standard(), Opening.headers(request.headers()));
+    Sources sources = new Sources(Catalogue.standard(), Opening.headers(request.input().headers()));
     List<Pack> packs = Opening.packs(List.of(request.before(), request.after()));
-    try (Hashes hashes = new Hashes(request.standardInput())) {
+    try (Hashes hashes = new Hashes(request.input().standardInput())) {
       Inputs inputs =
-          Opening.inputs(request.records(), request.out(), request.headers(), sources, hashes);
+          Opening.inputs(request.input().records(), request.out(), request.input().headers(), sources, hashes);
       try (FreshFolder folder = FreshFolder.beside(request.out())) {
         RehearseSummary summary = write(folder.path(), packs, sources, inputs, hashes);
         stop.check();
@@ -168,8 +168,8 @@ public final class RehearseRun {
     options.put("against", packs.get(1).id());
     options.put("language", request.style().language().code());
     options.put("position-accuracy", RunJson.number(request.positionAccuracy()));
-    if (request.headers() != null) {
-      options.put("headers", hashes.of(request.headers()));
+    if (request.input().headers() != null) {
+      options.put("headers", hashes.of(request.input().headers()));
     }
     Map<String, Long> counts = new LinkedHashMap<>();
     counts.put("rowsRead", merged.screened + merged.setAside);

@@ -98,7 +98,7 @@ final class ReportEnd {
     BatchView view = view(tallies, sheets, notices, lines, cross, since);
     Files.write(
         folder.resolve(Outputs.INDEX),
-        new Pages(request.style()).index(view).getBytes(StandardCharsets.UTF_8));
+        new Pages(request.output().style()).index(view).getBytes(StandardCharsets.UTF_8));
     RunJson.write(
         Files.newOutputStream(folder.resolve(Outputs.RUN_JSON)), facts(sheets, notices, lines));
     return summary(view.followUp(), lines);
@@ -107,13 +107,13 @@ final class ReportEnd {
   private List<Flagged> sheetsFor() {
     List<Flagged> chosen = merged.flagged.sorted();
     Flagged only = merged.only();
-    boolean alone = chosen.isEmpty() && only != null && request.sheets() == SheetsFor.FLAGGED;
-    return alone && request.mostSheets() > 0 ? List.of(only) : chosen;
+    boolean alone = chosen.isEmpty() && only != null && request.output().sheets() == SheetsFor.FLAGGED;
+    return alone && request.output().mostSheets() > 0 ? List.of(only) : chosen;
   }
 
   private void findCuts(SheetFiles sheets, int inputCount, int columnCount) {
     long wanted =
-        switch (request.sheets()) {
+        switch (request.output().sheets()) {
           case FLAGGED -> totals.listed();
           case ALL -> totals.screened();
           case NONE -> 0;
@@ -271,7 +271,7 @@ final class ReportEnd {
             changes.told());
     Files.write(
         folder.resolve(Outputs.SINCE),
-        new Pages(request.style()).since(view).getBytes(StandardCharsets.UTF_8));
+        new Pages(request.output().style()).since(view).getBytes(StandardCharsets.UTF_8));
     return changes.counts;
   }
 
@@ -305,8 +305,8 @@ final class ReportEnd {
   private RunFacts facts(SheetFiles sheets, NoticeFiles notices, List<InputLine> lines)
       throws IOException, InterruptedException, RunFailure {
     Map<String, String> options = new LinkedHashMap<>();
-    options.put("sheets", request.sheets().name().toLowerCase(Locale.ROOT));
-    options.put("most-sheets", String.valueOf(request.mostSheets()));
+    options.put("sheets", request.output().sheets().name().toLowerCase(Locale.ROOT));
+    options.put("most-sheets", String.valueOf(request.output().mostSheets()));
     NoticeOptions asked = request.notices();
     options.put("notices", asked.wanted() ? "all" : "none");
     if (asked.wanted()) {
@@ -316,13 +316,13 @@ final class ReportEnd {
         options.put("notice", hashes.of(asked.template()));
       }
     }
-    options.put("outcomes", request.outcomes() ? "yes" : "no");
+    options.put("outcomes", request.output().outcomes() ? "yes" : "no");
     options.put("crosscheck", request.looks().crosscheck() ? "yes" : "no");
-    options.put("language", request.style().language().code());
-    options.put("units", request.style().units().code());
-    options.put("position-accuracy", RunJson.number(request.positionAccuracy()));
-    if (request.headers() != null) {
-      options.put("headers", hashes.of(request.headers()));
+    options.put("language", request.output().style().language().code());
+    options.put("units", request.output().style().units().code());
+    options.put("position-accuracy", RunJson.number(request.output().positionAccuracy()));
+    if (request.input().headers() != null) {
+      options.put("headers", hashes.of(request.input().headers()));
     }
     LookOptions looks = request.looks();
     if (looks.answers() != null) {

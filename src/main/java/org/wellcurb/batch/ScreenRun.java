@@ -44,10 +44,10 @@ public final class ScreenRun {
    * @throws RunFailure if nothing was written, with the line that says why
    */
   public ScreenSummary run() throws RunFailure {
-    HeaderMap headers = Opening.headers(request.headers());
+    HeaderMap headers = Opening.headers(request.input().headers());
     Opening.readAhead(request);
     List<Pack> packs = Opening.packs(request.packs());
-    ScreenRequest styled = request.styled(request.style().about(packs));
+    ScreenRequest styled = request.with(request.output().styled(request.output().style().about(packs)));
     NoticePages notices = Opening.notices(styled);
     Bars bars = new Bars();
     LookOptions looks = request.looks();
@@ -56,14 +56,14 @@ public final class ScreenRun {
     @Nullable EarlierReport earlier = EarlierReport.open(looks.earlier());
     OwnEntries entries = new OwnEntries(packs);
     @Nullable EarlierFindings before = earlier == null ? null : read(earlier, entries);
-    try (Hashes hashes = new Hashes(request.standardInput())) {
+    try (Hashes hashes = new Hashes(request.input().standardInput())) {
       // A line a rule and record: a part of a megabyte read would be hundreds of them written.
       Sources sources =
-          request.outcomes()
+          request.output().outcomes()
               ? Sources.inSmallParts(Catalogue.standard(), headers)
               : new Sources(Catalogue.standard(), headers);
       Inputs inputs =
-          Opening.inputs(request.records(), request.out(), request.headers(), sources, hashes);
+          Opening.inputs(request.input().records(), request.out(), request.input().headers(), sources, hashes);
       Plan plan =
           new Plan(
               styled,
@@ -133,7 +133,7 @@ public final class ScreenRun {
     ReportFiles files =
         new ReportFiles(
             folder,
-            request.outcomes(),
+            request.output().outcomes(),
             request.notices().wanted(),
             request.looks().settled() != null);
     try (Merged merged =
@@ -141,7 +141,7 @@ public final class ScreenRun {
                 files,
                 new SetAsideFiles(folder),
                 survey(folder, plan.packs()),
-                request.mostSheets(),
+                request.output().mostSheets(),
                 plan.maps(),
                 plan.bars(),
                 stop,
@@ -157,7 +157,7 @@ public final class ScreenRun {
           },
           () ->
               new PartResult(
-                  Cap.RECORDS_ON_PAGE.most(), request.mostSheets(), plan.mostRules(), plan.maps()),
+                  Cap.RECORDS_ON_PAGE.most(), request.output().mostSheets(), plan.mostRules(), plan.maps()),
           merged);
       files.finish();
       refuseIfNothingWasRead(merged, inputs);

@@ -39,7 +39,7 @@ final class SheetFiles {
   SheetFiles(Path folder, Plan plan, Stop stop) {
     this.folder = folder;
     this.plan = plan;
-    pages = new Pages(plan.request().style());
+    pages = new Pages(plan.request().output().style());
     this.stop = stop;
   }
 
@@ -67,7 +67,7 @@ final class SheetFiles {
     if (!named.isEmpty()) {
       Files.createDirectory(folder.resolve(Outputs.SHEETS));
     }
-    FindingSentence sentence = new FindingSentence(plan.request().style());
+    FindingSentence sentence = new FindingSentence(plan.request().output().style());
     LocalDate asOf = plan.request().asOf();
     OutputStream out = Files.newOutputStream(folder.resolve(Outputs.FINDINGS_JSON));
     try (FindingsJson json = new FindingsJson(out, asOf, sentence::of, plan.settled()::of)) {
@@ -101,7 +101,7 @@ final class SheetFiles {
     LocalDate asOf = plan.request().asOf();
     List<Screener> screeners = new ArrayList<>();
     for (Pack pack : plan.packs()) {
-      screeners.add(new Screener(pack, asOf, plan.request().style().speech()));
+      screeners.add(new Screener(pack, asOf, plan.request().output().style().speech()));
     }
     return (named, sheet) -> {
       Flagged flagged = named.flagged();

@@ -20,7 +20,7 @@ final class Speakers {
 
   Speakers(Plan plan) {
     for (Pack pack : plan.packs()) {
-      speakers.add(new Screener(pack, plan.request().asOf(), plan.request().style().speech()));
+      speakers.add(new Screener(pack, plan.request().asOf(), plan.request().output().style().speech()));
     }
   }
 

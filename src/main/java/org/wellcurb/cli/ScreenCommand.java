@@ -1,14 +1,13 @@
 package org.wellcurb.cli;
 
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.batch.LookOptions;
 import org.wellcurb.batch.NoticeOptions;
+import org.wellcurb.batch.OutputOptions;
 import org.wellcurb.batch.ScreenRequest;
 import org.wellcurb.batch.ScreenRun;
 import org.wellcurb.batch.ScreenSummary;
@@ -19,7 +18,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code screen}: records in, a report out. */
@@ -32,12 +30,6 @@ final class ScreenCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  @Parameters(
-      arity = "1..*",
-      paramLabel = "RECORDS",
-      description = "Files or folders with records; - is standard input.")
-  private List<String> records = new ArrayList<>();
-
   @Option(
       names = "--rules",
       required = true,
@@ -45,26 +37,6 @@ final class ScreenCommand implements Callable<Integer> {
       description =
           "A rule pack: a folder, a file, or the name of one that ships. May be given again.")
   private List<String> packs = new ArrayList<>();
-
-  @Option(
-      names = "--out",
-      required = true,
-      paramLabel = "DIR",
-      description = "The folder to write: absent, empty, or an earlier report.")
-  private Path out = Path.of("");
-
-  @Option(
-      names = "--headers",
-      paramLabel = "MAP",
-      description = "A header map: which columns of an office's own export fill which entries.")
-  private @Nullable Path headers;
-
-  @Option(
-      names = "--as-of",
-      paramLabel = "DATE",
-      converter = DateOption.class,
-      description = "The day that counts as today (YYYY-MM-DD); today in UTC if not given.")
-  private LocalDate asOf = LocalDate.now(Clock.systemUTC());
 
   @Option(
       names = "--sheets",
@@ -140,12 +112,6 @@ final class ScreenCommand implements Callable<Integer> {
   private boolean outcomes;
 
   @Option(
-      names = "--position-accuracy",
-      paramLabel = "METRES",
-      description = "Positions on maps are no finer than this (default: 100; at most 20000).")
-  private double positionAccuracy = ScreenRequest.POSITION_ACCURACY;
-
-  @Option(
       names = "--gate",
       paramLabel = "KIND",
       converter = Gate.Converter.class,
@@ -154,16 +120,9 @@ final class ScreenCommand implements Callable<Integer> {
               + " advisory), or a row set-aside. May be given again.")
   private List<Gate> gates = new ArrayList<>();
 
-  @Option(
-      names = "--workers",
-      paramLabel = "N",
-      description = "Threads that screen (default: as many as processors).")
-  private int workers = Runtime.getRuntime().availableProcessors();
+  @Mixin private final RunOptions run = new RunOptions();
 
   @Mixin private final StyleOptions style = new StyleOptions();
-
-  @Option(names = "--quiet", description = "No progress line, no summary.")
-  private boolean quiet;
 
   ScreenCommand(Stop stop) {
     this.stop = stop;
@@ -180,30 +139,23 @@ final class ScreenCommand implements Callable<Integer> {
         0,
         NoticeOptions.MOST_REPLY_DAYS,
         "a notice asks for an answer within ten years");
-    Least.of(spec, "--workers", workers, 1);
-    Least.ofPosition(spec, positionAccuracy);
+    run.check(spec);
     ScreenRequest request =
         new ScreenRequest(
-            records,
+            run.input(),
             packs,
-            out,
-            asOf,
-            sheets,
-            mostSheets,
-            outcomes,
-            positionAccuracy,
-            style.style(),
-            workers,
-            System.in,
-            headers,
+            run.out(),
+            run.asOf(),
+            run.workers(),
+            new OutputOptions(sheets, mostSheets, outcomes, run.positionAccuracy(), style.style()),
             new NoticeOptions(notices == NoticesOption.ALL, mostNotices, replyDays, notice),
             new LookOptions(crosscheck == YesNoOption.YES, answers, settled, earlier));
     ScreenSummary summary;
-    try (ProgressLine line = ProgressLine.start(quiet)) {
+    try (ProgressLine line = ProgressLine.start(run.isQuiet())) {
       summary = new ScreenRun(request, line, stop).run();
     }
-    if (!quiet) {
-      SummaryText.lines(summary, out).forEach(spec.commandLine().getOut()::println);
+    if (!run.isQuiet()) {
+      SummaryText.lines(summary, run.out()).forEach(spec.commandLine().getOut()::println);
     }
     return gates.stream().anyMatch(gate -> gate.isTripped(summary)) ? ExitCode.GATE : ExitCode.DONE;
   }

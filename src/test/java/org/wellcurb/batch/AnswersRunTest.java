@@ -330,18 +330,11 @@ class AnswersRunTest {
         ScreenRequest.plain(
             List.of("-"), List.of("common-practice"), dir.resolve("out"), Runs.AS_OF);
     ScreenRequest request =
-        new ScreenRequest(
-                plain.records(),
-                plain.packs(),
-                plain.out(),
-                plain.asOf(),
-                plain.sheets(),
-                plain.mostSheets(),
-                false,
-                plain.positionAccuracy(),
-                plain.style(),
-                1,
-                new ByteArrayInputStream(rows.getBytes(StandardCharsets.UTF_8)))
+        plain
+            .with(
+                plain
+                    .input()
+                    .from(new ByteArrayInputStream(rows.getBytes(StandardCharsets.UTF_8))))
             .with(new LookOptions(true, answers, null, null));
     RunFailure failure = assertThrows(RunFailure.class, () -> Runs.run(request));
     String said = String.valueOf(failure.getMessage());

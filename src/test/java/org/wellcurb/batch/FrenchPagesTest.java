@@ -66,16 +66,14 @@ class FrenchPagesTest {
     Path rehearsed = dir.resolve("rehearsed");
     new RehearseRun(
             new RehearseRequest(
-                List.of("sample-records"),
+                InputOptions.of(List.of("sample-records")),
                 "fenwick-county",
                 "tarn-district",
                 rehearsed,
                 Runs.AS_OF,
-                100,
-                STYLE,
                 1,
-                java.io.InputStream.nullInputStream(),
-                null),
+                100,
+                STYLE),
             Progress.SILENT,
             new Stop())
         .run();
@@ -110,21 +108,10 @@ class FrenchPagesTest {
 
   private void run(Path out, List<String> packs, LookOptions looks) throws RunFailure {
     Runs.run(
-        new ScreenRequest(
-            List.of("sample-records"),
-            packs,
-            out,
-            Runs.AS_OF,
-            SheetsFor.FLAGGED,
-            12,
-            false,
-            100,
-            STYLE,
-            2,
-            java.io.InputStream.nullInputStream(),
-            null,
-            NoticeOptions.PLAIN,
-            looks));
+        ScreenRequest.plain(List.of("sample-records"), packs, out, Runs.AS_OF)
+            .with(OutputOptions.PLAIN.with(SheetsFor.FLAGGED, 12).styled(STYLE))
+            .with(looks)
+            .by(2));
   }
 
   private static void collect(Path out, String name, Map<String, String> pages) {

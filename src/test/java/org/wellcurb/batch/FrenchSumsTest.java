@@ -42,21 +42,17 @@ class FrenchSumsTest {
   @Test
   void noEnglishChoiceStandsInASum() throws Exception {
     Runs.run(
-        new ScreenRequest(
-            List.of("sample-records"),
-            List.of("fenwick-county", "tarn-district"),
-            dir.resolve("out"),
-            Runs.AS_OF,
-            SheetsFor.ALL,
-            100,
-            false,
-            100,
-            new PageStyle(Language.FR, UnitsShown.AS_WRITTEN),
-            2,
-            java.io.InputStream.nullInputStream(),
-            null,
-            NoticeOptions.NONE,
-            LookOptions.PLAIN));
+        ScreenRequest.plain(
+                List.of("sample-records"),
+                List.of("fenwick-county", "tarn-district"),
+                dir.resolve("out"),
+                Runs.AS_OF)
+            .with(
+                OutputOptions.PLAIN
+                    .with(SheetsFor.ALL, 100)
+                    .styled(new PageStyle(Language.FR, UnitsShown.AS_WRITTEN)))
+            .with(NoticeOptions.NONE)
+            .by(2));
     Set<String> words = words();
     assertTrue(words.size() > 100, words.toString());
     String any = words.stream().map(Pattern::quote).collect(Collectors.joining("|"));

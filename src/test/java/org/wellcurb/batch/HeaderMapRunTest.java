@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -15,25 +14,19 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.wellcurb.report.PageStyle;
 
 class HeaderMapRunTest {
   @TempDir Path dir;
 
   private ScreenSummary run(String map, Path... records) throws Exception {
     ScreenRequest request =
-        new ScreenRequest(
-            List.of(records).stream().map(Path::toString).toList(),
-            List.of("common-practice"),
-            dir.resolve("out"),
-            LocalDate.of(2026, 1, 1),
-            SheetsFor.NONE,
-            0,
-            false,
-            100,
-            PageStyle.PLAIN,
-            2,
-            InputStream.nullInputStream());
+        ScreenRequest.plain(
+                List.of(records).stream().map(Path::toString).toList(),
+                List.of("common-practice"),
+                dir.resolve("out"),
+                LocalDate.of(2026, 1, 1))
+            .with(OutputOptions.PLAIN.with(SheetsFor.NONE, 0))
+            .by(2);
     Path file = Files.writeString(dir.resolve("map.json"), map.replace('\'', '"'));
     return new ScreenRun(request.withHeaders(file), rows -> {}, new Stop()).run();
   }

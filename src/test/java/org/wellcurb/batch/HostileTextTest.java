@@ -9,7 +9,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -52,16 +51,14 @@ class HostileTextTest {
     Path rehearsed = dir.resolve("rehearsed");
     new RehearseRun(
             new RehearseRequest(
-                List.of(records.toString()),
+                InputOptions.of(List.of(records.toString())),
                 pack.toString(),
                 Runs.BIRCH,
                 rehearsed,
                 Runs.AS_OF,
-                100,
-                PageStyle.PLAIN,
                 1,
-                InputStream.nullInputStream(),
-                null),
+                100,
+                PageStyle.PLAIN),
             Progress.SILENT,
             new Stop())
         .run();
@@ -133,21 +130,10 @@ class HostileTextTest {
 
   private static void run(Path records, Path pack, Path out, LookOptions looks) throws RunFailure {
     Runs.run(
-        new ScreenRequest(
-            List.of(records.toString()),
-            List.of(pack.toString()),
-            out,
-            Runs.AS_OF,
-            SheetsFor.ALL,
-            10,
-            true,
-            100,
-            PageStyle.PLAIN,
-            1,
-            InputStream.nullInputStream(),
-            null,
-            NoticeOptions.PLAIN,
-            looks));
+        ScreenRequest.plain(
+                List.of(records.toString()), List.of(pack.toString()), out, Runs.AS_OF)
+            .with(OutputOptions.PLAIN.with(SheetsFor.ALL, 10).withOutcomes())
+            .with(looks));
   }
 
   /** A row that is hostile throughout, some that are so but for their figures, one set aside. */

@@ -3,7 +3,6 @@ package org.wellcurb.batch;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -20,18 +19,11 @@ final class LimitsInDrawingsTest {
   private String sheet(String records, String pack, Language language) throws Exception {
     Path out = dir.resolve("report");
     Runs.run(
-        new ScreenRequest(
-            List.of(records),
-            List.of(pack),
-            out,
-            Runs.AS_OF,
-            SheetsFor.ALL,
-            100,
-            false,
-            100,
-            new PageStyle(language, UnitsShown.AS_WRITTEN),
-            1,
-            InputStream.nullInputStream()));
+        ScreenRequest.plain(List.of(records), List.of(pack), out, Runs.AS_OF)
+            .with(
+                OutputOptions.PLAIN
+                    .with(SheetsFor.ALL, 100)
+                    .styled(new PageStyle(language, UnitsShown.AS_WRITTEN))));
     try (var sheets = Files.list(out.resolve("sheets"))) {
       return Files.readString(sheets.findFirst().orElseThrow());
     }

@@ -9,7 +9,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -78,16 +77,14 @@ class RehearseRunTest {
       throws Exception {
     RehearseRequest request =
         new RehearseRequest(
-            List.of(dir.resolve("wells.csv").toString()),
+            InputOptions.of(List.of(dir.resolve("wells.csv").toString())),
             dir.resolve(before).toString(),
             dir.resolve(after).toString(),
             dir.resolve(out),
             LocalDate.of(2026, 1, 1),
-            100,
-            PageStyle.PLAIN,
             workers,
-            InputStream.nullInputStream(),
-            null);
+            100,
+            PageStyle.PLAIN);
     return new RehearseRun(request, rows -> {}, new Stop()).run();
   }
 

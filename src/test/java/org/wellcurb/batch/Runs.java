@@ -1,7 +1,6 @@
 package org.wellcurb.batch;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -30,33 +29,11 @@ final class Runs {
   }
 
   static ScreenRequest withWorkers(ScreenRequest plain, int workers) {
-    return new ScreenRequest(
-        plain.records(),
-        plain.packs(),
-        plain.out(),
-        plain.asOf(),
-        plain.sheets(),
-        plain.mostSheets(),
-        true,
-        plain.positionAccuracy(),
-        plain.style(),
-        workers,
-        InputStream.nullInputStream());
+    return plain.with(plain.output().withOutcomes()).by(workers);
   }
 
   static ScreenRequest withSheets(ScreenRequest plain, SheetsFor sheets, int most) {
-    return new ScreenRequest(
-        plain.records(),
-        plain.packs(),
-        plain.out(),
-        plain.asOf(),
-        sheets,
-        most,
-        plain.outcomes(),
-        plain.positionAccuracy(),
-        plain.style(),
-        plain.workers(),
-        plain.standardInput());
+    return plain.with(plain.output().with(sheets, most));
   }
 
   static ScreenSummary run(ScreenRequest request) throws RunFailure {

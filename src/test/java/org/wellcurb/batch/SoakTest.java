@@ -80,18 +80,7 @@ class SoakTest {
   private static String failure(Path out, InputStream in, Stop stop) {
     ScreenRequest plain = request(out, "common-practice", "-");
     ScreenRequest request =
-        new ScreenRequest(
-            plain.records(),
-            plain.packs(),
-            plain.out(),
-            plain.asOf(),
-            plain.sheets(),
-            plain.mostSheets(),
-            plain.outcomes(),
-            plain.positionAccuracy(),
-            plain.style(),
-            2,
-            in);
+        plain.with(plain.input().from(in)).by(2);
     RunFailure failure =
         assertThrows(RunFailure.class, () -> new ScreenRun(request, Progress.SILENT, stop).run());
     return failure.line().substring(0, failure.line().indexOf(':'));

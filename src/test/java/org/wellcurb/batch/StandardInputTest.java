@@ -26,18 +26,7 @@ class StandardInputTest {
     // As that of a process: after it is closed, it cannot be read.
     InputStream in = new BufferedInputStream(Files.newInputStream(records));
     ScreenRequest request =
-        new ScreenRequest(
-            plain.records(),
-            plain.packs(),
-            plain.out(),
-            plain.asOf(),
-            plain.sheets(),
-            plain.mostSheets(),
-            plain.outcomes(),
-            plain.positionAccuracy(),
-            plain.style(),
-            2,
-            in);
+        plain.with(plain.input().from(in)).by(2);
     assertEquals(2, Runs.run(request).screened());
     String hash =
         HexFormat.of()

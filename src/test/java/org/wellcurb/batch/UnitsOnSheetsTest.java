@@ -3,7 +3,6 @@ package org.wellcurb.batch;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -44,18 +43,15 @@ class UnitsOnSheetsTest {
       names = {"US", "METRIC"})
   void theRecordsOwnStandsBeside(UnitsShown units) throws Exception {
     Runs.run(
-        new ScreenRequest(
-            List.of("sample-records"),
-            List.of("fenwick-county", "tarn-district"),
-            dir,
-            Runs.AS_OF,
-            SheetsFor.FLAGGED,
-            100,
-            false,
-            100,
-            new PageStyle(Language.EN, units),
-            1,
-            InputStream.nullInputStream()));
+        ScreenRequest.plain(
+                List.of("sample-records"),
+                List.of("fenwick-county", "tarn-district"),
+                dir,
+                Runs.AS_OF)
+            .with(
+                OutputOptions.PLAIN
+                    .with(SheetsFor.FLAGGED, 100)
+                    .styled(new PageStyle(Language.EN, units))));
     String other = units == UnitsShown.US ? METRIC : US;
     // The samples of one district are in one system, those of the other in the other.
     String turned = units == UnitsShown.US ? "sheets/TD" : "sheets/FW";
