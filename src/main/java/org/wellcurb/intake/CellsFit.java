@@ -3,7 +3,9 @@ package org.wellcurb.intake;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Unit;
+import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.record.Entry;
 import org.wellcurb.record.Kind;
 
@@ -58,6 +60,54 @@ final class CellsFit {
               && (column.numeric() >= OF_KIND || (isSome(column) && !haveYears(column)))
               && (!entry.key().equals("sample.ph") || isWater(column));
     };
+  }
+
+  /** Share of figures that must be what the entry may have, where its name is read by a letter. */
+  private static final double BORNE_OUT = 0.9;
+
+  /**
+   * True if what stands in a column makes it likely that it is the entry: figures that it may have,
+   * in a unit that it is usually in; words of its choices. Texts and days bear nothing out.
+   *
+   * @param most the system of most units of the table: where it is that of inches, a figure is no
+   *     number of millimetres
+   */
+  static boolean bearOut(Entry entry, ColumnSurvey column, HeaderWords header, UnitSystem most) {
+    if (entry.kind() == Kind.CHOICE) {
+      return column.filled() > 0;
+    }
+    Unit us = entry.unit(UnitSystem.US);
+    Unit metric = entry.unit(UnitSystem.METRIC);
+    if (!entry.kind().isAmount() || us == null || metric == null) {
+      return false;
+    }
+    if (us.symbol().isEmpty()) {
+      return plausible(entry, us, column) >= BORNE_OUT
+          && (entry.kind() != Kind.COUNT || isWhole(column));
+    }
+    @Nullable Unit stated = header.unit();
+    boolean isSmall = us.symbol().equals("in") && most == UnitSystem.US;
+    Unit usual = stated != null ? stated : us;
+    Unit other = stated != null || isSmall ? usual : metric;
+    return Math.max(plausible(entry, usual, column), plausible(entry, other, column)) >= BORNE_OUT;
+  }
+
+  private static boolean isWhole(ColumnSurvey column) {
+    return Arrays.stream(column.numbers()).allMatch(number -> number == Math.rint(number));
+  }
+
+  /** Share of the figures, but for zeros, that the entry may have in a unit. */
+  private static double plausible(Entry entry, Unit unit, ColumnSurvey column) {
+    double[] numbers = Arrays.stream(column.numbers()).filter(number -> number != 0).toArray();
+    if (numbers.length == 0 || unit.isReversed()) {
+      return 0;
+    }
+    long inside =
+        Arrays.stream(numbers)
+            .map(unit::toSi)
+            .filter(si -> si >= entry.plausible().lo() && si <= entry.plausible().hi())
+            .count();
+    return (double) inside / numbers.length;
   }
 
   /** True for what water may have: PH above 1 and 3 are the phases of a motor. */

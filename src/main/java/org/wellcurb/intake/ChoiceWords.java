@@ -101,6 +101,34 @@ final class ChoiceWords {
     if (begins.isEmpty() && initials.size() == 1) {
       return initials.first();
     }
-    return written.length() < 4 ? null : Nearest.of(written, choices);
+    @Nullable String bones = withoutVowels(written, entry, choices);
+    return bones != null ? bones : written.length() < 4 ? null : Nearest.of(written, choices);
+  }
+
+  /** The one choice whose consonants these are, some left out: {@code STL}, {@code LVSTK}. */
+  private static @Nullable String withoutVowels(String written, Entry entry, List<String> choices) {
+    if (entry.kind() == Kind.YES_NO || !written.matches("[bcdfghj-np-tv-xz]{3,}")) {
+      return null;
+    }
+    TreeSet<String> same = new TreeSet<>();
+    TreeSet<String> some = new TreeSet<>();
+    for (String choice : choices) {
+      String bones = choice.replaceAll("[^bcdfghj-np-tv-xz]", "");
+      if (bones.replaceAll("(.)\\1", "$1").equals(written)) {
+        same.add(choice);
+      } else if (choice.charAt(0) == written.charAt(0) && isWithin(written, bones)) {
+        some.add(choice);
+      }
+    }
+    return same.size() == 1 ? same.first() : some.size() == 1 ? some.first() : null;
+  }
+
+  /** True if all letters of the one stand in the other, in order. */
+  private static boolean isWithin(String few, String many) {
+    int at = 0;
+    for (int i = 0; i < many.length() && at < few.length(); i++) {
+      at += many.charAt(i) == few.charAt(at) ? 1 : 0;
+    }
+    return at == few.length();
   }
 }

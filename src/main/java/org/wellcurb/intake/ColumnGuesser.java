@@ -25,15 +25,23 @@ final class ColumnGuesser {
   /** Guesses of all columns; no entry is guessed twice. */
   List<ColumnGuess> guess(List<ColumnSurvey> columns) {
     List<HeaderWords> headers = columns.stream().map(column -> words(column)).toList();
-    HeaderMatches matches = new HeaderMatches(columns, headers, catalogue, phrases);
     UnitSystem most = system(columns, headers);
+    HeaderMatches matches = new HeaderMatches(columns, headers, catalogue, phrases, most);
     List<ColumnGuess> guesses = new ArrayList<>();
     for (int i = 0; i < columns.size(); i++) {
       @Nullable ColumnMatch match = matches.of(i);
       ColumnGuess guess =
           match == null
               ? nothing(columns.get(i), matches.open(i))
-              : described(columns.get(i), headers.get(i), match, most);
+              : described(columns.get(i), match, most);
+      if (match != null && LoneLetters.mayBeNoLitres(columns.get(i).name(), match, most)) {
+        guess =
+            guess.leftOpen(
+                "its header may mean "
+                    + match.entry().key()
+                    + ", but the L behind it may mean litres or be a letter of its name, and other"
+                    + " columns are in US units: write the entry, and the unit that is meant");
+      }
       boolean isNumber = match != null && match.likeness() == 0 && !matches.ofNumber().isEmpty();
       guesses.add(isNumber ? guess.withDoubt(matches.ofNumber()) : guess);
     }
@@ -112,8 +120,8 @@ final class ColumnGuesser {
         : "; " + unit.symbol() + " by its header";
   }
 
-  private ColumnGuess described(
-      ColumnSurvey column, HeaderWords header, ColumnMatch match, UnitSystem most) {
+  private ColumnGuess described(ColumnSurvey column, ColumnMatch match, UnitSystem most) {
+    HeaderWords header = match.header();
     String why =
         match.likeness() >= 2
             ? "the header is its key"

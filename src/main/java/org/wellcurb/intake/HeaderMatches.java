@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
 
@@ -20,6 +21,12 @@ final class HeaderMatches {
   /** Likenesses that are no further apart leave it open which is meant. */
   private static final double TIE = 0.03;
 
+  /** What a letter says less than the word that it may stand for. */
+  private static final double LETTER = 0.05;
+
+  /** Columns named in one way from which a letter is taken to say the same in all. */
+  private static final int TOGETHER = 3;
+
   /** Entries that are named of a column that is left open. */
   private static final int MOST_NAMED = 3;
 
@@ -30,6 +37,7 @@ final class HeaderMatches {
 
   private final List<ColumnSurvey> columns;
   private final List<HeaderWords> headers;
+  private final UnitSystem most;
   private final List<ColumnMatch> sure = new ArrayList<>();
   private final List<ColumnMatch> weak = new ArrayList<>();
   private final Map<Integer, ColumnMatch> byColumn = new LinkedHashMap<>();
@@ -42,7 +50,9 @@ final class HeaderMatches {
       List<ColumnSurvey> columns,
       List<HeaderWords> headers,
       Catalogue catalogue,
-      HeaderPhrases phrases) {
+      HeaderPhrases phrases,
+      UnitSystem most) {
+    this.most = most;
     this.columns = columns;
     this.headers = headers;
     compare(catalogue, phrases);
@@ -78,21 +88,54 @@ final class HeaderMatches {
   private void compare(Catalogue catalogue, HeaderPhrases phrases) {
     for (int i = 0; i < headers.size(); i++) {
       for (Entry entry : catalogue.entries()) {
-        double least = HeaderWeight.least(entry, headers.get(i));
-        HeaderWords.Likeness words = phrases.likeness(entry, headers.get(i), least);
-        double like = words.value();
-        boolean isKey = HeaderKey.of(columns.get(i).name()).key().equalsIgnoreCase(entry.key());
-        if ((isKey || like >= least)
-            && CellsFit.fits(entry, columns.get(i), headers.get(i))
-            && (isKey || like >= SURE || ChoiceWords.areIn(columns.get(i), entry))) {
-          double more = HeaderWeight.more(entry, headers.get(i));
-          boolean isWeak = !isKey && words.isWeak();
-          (isWeak ? weak : sure).add(new ColumnMatch(i, entry, isKey ? 2 : like + more));
+        compare(i, entry, headers.get(i), false, phrases);
+      }
+      for (HeaderWords reading : LoneLetters.readings(headers.get(i))) {
+        for (Entry entry : catalogue.entries()) {
+          compare(i, entry, reading, true, phrases);
         }
       }
     }
+    onlyTogether();
     sure.sort(ORDER);
     weak.sort(ORDER);
+  }
+
+  /**
+   * A D before what stands about a well is a distance where several columns are named so: one
+   * alone, {@code D_FIELD}, may be anything, and any figure is a distance.
+   */
+  private void onlyTogether() {
+    List<ColumnMatch> distances = sure.stream().filter(this::isDistanceByLetter).toList();
+    if (distances.stream().map(ColumnMatch::column).distinct().count() < TOGETHER) {
+      sure.removeAll(distances);
+    }
+  }
+
+  private boolean isDistanceByLetter(ColumnMatch match) {
+    List<String> written = headers.get(match.column()).words();
+    return match.entry().key().startsWith("setback.")
+        && !match.header().equals(headers.get(match.column()))
+        && (written.get(0).equals("d") || written.get(written.size() - 1).equals("d"));
+  }
+
+  private void compare(
+      int i, Entry entry, HeaderWords header, boolean isByLetter, HeaderPhrases phrases) {
+    double least = isByLetter ? SURE : HeaderWeight.least(entry, header);
+    HeaderWords.Likeness words = phrases.likeness(entry, header, least);
+    double like = words.value();
+    ColumnSurvey column = columns.get(i);
+    boolean isKey = HeaderKey.of(column.name()).key().equalsIgnoreCase(entry.key());
+    if ((isKey || like >= least)
+        && CellsFit.fits(entry, column, header)
+        && (!isByLetter || CellsFit.bearOut(entry, column, header, most))
+        && (isKey || (like >= SURE && !isByLetter) || ChoiceWords.areIn(column, entry))) {
+      double more = HeaderWeight.more(entry, header) - (isByLetter ? LETTER : 0);
+      boolean isWeak = !isKey && words.isWeak();
+      if (!isByLetter || !isWeak) {
+        (isWeak ? weak : sure).add(new ColumnMatch(i, entry, header, isKey ? 2 : like + more));
+      }
+    }
   }
 
   private void decide() {

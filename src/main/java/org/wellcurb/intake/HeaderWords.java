@@ -23,138 +23,6 @@ import org.wellcurb.record.Nearest;
  * @param unit the unit that it states; null if it states none
  */
 record HeaderWords(List<String> words, @Nullable Unit unit) {
-  private static final Map<String, String> SHORT =
-      Map.ofEntries(
-          Map.entry("no", "number"),
-          Map.entry("num", "number"),
-          Map.entry("nbr", "number"),
-          Map.entry("nr", "number"),
-          Map.entry("dia", "diameter"),
-          Map.entry("diam", "diameter"),
-          Map.entry("csg", "casing"),
-          Map.entry("case", "casing"),
-          Map.entry("cased", "casing"),
-          Map.entry("deep", "depth"),
-          Map.entry("totale", "total"),
-          Map.entry("csng", "casing"),
-          Map.entry("dpth", "depth"),
-          Map.entry("dep", "depth"),
-          Map.entry("tot", "total"),
-          Map.entry("lvl", "level"),
-          Map.entry("wtr", "water"),
-          Map.entry("stat", "static"),
-          Map.entry("lic", "licence"),
-          Map.entry("license", "licence"),
-          Map.entry("dt", "date"),
-          Map.entry("comp", "completed"),
-          Map.entry("compl", "completed"),
-          Map.entry("perm", "permit"),
-          Map.entry("btm", "bottom"),
-          Map.entry("bot", "bottom"),
-          Map.entry("mat", "material"),
-          Map.entry("matl", "material"),
-          Map.entry("len", "length"),
-          Map.entry("dist", "distance"),
-          Map.entry("elev", "elevation"),
-          Map.entry("temp", "temperature"),
-          Map.entry("inst", "installed"),
-          Map.entry("horse", "horsepower"),
-          Map.entry("hp", "horsepower"),
-          Map.entry("press", "pressure"),
-          Map.entry("scrn", "screen"),
-          Map.entry("hrs", "hours"),
-          Map.entry("est", "estimated"),
-          Map.entry("meth", "method"),
-          Map.entry("prof", "profondeur"),
-          Map.entry("fin", "finished"),
-          Map.entry("intvl", "interval"),
-          Map.entry("intv", "interval"),
-          Map.entry("drlr", "driller"),
-          Map.entry("drl", "driller"),
-          Map.entry("ht", "height"),
-          Map.entry("hgt", "height"),
-          Map.entry("abv", "above"),
-          Map.entry("disinf", "disinfection"),
-          Map.entry("instl", "installed"),
-          Map.entry("plcmt", "placement"),
-          Map.entry("bact", "bacteria"),
-          Map.entry("matrl", "material"),
-          Map.entry("mtl", "material"),
-          Map.entry("mthd", "method"),
-          Map.entry("recd", "received"),
-          Map.entry("rcvd", "received"),
-          Map.entry("qty", "number"),
-          Map.entry("cnt", "number"),
-          Map.entry("sinker", "driller"),
-          Map.entry("fitter", "installer"),
-          Map.entry("trial", "test"),
-          Map.entry("seal", "grout"),
-          Map.entry("sealing", "grout"),
-          Map.entry("wl", "level"),
-          Map.entry("prs", "pressure"),
-          Map.entry("pres", "pressure"),
-          Map.entry("vol", "volume"),
-          Map.entry("amps", "current"),
-          Map.entry("amp", "current"),
-          Map.entry("kind", "type"),
-          Map.entry("typ", "type"),
-          Map.entry("ty", "type"),
-          Map.entry("stuff", "material"),
-          Map.entry("how", "method"),
-          Map.entry("sz", "size"),
-          Map.entry("grt", "grout"),
-          Map.entry("scr", "screen"),
-          Map.entry("btw", "between"),
-          Map.entry("btwn", "between"),
-          Map.entry("pmp", "pump"),
-          Map.entry("volt", "voltage"),
-          Map.entry("volts", "voltage"),
-          Map.entry("grnd", "ground"),
-          Map.entry("casg", "casing"),
-          Map.entry("stkup", "stickup"),
-          Map.entry("pitls", "pitless"),
-          Map.entry("rlf", "relief"),
-          Map.entry("tst", "test"),
-          Map.entry("rcv", "received"),
-          Map.entry("prm", "permit"),
-          Map.entry("pers", "personnes"),
-          Map.entry("lati", "latitude"),
-          Map.entry("longi", "longitude"),
-          Map.entry("pression", "pressure"),
-          Map.entry("svc", "service"),
-          Map.entry("sept", "septic"),
-          Map.entry("smpl", "sample"),
-          Map.entry("samp", "sample"),
-          Map.entry("exp", "expires"),
-          Map.entry("bdrm", "bedrooms"),
-          Map.entry("bdrms", "bedrooms"),
-          Map.entry("recvd", "received"),
-          Map.entry("prv", "relief valve"),
-          Map.entry("propln", "property line"),
-          Map.entry("drnfld", "drain field"),
-          Map.entry("drainfield", "drain field"),
-          Map.entry("ecoli", "e coli"),
-          Map.entry("tcoli", "total coliform"),
-          Map.entry("niv", "niveau"),
-          Map.entry("diametre", "diameter"),
-          Map.entry("materiau", "material"),
-          Map.entry("tub", "tubage"),
-          Map.entry("desinf", "desinfection"),
-          Map.entry("prelev", "prelevement"),
-          Map.entry("scel", "scellement"),
-          Map.entry("encl", "enclenchement"),
-          Map.entry("decl", "declenchement"),
-          Map.entry("pregonfl", "pregonflage"),
-          Map.entry("epais", "epaisseur"),
-          Map.entry("reserv", "reservoir"),
-          Map.entry("expir", "expiration"),
-          Map.entry("puiss", "puissance"),
-          Map.entry("adapt", "adaptateur"),
-          Map.entry("recomm", "recommande"),
-          Map.entry("coli", "coliform"),
-          Map.entry("coliforms", "coliform"),
-          Map.entry("coliformes", "coliform"));
-
   /** Words that say nothing by themselves. */
   private static final Set<String> EMPTY =
       Set.of(
@@ -176,6 +44,8 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
           Map.entry("inch", "in"),
           Map.entry("metres", "m"),
           Map.entry("meters", "m"),
+          Map.entry("mg", "mg/L"),
+          Map.entry("ug", "ug/L"),
           Map.entry("mgl", "mg/L"),
           Map.entry("ugl", "ug/L"),
           Map.entry("utn", "NTU"));
@@ -204,8 +74,14 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
         parts.add(part);
       }
     }
+    // MG_L, GAL_MIN: no slash may stand in a name.
+    @Nullable Unit ratio = parts.size() < 3 ? null : ratio(parts);
+    if (unit == null && ratio != null) {
+      unit = ratio;
+      parts.subList(parts.size() - 2, parts.size()).clear();
+    }
     String last = parts.isEmpty() ? "" : parts.get(parts.size() - 1);
-    if (unit == null && parts.size() > 1 && (!last.equalsIgnoreCase("a") || isAmperes(parts))) {
+    if (unit == null && parts.size() > 1 && LoneLetters.mayBeUnit(parts)) {
       unit = unit(last);
     }
     int before = parts.size() - 2;
@@ -221,11 +97,15 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
     for (String part : parts) {
       String lower = part.toLowerCase(Locale.ROOT);
       boolean isUnit = unit != null && unit.equals(unit(part)) && parts.size() > 1;
-      if (!isUnit && !EMPTY.contains(lower)) {
+      // BGS below ground surface, but sacks beside GRT.
+      boolean areBags = lower.equals("bgs") && words.equals(List.of("grout"));
+      if (areBags) {
+        words.add("bags");
+      } else if (!isUnit && !EMPTY.contains(lower)) {
         String bare = FIRST.matcher(lower).replaceAll("$1");
         Matcher later = LATER.matcher(bare);
         String name = later.matches() ? later.group(1) : bare;
-        words.addAll(List.of(SHORT.getOrDefault(name, name).split(" ", -1)));
+        words.addAll(List.of(Abbreviations.writtenOut(name).split(" ", -1)));
         if (later.matches()) {
           words.add(later.group(2));
         }
@@ -234,12 +114,10 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
     return new HeaderWords(words, unit);
   }
 
-  /** Words beside which a lone A means amperes; elsewhere it may be a word: {@code CREPINE_A}. */
-  private static final Set<String> ELECTRIC =
-      Set.of("current", "courant", "amperage", "running", "motor", "moteur", "fl", "sf", "load");
-
-  private static boolean isAmperes(List<String> parts) {
-    return parts.stream().anyMatch(part -> ELECTRIC.contains(part.toLowerCase(Locale.ROOT)));
+  private static @Nullable Unit ratio(List<String> parts) {
+    String of = parts.get(parts.size() - 2);
+    String by = parts.get(parts.size() - 1);
+    return Units.named((of + "/" + by).toLowerCase(Locale.ROOT)).orElse(null);
   }
 
   private static @Nullable Unit bracketed(String header) {

@@ -2,6 +2,7 @@ package org.wellcurb.intake;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
@@ -183,11 +184,43 @@ final class LayerGroups {
   private static @Nullable Part part(String word, ColumnSurvey column) {
     boolean isText = column.numeric() < 0.5;
     if (MATERIALS.contains(word)) {
-      return isText ? Part.MATERIAL : null;
+      return isText && !isOfCasing(column) ? Part.MATERIAL : null;
     }
     if (isText && column.filled() > 0) {
       return null;
     }
     return TOPS.contains(word) ? Part.TOP : BOTTOMS.contains(word) ? Part.BOTTOM : null;
+  }
+
+  /** What strings of casing are made of; no ground is. */
+  private static final Set<String> CASINGS =
+      Set.of(
+          "steel",
+          "stl",
+          "st",
+          "stainless",
+          "stainless steel",
+          "ss",
+          "galv",
+          "galvanized",
+          "iron",
+          "pvc",
+          "abs",
+          "plastic",
+          "pl",
+          "poly",
+          "pe",
+          "hdpe",
+          "fibreglass",
+          "fiberglass",
+          "acier",
+          "fonte",
+          "plastique");
+
+  /** True where each row is a string of casing, a liner or a screen, and no layer. */
+  private static boolean isOfCasing(ColumnSurvey column) {
+    return column.filled() > 0
+        && column.texts().keySet().stream()
+            .allMatch(text -> CASINGS.contains(text.toLowerCase(Locale.ROOT)));
   }
 }

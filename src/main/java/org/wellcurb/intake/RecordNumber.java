@@ -54,7 +54,7 @@ final class RecordNumber {
       boolean tells = headers.get(i).words().stream().anyMatch(TELLING::contains);
       if (!byColumn.containsKey(i) && tells && tellsRowsApart(column)) {
         byColumn.remove(taken);
-        byColumn.put(i, new ColumnMatch(i, id, 0));
+        byColumn.put(i, new ColumnMatch(i, id, HeaderWords.of(columns.get(i).name()), 0));
         byEntry.put(id, i);
         return;
       }
@@ -81,7 +81,7 @@ final class RecordNumber {
           !byColumn.containsKey(i) && header.unit() == null && !HeaderWeight.isGeneral(header);
       if (mayBe && tellsRowsApart(columns.get(i)) && !isMeasured(columns.get(i))) {
         if (header.words().stream().anyMatch(WELLS::contains)) {
-          byColumn.put(i, new ColumnMatch(i, id, 0));
+          byColumn.put(i, new ColumnMatch(i, id, HeaderWords.of(columns.get(i).name()), 0));
           return "";
         }
         (columns.get(i).counts(COUNTED) ? counting : telling).add(i);
@@ -90,7 +90,7 @@ final class RecordNumber {
     telling.addAll(counting);
     if (!telling.isEmpty()) {
       int taken = telling.get(0);
-      byColumn.put(taken, new ColumnMatch(taken, id, 0));
+      byColumn.put(taken, new ColumnMatch(taken, id, HeaderWords.of(columns.get(taken).name()), 0));
       String others =
           String.join(
               ", ",
@@ -102,7 +102,7 @@ final class RecordNumber {
     }
     int best = repeated(columns, byColumn);
     if (best >= 0) {
-      byColumn.put(best, new ColumnMatch(best, id, 0));
+      byColumn.put(best, new ColumnMatch(best, id, HeaderWords.of(columns.get(best).name()), 0));
     }
     return "";
   }

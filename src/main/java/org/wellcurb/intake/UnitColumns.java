@@ -27,6 +27,10 @@ final class UnitColumns {
   private static final Set<String> OF_ALL =
       Set.of("depth", "length", "level", "distance", "measure", "measurement", "all", "profondeur");
 
+  /** Names of the units that a crew may change between. */
+  private static final Set<String> UNIT_NAMES =
+      Set.of("f", "ft", "feet", "m", "mt", "mtr", "metres", "meters", "metric", "or");
+
   private static final Set<String> SMALL = Set.of("in", "mm", "cm");
 
   private UnitColumns() {}
@@ -115,7 +119,18 @@ final class UnitColumns {
   /** True if its name is that of no measure in particular: such may be of columns far away. */
   private static boolean isOfAll(ColumnSurvey column) {
     return HeaderWords.of(column.name()).words().stream()
-        .allMatch(word -> SAYING.contains(word) || OF_ALL.contains(word));
+            .allMatch(word -> SAYING.contains(word) || OF_ALL.contains(word))
+        || isNamedAfterUnits(column.name());
+  }
+
+  /** True for {@code M_F}, {@code ft/m}: a name of nothing but what stands below it. */
+  private static boolean isNamedAfterUnits(String name) {
+    List<String> parts = List.of(HeaderKey.strip(name).split("[^\\p{L}]+", -1));
+    return parts.size() > 1 && parts.stream().allMatch(part -> UNIT_NAMES.contains(lower(part)));
+  }
+
+  private static String lower(String text) {
+    return text.toLowerCase(Locale.ROOT);
   }
 
   /** False for diameters and slots beside feet and metres only: nobody gives them so. */

@@ -72,6 +72,90 @@ class HeaderSurveyTest {
     assertEquals(unit == null ? "" : unit, found == null ? "" : found.symbol());
   }
 
+  /** What a letter is short for, its column has to bear out. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "SVC_ID | 1.25 | service_line.inside_diameter",
+        "AMPS_NP | 8.2 | pump.nameplate_current",
+        "TANK_N | 2 | tank.count",
+        "BEDRMS | 3 | site.bedrooms",
+        "CSG_D | 60 | well.casing_depth or well.casing_diameter",
+        "CSG_D | 140 | well.casing_depth",
+        "CSG_WT | 0.28 | well.casing_wall",
+        "SCRN_T | 140 | well.screen_top",
+        "WIRE_L | 180 | wire.length",
+        "T_COLI | absent | sample.coliform",
+        "PH_W | 7.4 | sample.ph",
+        "GRT_BGS | 8 | grout.bags",
+        "LIC | D-12 | driller.licence or installer.licence",
+        "CL_PPM | 100 | disinfection.dose or sample.chloride",
+        "GPS_N | 45.25 | site.latitude",
+        "NITR_MG_L | 2.5 | sample.nitrate",
+        "ARS_UG | 4 | sample.arsenic",
+        "SVC_A | 200 |",
+        "SVC_ID | A-17 |",
+        "TANK_N | N-4 |",
+      })
+  void aLetterIsReadWhereWhatStandsInTheColumnAgrees(String header, String cell, String keys)
+      throws Exception {
+    ColumnGuess guess = column(header, cell, cell, cell);
+    Entry entry = guess.entry();
+    if (keys != null && keys.contains(" or ")) {
+      assertNull(entry);
+      assertTrue(guess.why().startsWith("its header may mean " + keys), guess.why());
+    } else {
+      assertEquals(keys == null ? "" : keys, entry == null ? "" : entry.key(), guess.why());
+    }
+  }
+
+  @Test
+  void aDBeforeSeveralSurroundingsIsADistance() throws Exception {
+    String text = "WELL_NO;D_SEPT;D_PL;D_BLDG\nw1;60;20;30\nw2;70;15;25\n";
+    HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.csv"), text));
+    assertEquals(
+        List.of("setback.septic_tank", "setback.property_line", "setback.building"),
+        survey.columns().stream()
+            .skip(1)
+            .map(c -> c.entry() == null ? "" : c.entry().key())
+            .toList());
+  }
+
+  @Test
+  void anLBehindATankIsLitresOnlyAmongMetricUnits() throws Exception {
+    String us = "WELL_NO;TANK_L;DEPTH_FT\nw1;44;120\nw2;86;140\n";
+    ColumnGuess open = survey(Files.writeString(dir.resolve("us.csv"), us)).columns().get(1);
+    assertNull(open.entry());
+    assertTrue(open.why().contains("may mean litres or be a letter"), open.why());
+    String metric = "WELL_NO;TANK_L;DEPTH_M\nw1;170;36\nw2;320;41\n";
+    ColumnGuess litres = survey(Files.writeString(dir.resolve("m.csv"), metric)).columns().get(1);
+    Unit unit = litres.unit();
+    assertNotNull(unit, litres.why());
+    assertEquals("L", unit.symbol());
+  }
+
+  @Test
+  void aColumnNamedAfterUnitsIsThatOfAllLengths() throws Exception {
+    String text = "WELL_NO;M_F;FIN_DPTH;SWL\nw1;F;120;20\nw2;M;36;6\nw3;F;90;18\n";
+    HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.csv"), text));
+    assertEquals("M_F", survey.columns().get(2).written().unitFrom());
+    assertEquals("M_F", survey.columns().get(3).written().unitFrom());
+  }
+
+  @Test
+  void codesWithoutVowelsAreWords() throws Exception {
+    ColumnGuess guess = column("CSG_MATL", "STL", "PVC", "STL");
+    assertEquals("{STL=steel}", guess.written().words().toString());
+  }
+
+  @Test
+  void stringsOfCasingAreNoLayers() throws Exception {
+    String text = "WELL_NO;FR;TO;MATL\nw1;0;60;STL\nw1;60;120;PVC\nw2;0;40;STL\n";
+    HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.csv"), text));
+    assertEquals(List.of(), survey.layers());
+  }
+
   @ParameterizedTest
   @CsvSource({"REMARKS,dug by hand", "Box 7,1", "TOT_DEPTH,see file", "Depth (psi),40"})
   void leavesAloneWhatIsLikeNothing(String header, String cell) throws Exception {
@@ -589,7 +673,8 @@ class HeaderSurveyTest {
   void layersBesideOneAnotherAreDraftedEachByItself() throws Exception {
     String text =
         "WCR_NUM,FIN_DEPTH,DEPTH_UOM,LYR1_TOP,LYR1_BTM,LYR1_DESC,LYR2_TOP,LYR2_BTM,LYR2_DESC,CSG1_TOP\n"
-            + "A,90,F,0,12,sand,12,90,clay,0\nB,30,M,0,9,clay,,,,0\n";
+            + "A,90,F,0,12,sand,12,90,clay,0\n"
+            + "B,30,M,0,9,clay,,,,0\n";
     HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.csv"), text));
     assertEquals(ColumnGuess.Role.UNITS, survey.columns().get(2).role());
     assertEquals("it is the bottom of layer 2", survey.columns().get(7).why());
