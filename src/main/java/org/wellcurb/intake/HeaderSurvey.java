@@ -133,6 +133,9 @@ public record HeaderSurvey(
       TreeMap<String, Long> aside = new TreeMap<>();
       long rows = count(opening, plan, columns, aside);
       List<String> notes = new ArrayList<>();
+      if (!text.why().isEmpty()) {
+        notes.add(text.why());
+      }
       notes.addAll(opening.rowsBeyond());
       int more = plan.layout.moreColumns();
       if (more > 0) {

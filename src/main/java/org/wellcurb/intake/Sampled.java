@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.SequenceInputStream;
 import java.util.Arrays;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.quantity.Bounds;
 
@@ -17,9 +18,12 @@ final class Sampled {
   private final TextEncoding encoding;
   private final InputStream rest;
   private final @Nullable String sheet;
+  private final String why;
 
-  private Sampled(Head head, TextEncoding encoding, InputStream rest, @Nullable String sheet) {
+  private Sampled(
+      Head head, TextEncoding encoding, InputStream rest, @Nullable String sheet, String why) {
     this.sheet = sheet;
+    this.why = why;
     this.sample = head.bytes;
     this.whole = head.whole;
     this.encoding = encoding;
@@ -39,6 +43,45 @@ final class Sampled {
   /** How it was written. */
   TextEncoding encoding() {
     return encoding;
+  }
+
+  /** Why it is taken to be written so; empty where nothing speaks against UTF-8. */
+  String why() {
+    return why;
+  }
+
+  private static String why(TextEncoding found, @Nullable TextEncoding named, byte[] bytes) {
+    boolean isMarked = found.markLength() > 0;
+    if (named != null) {
+      return isMarked
+          ? named.charset().equals(found.charset())
+              ? ""
+              : "its byte order mark says "
+                  + found.label()
+                  + ", which goes before "
+                  + named.label()
+                  + ", as the header map has it"
+          : "read as " + named.label() + ", as the header map says";
+    }
+    if (isMarked && !found.isUtf8()) {
+      return "read as " + found.label() + ", as its byte order mark says";
+    }
+    if (found != TextEncoding.WINDOWS_1252) {
+      return "";
+    }
+    int at = TextEncoding.firstBeyondUtf8(bytes);
+    int line = 1;
+    for (int i = 0; i < at; i++) {
+      line += bytes[i] == '\n' ? 1 : 0;
+    }
+    return String.format(
+        Locale.ROOT,
+        "read as %s: the byte %02X on line %d is none of UTF-8, and no byte order mark says"
+            + " another encoding; where letters look wrong, name the encoding under table in a"
+            + " header map",
+        found.label(),
+        bytes[at] & 0xFF,
+        line);
   }
 
   private static final class Head {
@@ -83,17 +126,18 @@ final class Sampled {
     TextEncoding found = TextEncoding.of(raw.bytes, raw.whole);
     TextEncoding encoding = named != null && found.markLength() == 0 ? named : found;
     int mark = found.markLength();
+    String why = why(found, named, raw.bytes);
     InputStream text =
         new SequenceInputStream(
             new ByteArrayInputStream(raw.bytes, mark, raw.bytes.length - mark), in);
     if (encoding == TextEncoding.UTF_8) {
-      return new Sampled(raw, encoding, in, null);
+      return new Sampled(raw, encoding, in, null, why);
     }
     if (!encoding.isUtf8()) {
       text = new Utf8Stream(text, encoding.charset());
     }
     Head head = Head.of(text);
-    return new Sampled(head, encoding, text, null);
+    return new Sampled(head, encoding, text, null, why);
   }
 
   /** Looks at the beginning of an input, as its form and what a map says of it want. */
@@ -107,7 +151,7 @@ final class Sampled {
 
   /** Looks at the beginning of a sheet that is written out as a table in UTF-8. */
   private static Sampled ofSheet(InputStream in, String name) throws IOException {
-    return new Sampled(Head.of(in), TextEncoding.UTF_8, in, name);
+    return new Sampled(Head.of(in), TextEncoding.UTF_8, in, name, "");
   }
 
   /** The text from this place of the sample on. */

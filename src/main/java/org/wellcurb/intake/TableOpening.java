@@ -204,7 +204,11 @@ final class TableOpening {
   }
 
   private List<String> notes() {
-    List<String> notes = new ArrayList<>(layout().notes());
+    List<String> notes = new ArrayList<>();
+    if (!text.why().isEmpty()) {
+      notes.add(text.why());
+    }
+    notes.addAll(layout().notes());
     notes.addAll(rowsBeyond());
     return notes;
   }

@@ -73,6 +73,16 @@ public enum TextEncoding {
   }
 
   private static boolean isUtf8(byte[] sample, boolean whole) {
+    return beyondUtf8(sample, whole) < 0;
+  }
+
+  /** Where the first byte stands that is none of UTF-8; the last one if all may be. */
+  static int firstBeyondUtf8(byte[] sample) {
+    int at = beyondUtf8(sample, true);
+    return at < 0 ? sample.length - 1 : at;
+  }
+
+  private static int beyondUtf8(byte[] sample, boolean whole) {
     CharsetDecoder decoder =
         StandardCharsets.UTF_8
             .newDecoder()
@@ -83,10 +93,10 @@ public enum TextEncoding {
     while (true) {
       CoderResult result = decoder.decode(in, out, whole);
       if (result.isError()) {
-        return false;
+        return in.position();
       }
       if (result.isUnderflow()) {
-        return true;
+        return -1;
       }
       out.clear();
     }

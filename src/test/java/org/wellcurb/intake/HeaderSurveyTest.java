@@ -144,6 +144,28 @@ class HeaderSurveyTest {
   }
 
   @Test
+  void whyAnEncodingWasTakenIsSaid() throws Exception {
+    String text = "WELL_NO;OWNER\nw1;Ada\nw2;Ren\u00e9e\n";
+    Path file = dir.resolve("t.csv");
+    Files.write(file, text.getBytes("windows-1252"));
+    String notes = survey(file).notes().toString();
+    assertTrue(
+        notes.contains("read as Windows-1252: the byte E9 on line 3 is none of UTF-8"), notes);
+    Files.write(file, ("\uFEFF" + text).getBytes("UTF-16BE"));
+    HeaderSurvey big = survey(file);
+    assertTrue(big.notes().toString().contains("as its byte order mark says"), big.notes() + "");
+    Files.write(file, ("\uFEFF" + text).getBytes("UTF-8"));
+    assertEquals("CSV, semicolon, UTF-8 with a byte order mark", survey(file).layout().label());
+    assertEquals(List.of(), survey(file).notes());
+    String map =
+        "{\"title\": \"t\", \"table\": {\"encoding\": \"Windows-1252\"},"
+            + " \"columns\": [{\"column\": \"WELL_NO\", \"entry\": \"record.id\"}]}";
+    Gathered named =
+        Gathered.mapped(HeaderMaps.parse("m", map, CATALOGUE), "t.csv", Files.readAllBytes(file));
+    assertTrue(named.notes.get(0).contains("goes before Windows-1252"), named.notes.toString());
+  }
+
+  @Test
   void codesWithoutVowelsAreWords() throws Exception {
     ColumnGuess guess = column("CSG_MATL", "STL", "PVC", "STL");
     assertEquals("{STL=steel}", guess.written().words().toString());
