@@ -188,8 +188,9 @@ public record CrossResult(
    * @param pack id of the pack
    * @param rule id of the rule
    * @param title title of the rule
-   * @param share the share that falls short, of the records of which it could be told
-   * @param othersShare the same share among all others
+   * @param share the share that falls short, of the records of which it could be told; of a
+   *     licence, only where enough others work
+   * @param othersShare the same share among all others; of a licence, where it works
    * @param between how much groups differ on it anyway, as a standard deviation of log odds
    * @param p how likely that would be by chance, where groups differ so
    * @param q the least rate of false discoveries at which it would be called one

@@ -32,15 +32,16 @@ final class Groups {
     rules = new RuleRates(survey, off);
     for (CrossResult.By by : CrossResult.By.values()) {
       IntBuffer codes = codes(by);
-      if (by != CrossResult.By.CONTRACTOR) {
+      if (by == CrossResult.By.CONTRACTOR) {
+        rules.byWhereTheyWork(codes);
+      } else {
         off.stream().forEach(i -> codes.put(i, -1));
+        rules.by(codes);
       }
-      rules.by(codes);
     }
     rules.count();
-    FloatBuffer likely = rules.expected();
     for (CrossResult.By by : CrossResult.By.values()) {
-      rates.add(Rates.of(codes(by), flags, likely, off));
+      rates.add(Rates.of(codes(by), flags, rules.expected(by.ordinal()), off));
       for (RuleRates.Tried each : rules.tried(by.ordinal(), nobody(by))) {
         tried.add(each);
         kinds.add(by);

@@ -55,6 +55,10 @@ final class RuleRates {
   /** Groups of one kind, with the place of each that is counted. */
   private static final class Groups {
     final IntBuffer codes;
+
+    /** Where its records stand; null where that is what makes a group. */
+    @Nullable Strata strata;
+
     final int[] counted;
     final int[] place;
     final int leftOut;
@@ -119,7 +123,8 @@ final class RuleRates {
    * @param rule place of the rule in it
    * @param fallsShort records that fall short
    * @param told records of which it could be told
-   * @param othersShare share that falls short among all others of which it could be told
+   * @param othersShare share that falls short among all others of which it could be told, in the
+   *     same places
    * @param between how much groups differ on the rule anyway, as a standard deviation of log odds
    * @param p how likely as many, or more, would be if the group were like all others
    * @param isMarked whether it is great enough to be worth saying, whatever p is
@@ -162,6 +167,18 @@ final class RuleRates {
     return kinds.size() - 1;
   }
 
+  /**
+   * The same, of groups that are laid beside those who work in the same places only: licences.
+   *
+   * @see Strata
+   */
+  int byWhereTheyWork(IntBuffer codes) throws IOException {
+    Groups groups = new Groups(codes);
+    groups.strata = new Strata(survey, groups::group, groups.counted.length, off);
+    kinds.add(groups);
+    return kinds.size() - 1;
+  }
+
   /** Groups with enough records that are not counted rule by rule. */
   long leftOut() {
     return kinds.stream().mapToLong(groups -> groups.leftOut).sum();
@@ -174,6 +191,9 @@ final class RuleRates {
     for (Groups groups : kinds) {
       groups.counts = new BitCounts(groups.counted.length, row);
       groups.off = off.isEmpty() ? null : new BitCounts(groups.counted.length, row);
+      if (groups.strata != null) {
+        groups.strata.begin(row);
+      }
     }
     long[] bits = new long[row];
     survey.outcomes(
@@ -185,6 +205,10 @@ final class RuleRates {
             all.add(0, bits, words[pack], count);
           }
           for (Groups groups : kinds) {
+            Strata strata = groups.strata;
+            if (strata != null) {
+              strata.add(place, bits, words[pack], count);
+            }
             int group = groups.group(place);
             if (group >= 0) {
               groups.counts.add(group, bits, words[pack], count);
@@ -211,11 +235,15 @@ final class RuleRates {
 
   /**
    * How likely a deficiency is to be found on each record, by what could be told of it and by how
-   * often all records fall short of those rules. So a full form is not laid beside an empty one.
-   * Without rules all are as likely.
+   * often all records fall short of those rules; of groups that are laid beside those who work in
+   * the same places, by how often all others do there. So a full form is not laid beside an empty
+   * one, nor hard ground beside easy. Without rules all are as likely.
+   *
+   * @param kind of groups
    */
-  FloatBuffer expected() throws IOException {
-    double[] misses = new double[words[words.length - 1] * Told.IN_WORD];
+  FloatBuffer expected(int kind) throws IOException {
+    Strata strata = kinds.get(kind).strata;
+    double[] shares = new double[words[words.length - 1] * Told.IN_WORD];
     long[] counts = new long[words[words.length - 1]];
     List<RuleSet.RulesOfPack> packs = survey.rules().packs();
     for (int pack = 0; pack < packs.size(); pack++) {
@@ -223,7 +251,7 @@ final class RuleRates {
         if (packs.get(pack).isDeficiency().get(r - starts[pack]) && told[r] > 0) {
           int bit = bit(pack, r);
           counts[bit / Long.SIZE] |= 1L << bit;
-          misses[bit / 2] = 1 - (double) fallsShort[r] / told[r];
+          shares[bit / 2] = (double) fallsShort[r] / told[r];
         }
       }
     }
@@ -239,7 +267,9 @@ final class RuleRates {
           for (int word = words[pack]; word < words[pack + 1]; word++) {
             long one = bits[word - words[pack]];
             for (long left = (one | (one >>> 1)) & counts[word]; left != 0; left &= left - 1) {
-              none *= misses[word * Told.IN_WORD + Long.numberOfTrailingZeros(left) / 2];
+              int bit = word * Long.SIZE + Long.numberOfTrailingZeros(left);
+              double share = shares[bit / 2];
+              none *= 1 - (strata == null ? share : strata.share(place, bit, share));
             }
           }
           expected.put(place, (float) (1 - none));
@@ -254,11 +284,21 @@ final class RuleRates {
     double anyway = between(groups);
     for (int pack = 0; pack + 1 < starts.length; pack++) {
       for (int r = starts[pack]; r < starts[pack + 1]; r++) {
-        int bit = bit(pack, r);
-        double between = Math.max(anyway, between(groups, r, bit));
+        List<OwnBeside> able = new ArrayList<>();
+        int[] codes = new int[groups.counted.length];
+        Counted counted = new Counted();
         for (int g = 0; g < groups.counted.length; g++) {
-          if (groups.counted[g] != but && isAble(groups, g, r, bit)) {
-            tried.add(test(groups, g, r, pack, between));
+          OwnBeside beside = beside(groups, g, r, bit(pack, r));
+          if (beside.isAble()) {
+            counted.add(beside);
+            codes[able.size()] = groups.counted[g];
+            able.add(beside);
+          }
+        }
+        double between = Math.max(anyway, counted.between());
+        for (int i = 0; i < able.size(); i++) {
+          if (codes[i] != but) {
+            tried.add(test(codes[i], able.get(i), r - starts[pack], pack, between));
           }
         }
       }
@@ -266,32 +306,31 @@ final class RuleRates {
     return tried;
   }
 
-  /** A rule that nothing falls short of needs no test. */
-  private boolean isAble(Groups groups, int group, int r, int bit) {
-    return groups.told(group, bit) >= RuleFloors.OF_GROUP
-        && othersTold(groups, group, r, bit) >= RuleFloors.OF_OTHERS
-        && fallsShort[r] + groups.fallsShort(group, bit) > 0;
-  }
-
-  /** All others of which a rule could be told. */
-  private long othersTold(Groups groups, int group, int r, int bit) {
-    return told[r] - groups.counting(group, bit) - groups.counting(group, bit + 1);
-  }
-
-  private Tried test(Groups groups, int group, int r, int pack, double between) {
-    int bit = bit(pack, r);
+  /** A group beside all others, where both are. */
+  private OwnBeside beside(Groups groups, int group, int r, int bit) {
+    Strata strata = groups.strata;
+    if (strata != null) {
+      return strata.beside(group, bit);
+    }
     int own = groups.told(group, bit);
-    int hits = groups.fallsShort(group, bit);
-    double others = others(groups, group, r, bit);
-    boolean isMarked = RuleFloors.isGreat(hits, own, others);
-    double p = MixedTail.of(hits, own, others, between);
-    return new Tried(
-        groups.counted[group], pack, r - starts[pack], hits, own, others, between, p, isMarked);
+    long others = told[r] - groups.counting(group, bit) - groups.counting(group, bit + 1);
+    long hits = fallsShort[r] - groups.counting(group, bit + 1);
+    return others == 0
+        ? OwnBeside.of(0, 0, 0, 0)
+        : OwnBeside.of(
+            groups.fallsShort(group, bit),
+            own,
+            (double) own * hits / others,
+            (double) own * own / others);
   }
 
-  private double others(Groups groups, int group, int r, int bit) {
-    long hits = fallsShort[r] - groups.counting(group, bit + 1);
-    return (hits + 0.5) / (othersTold(groups, group, r, bit) + 1.0);
+  private static Tried test(int group, OwnBeside beside, int rule, int pack, double between) {
+    int hits = beside.hits();
+    int own = beside.of();
+    double others = beside.share();
+    boolean isMarked = RuleFloors.isGreat(hits, own, others);
+    double p = beside.p(between);
+    return new Tried(group, pack, rule, hits, own, others, between, p, isMarked);
   }
 
   /** What a rule, or all rules, say of groups. */
@@ -301,32 +340,21 @@ final class RuleRates {
     double[] shares = new double[64];
     int size;
 
-    void add(int fallsShort, int told, double others) {
+    void add(OwnBeside beside) {
       if (size == hits.length) {
         hits = Arrays.copyOf(hits, 2 * size);
         of = Arrays.copyOf(of, 2 * size);
         shares = Arrays.copyOf(shares, 2 * size);
       }
-      hits[size] = fallsShort;
-      of[size] = told;
-      shares[size++] = others;
+      hits[size] = beside.hits();
+      of[size] = beside.of();
+      shares[size++] = beside.share();
     }
 
+    /** How much groups differ anyway, beyond chance. */
     double between() {
       return size < LEAST_GROUPS ? 0 : MixedTail.between(hits, of, shares, size, MOST_BETWEEN);
     }
-  }
-
-  /** How much groups differ on a rule anyway, beyond chance. */
-  private double between(Groups groups, int r, int bit) {
-    Counted counted = new Counted();
-    for (int g = 0; g < groups.counted.length; g++) {
-      if (isAble(groups, g, r, bit)) {
-        double others = others(groups, g, r, bit);
-        counted.add(groups.fallsShort(g, bit), groups.told(g, bit), others);
-      }
-    }
-    return counted.between();
   }
 
   /** The same over all rules, of the largest groups: one rule alone tells it badly. */
@@ -335,12 +363,10 @@ final class RuleRates {
     int most = Math.min(MOST_TOLD_BY, groups.counted.length);
     for (int pack = 0; pack + 1 < starts.length; pack++) {
       for (int r = starts[pack]; r < starts[pack + 1]; r++) {
-        int bit = bit(pack, r);
         for (int g = 0; g < most; g++) {
-          double others = others(groups, g, r, bit);
-          int told = groups.told(g, bit);
-          if (isAble(groups, g, r, bit) && told * others >= LEAST_EXPECTED) {
-            counted.add(groups.fallsShort(g, bit), told, others);
+          OwnBeside beside = beside(groups, g, r, bit(pack, r));
+          if (beside.isAble() && beside.of() * beside.share() >= LEAST_EXPECTED) {
+            counted.add(beside);
           }
         }
       }

@@ -184,7 +184,7 @@ final class CrossMaker {
           };
       sentences.add(
           words.say(
-              "cross.rules.line",
+              hint.by() == CrossResult.By.CONTRACTOR ? "cross.rules.line.where" : "cross.rules.line",
               words.say(group, hint.group()),
               title(hint.title()),
               share(hint.share()),
@@ -216,7 +216,8 @@ final class CrossMaker {
         number(RuleFloors.SURE_RATIO),
         RuleFloors.least(20, RuleFloors.MORE),
         RuleFloors.least(100, RuleFloors.MORE),
-        RuleFloors.least(500, RuleFloors.MORE));
+        RuleFloors.least(500, RuleFloors.MORE),
+        RuleFloors.IN_STRATUM);
   }
 
   /** What was looked for and did not stand out: silence says nothing of whether anyone looked. */

@@ -241,6 +241,7 @@ public final class CrosscheckJson {
     json.writeNumberField("notAmongOthers", result.notAmongOthers());
     json.writeNumberField("leastOfGroup", RuleFloors.OF_GROUP);
     json.writeNumberField("leastOfOthers", RuleFloors.OF_OTHERS);
+    json.writeNumberField("leastOfOthersInZone", RuleFloors.IN_STRATUM);
     json.writeNumberField("leastShort", RuleFloors.SHORT);
     JsonText.number(json, "leastMore", RuleFloors.MORE);
     JsonText.number(json, "leastRatio", RuleFloors.RATIO);
