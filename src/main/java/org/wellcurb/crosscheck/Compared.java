@@ -1,5 +1,7 @@
 package org.wellcurb.crosscheck;
 
+import java.util.Arrays;
+
 /**
  * What is kept of the habits of one contractor in a zone: what the tests need, and no more, since
  * all contractors are known before the first is tested.
@@ -26,11 +28,11 @@ final class Compared {
   /** The share of each among the figures of all others. */
   final double[] othersShares;
 
-  /** Length of the longest row of equal figures. */
-  final int longest;
+  /** The longest row of equal figures. */
+  final LongestRow row;
 
-  /** The figure of it, one of its own. */
-  final float longestFigure;
+  /** The share of the figure of it, of all others and of its own that count. */
+  final double ofRow;
 
   /** Figures that are multiples of fifty. */
   final int round;
@@ -54,8 +56,12 @@ final class Compared {
       counts[i] = (int) habits.own.count(i);
       othersShares[i] = habits.othersShare(figures[i]);
     }
-    longest = habits.longest();
-    longestFigure = habits.longestFigure();
+    row = habits.row();
+    int at = Arrays.binarySearch(figures, row.figure());
+    ofRow =
+        at < 0
+            ? 1
+            : Math.max(row.nearby(), Math.max(othersShares[at], (double) counts[at] / size));
     round = habits.ownRound(Copying.ROUND);
     othersRound = habits.othersRound(Copying.ROUND);
     digits = new LastDigits(habits);

@@ -98,7 +98,9 @@ public final class Copying {
    * @param figure the figure, or the last digit; NaN where it is about multiples of fifty
    * @param hits how often it stands there, or how long the row is
    * @param own figures of the contractor there
-   * @param othersShare share of it among the figures of all others there
+   * @param stands how often it stands there; of a row its figure, on whatever record
+   * @param othersShare share of it among the figures of all others there; of a row the share that
+   *     it was laid beside
    * @param p how likely that would be if the contractor were like all others
    * @param isMarked whether it is great enough to be worth saying, whatever p is
    */
@@ -110,6 +112,7 @@ public final class Copying {
       double figure,
       int hits,
       int own,
+      int stands,
       double othersShare,
       double p,
       boolean isMarked) {}
@@ -148,16 +151,20 @@ public final class Copying {
    */
   List<Tried> tried(Field field, FloatBuffer written) throws IOException {
     BitSet breaks = breaks(written);
+    FloatBuffer everywhere = columns.floats(written.capacity());
+    everywhere.put(0, written, 0, written.capacity());
     FiguresByArea all = new FiguresByArea(written, group::get, areas, columns);
     List<Compared> able = able(written, breaks, all);
     double spreadOfRepeats = spreadOfRepeats(able);
     double spreadOfRounds = spreadOfRounds(able);
     double spreadOfDigits = spreadOfDigits(able);
+    List<Share> rows = shares(able, everywhere);
     List<Tried> tried = new ArrayList<>();
-    for (Compared each : able) {
+    for (int i = 0; i < able.size(); i++) {
+      Compared each = able.get(i);
       tried.add(repeats(field, each, spreadOfRepeats));
       tried.add(rounds(field, each, spreadOfRounds));
-      tried.add(run(field, each));
+      tried.add(run(field, each, rows.get(i)));
       if (each.digits.isAble()) {
         tried.add(digits(field, each, spreadOfDigits));
       }
@@ -253,15 +260,52 @@ public final class Copying {
     return tried(field, habits, Kind.ROUND, Double.NaN, round, habits.size, others, p, isMarked);
   }
 
-  /** A row of equal figures: each next one is as likely as that figure is among all others. */
-  private static Tried run(Field field, Compared habits) {
-    int at = Arrays.binarySearch(habits.figures, habits.longestFigure);
-    // Rows come by being repeated often, too: its own share counts where it is greater.
-    double share = Math.max(habits.othersShares[at], (double) habits.counts[at] / habits.size);
-    double p = Math.min(1, habits.size * Math.pow(share, habits.longest - 1.0));
-    boolean isMarked = habits.longest >= LEAST_RUN;
-    double figure = habits.longestFigure;
-    return tried(field, habits, Kind.RUN, figure, habits.longest, habits.size, share, p, isMarked);
+  /**
+   * How common the figure of each longest row is on all records of the contractor there, those at
+   * one place too. Of what counts once at each place the commonest figures come first: their share
+   * among what counts says less of a row than this.
+   */
+  private List<Share> shares(List<Compared> able, FloatBuffer everywhere) {
+    int[] of = new int[groups.count()];
+    int[] hits = new int[groups.count()];
+    float[] figures = new float[groups.count()];
+    for (Compared each : able) {
+      figures[groups.code(key(each.contractor, each.zone))] = each.row.figure();
+    }
+    for (int i = 0; i < everywhere.capacity(); i++) {
+      float figure = everywhere.get(i);
+      of[group.get(i)] += figure > 0 ? 1 : 0;
+      hits[group.get(i)] += figure == figures[group.get(i)] ? 1 : 0;
+    }
+    List<Share> shares = new ArrayList<>();
+    for (Compared each : able) {
+      int code = groups.code(key(each.contractor, each.zone));
+      shares.add(Share.of(hits[code], of[code]));
+    }
+    return shares;
+  }
+
+  /**
+   * A row of equal figures: each next one is as likely as that figure is, among all others, where
+   * the row goes through, or among its own, whichever is most: rows come by being repeated often,
+   * too.
+   */
+  private static Tried run(Field field, Compared habits, Share own) {
+    int length = habits.row.length();
+    double share = Math.max(habits.ofRow, own.share());
+    double p = LongestRow.p(length, (int) own.of(), share);
+    return new Tried(
+        habits.contractor,
+        habits.zone,
+        field,
+        Kind.RUN,
+        habits.row.figure(),
+        length,
+        (int) own.of(),
+        (int) own.hits(),
+        share,
+        p,
+        length >= LEAST_RUN);
   }
 
   private static Tried digits(Field field, Compared habits, double spread) {
@@ -285,7 +329,7 @@ public final class Copying {
       double p,
       boolean isMarked) {
     return new Tried(
-        habits.contractor, habits.zone, field, kind, figure, hits, own, share, p, isMarked);
+        habits.contractor, habits.zone, field, kind, figure, hits, own, hits, share, p, isMarked);
   }
 
   /** Whether a figure is one of those that a test is about. */

@@ -117,8 +117,9 @@ public record CrossResult(
    * @param figure the figure as written; NaN where it is about multiples of fifty
    * @param hits how often it stands there, or how many in a row
    * @param own figures of the contractor there
-   * @param share its share among them, with the interval
-   * @param othersShare its share among the figures of all others there
+   * @param share its share among them, with the interval; of a row, that of its figure
+   * @param othersShare its share among the figures of all others there; of a row, the greatest that
+   *     its figure has there, among its own or all others'
    * @param p how likely that would be by chance
    * @param q the least rate of false discoveries at which it would be called one
    * @param rank its rank among the tests
@@ -140,6 +141,11 @@ public record CrossResult(
       List<Seen> seen) {
     public FigureHint {
       seen = List.copyOf(seen);
+    }
+
+    /** How long the longest row of such a figure would be about, if records came in any order. */
+    public double likelyRow() {
+      return LongestRow.likely(own, othersShare);
     }
   }
 

@@ -51,7 +51,7 @@ final class FigureHints {
                 each.figure(),
                 each.hits(),
                 each.own(),
-                Share.of(each.hits(), each.own()),
+                Share.of(each.stands(), each.own()),
                 each.othersShare(),
                 each.p(),
                 q[i],

@@ -45,9 +45,7 @@ final class Habits {
   /** Figures of all others, as many as would tell as much if all weighed the same. */
   final double worth;
 
-  private int run;
-  private int longest;
-  private float longestFigure = Float.NaN;
+  private final LongestRow row = new LongestRow();
   private final float step;
 
   Habits(int size, double worth, Figures own, Figures others) {
@@ -58,23 +56,9 @@ final class Habits {
     step = findStep();
   }
 
-  /** Takes the figure of its next record, to tell the longest row of equal ones. */
-  void row(float figure, boolean begins) {
-    run = begins ? 1 : run + 1;
-    if (run > longest && own.countOf(figure) > 0) {
-      longest = run;
-      longestFigure = figure;
-    }
-  }
-
-  /** How long the longest row of equal figures is. */
-  int longest() {
-    return longest;
-  }
-
-  /** The figure of it. */
-  float longestFigure() {
-    return longestFigure;
+  /** The longest row of equal figures. */
+  LongestRow row() {
+    return row;
   }
 
   /** The coarsest step of which most of its figures are multiples; 0 if there is none. */
@@ -106,11 +90,16 @@ final class Habits {
     return (figures / size * worth + 0.5) / (worth + 1);
   }
 
+  /** How far off a figure may be to become this one if it is rounded to the step. */
+  float reach(float figure) {
+    // A figure that is no multiple of the step did not come of rounding to it.
+    return step > 0 && isMultiple(figure, step) ? step / 2 : 0;
+  }
+
   /** Share of all others' figures that would be this one if they were rounded to the step. */
   double othersShare(float figure) {
-    // A figure that is no multiple of the step did not come of rounding to it.
-    boolean isRounded = step > 0 && isMultiple(figure, step);
-    float reach = isRounded ? step / 2 : 0;
+    float reach = reach(figure);
+    boolean isRounded = reach > 0;
     // Others heap on other figures than one who writes each foot: what they write around it counts,
     // spread evenly.
     float around = Math.max(reach, Math.min(MOST_AROUND, Math.abs(figure) * SHARE_AROUND));

@@ -5,6 +5,10 @@ import java.nio.FloatBuffer;
 import java.nio.IntBuffer;
 import java.nio.LongBuffer;
 import java.util.BitSet;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Set;
 
 /**
  * Gathers what one contractor after the other writes in a zone, and what all others write in the
@@ -75,10 +79,51 @@ final class OwnAndOthers {
     }
     double worth = size == 0 ? 0 : (double) size * size / squares;
     Habits habits = new Habits(size, worth, ownFigures(least, most), othersFigures(least, most));
-    for (int at = from; at < to; at++) {
-      habits.row(written.get(records.get(at)), begins.get(at));
-    }
+    row(habits, records, from, to, begins);
     return habits;
+  }
+
+  private void row(Habits habits, IntBuffer records, int from, int to, BitSet begins) {
+    Map<Integer, Integer> own = new HashMap<>();
+    for (int at = from; at < to; at++) {
+      own.merge(areas.area(records.get(at)), 1, Integer::sum);
+    }
+    LongestRow row = habits.row();
+    boolean isNew = true;
+    for (int at = from; at < to; at++) {
+      int area = areas.area(records.get(at));
+      isNew |= begins.get(at);
+      // What is not compared lengthens no row: its share is not known.
+      if (all.size(area) - own.getOrDefault(area, 0) >= LEAST_IN_AREA) {
+        row.add(at, written.get(records.get(at)), isNew);
+        isNew = false;
+      }
+    }
+    float reach = habits.reach(row.figure());
+    Set<Integer> through = new HashSet<>();
+    for (int at = row.last(), left = row.length(); left > 0; at--) {
+      int area = areas.area(records.get(at));
+      int others = all.size(area) - own.getOrDefault(area, 0);
+      left -= others >= LEAST_IN_AREA ? 1 : 0;
+      if (others >= LEAST_IN_AREA && through.add(area)) {
+        int same = around(area, row.figure(), reach);
+        for (int each = from; each < to; each++) {
+          float figure = written.get(records.get(each));
+          boolean isSame = Math.abs(figure - row.figure()) <= reach;
+          same -= areas.area(records.get(each)) == area && isSame ? 1 : 0;
+        }
+        row.isNearby((same + 0.5) / (others + 1.0));
+      }
+    }
+  }
+
+  /** Figures of an area that are so near to one. */
+  private int around(int area, float figure, float reach) {
+    int sum = 0;
+    for (int at = all.start(area); at < all.start(area + 1); at++) {
+      sum += Math.abs(all.figure(all.rankAt(at)) - figure) <= reach ? all.countAt(at) : 0;
+    }
+    return sum;
   }
 
   private void add(LongBuffer keys, int from, int to, int area, double weight) {

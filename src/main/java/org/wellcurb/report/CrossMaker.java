@@ -145,12 +145,15 @@ final class CrossMaker {
           hint.zone().isEmpty()
               ? words.say("cross.figures.nowhere")
               : words.say("cross.figures.where", hint.zone());
+      boolean isRow = hint.kind() == Copying.Kind.RUN;
       String what =
           words.say(
               figure(hint.kind()),
               number(hint.figure()),
-              hint.kind() == Copying.Kind.RUN ? hint.hits() : share(hint.share()),
-              hint.kind() == Copying.Kind.RUN ? hint.own() : percent(hint.othersShare()));
+              isRow ? hint.hits() : share(hint.share()),
+              isRow ? number(Math.rint(hint.likelyRow())) : percent(hint.othersShare()),
+              hint.share().hits(),
+              hint.own());
       sentences.add(
           words.say(
               "cross.figures.line",

@@ -155,6 +155,10 @@ public final class CrosscheckJson {
       json.writeStringField("kind", hint.kind().name().toLowerCase(Locale.ROOT));
       JsonText.number(json, "figure", hint.figure());
       share(json, hint.share());
+      if (hint.kind() == Copying.Kind.RUN) {
+        json.writeNumberField("row", hint.hits());
+        JsonText.number(json, "likelyRow", hint.likelyRow());
+      }
       JsonText.number(json, "othersShare", hint.othersShare());
       JsonText.number(json, "p", hint.p());
       JsonText.number(json, "q", hint.q());

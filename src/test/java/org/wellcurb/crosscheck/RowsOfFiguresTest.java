@@ -104,4 +104,77 @@ class RowsOfFiguresTest {
         rows(() -> well("D-3", "plain", somewhere(44), somewhere(-38.2), level())),
         "" + SEED);
   }
+
+  /**
+   * One licence works on twelve streets, each in a section of its own, where the water stands alike:
+   * three of four of its levels are 75, in any order. Of each section only the first 75 counts, and
+   * those come first: a row of them is nothing but that.
+   */
+  @Test
+  void streetsOfOneLevelAreNoRow() throws Exception {
+    int said = 0;
+    for (int seed = 0; seed < 20; seed++) {
+      batch.records.clear();
+      random.setSeed(seed);
+      others();
+      for (int i = 0; i < 12 * 16; i++) {
+        int section = random.nextInt(12);
+        String level = random.nextInt(4) > 0 ? "75" : level();
+        well("X-9", "plain", 44.005 + 0.015 * section, -38.195, level);
+      }
+      said += (int) batch.check(folder).figures().stream().filter(this::isRow).count();
+    }
+    assertEquals(0, said, "in 20 clean regions");
+  }
+
+  private boolean isRow(CrossResult.FigureHint hint) {
+    return hint.kind() == Copying.Kind.RUN;
+  }
+
+  /** Where a row goes through, half of all others write 75, too; elsewhere nobody does. */
+  @Test
+  void whereOthersWriteTheSameARowIsNone() throws Exception {
+    others();
+    for (int i = 0; i < 400; i++) {
+      String level = random.nextBoolean() ? "75" : level();
+      double east = -38.2 + 0.04 * random.nextDouble();
+      well("D-" + i % 12, "plain", 44.3 + 0.04 * random.nextDouble(), east, level);
+    }
+    for (int i = 0; i < LONG - 3; i++) {
+      well("X-9", "plain", 44.305 + 0.01 * (i % 4), -38.195 + 0.01 * (i / 4), "75");
+    }
+    for (int i = 0; i < 100; i++) {
+      well("X-9", "plain", somewhere(44), somewhere(-38.2), level());
+    }
+    assertEquals(List.of(), batch.check(folder).figures().stream().filter(this::isRow).toList());
+  }
+
+  /** What a row is laid beside is said: its figure on all records, and how long rows are anyway. */
+  @Test
+  void aRowIsLaidBesideWhatAnyOrderGives() throws Exception {
+    rows(() -> {});
+    CrossResult.FigureHint hint =
+        batch.check(folder).figures().stream().filter(this::isRow).findFirst().orElseThrow();
+    assertEquals(LONG, hint.share().hits());
+    assertEquals(LONG + 100, hint.own());
+    assertEquals(2, hint.likelyRow(), 0.5);
+  }
+
+  @Test
+  void howLongRowsAreAnywayIsAsShufflesHaveIt() {
+    for (double share : new double[] {0.1, 0.3, 0.6}) {
+      double sum = 0;
+      int trials = 2000;
+      for (int trial = 0; trial < trials; trial++) {
+        int run = 0;
+        int longest = 0;
+        for (int i = 0; i < 200; i++) {
+          run = random.nextDouble() < share ? run + 1 : 0;
+          longest = Math.max(longest, run);
+        }
+        sum += longest;
+      }
+      assertEquals(sum / trials, LongestRow.likely(200, share), 0.6, share + ", seed " + SEED);
+    }
+  }
 }
