@@ -1,5 +1,9 @@
 package org.wellcurb.crosscheck;
 
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+
 /**
  * What one contractor writes in a zone, and what all others write in the same areas, each area
  * weighed as the contractor's figures are spread over them.
@@ -13,6 +17,20 @@ final class Habits {
     100, 50, 32.808f, 29.528f, 25, 24, 22, 21, 20, 19.685f, 16.404f, 14.764f, 10, 9.8425f, 7.62f,
     6.401f, 6.096f, 6, 5, 2, 1
   };
+
+  /**
+   * Lengths of rods, and of joints of pipe: a depth may be so many of them and a constant more, for
+   * the bit or the height of the casing above ground.
+   */
+  private static final float[] RODS = {
+    32.808f, 29.528f, 25, 24, 22, 21, 20, 19.685f, 16.404f, 14.764f, 7.62f, 6.401f, 6.096f
+  };
+
+  /** Figures that are looked at for a constant, the most frequent ones. */
+  private static final int TRIED_FOR_CONSTANT = 5;
+
+  /** Fewest numbers of rods by which a constant is told: one figure repeated is none. */
+  private static final int LEAST_RODS = 3;
 
   /** How far from a multiple of a broken step a figure is that was rounded after it. */
   private static final double ROUNDED = 0.51;
@@ -48,12 +66,18 @@ final class Habits {
   private final LongestRow row = new LongestRow();
   private final float step;
 
+  /** What is added to so many rods; 0 where there is nothing. */
+  private final float constant;
+
   Habits(int size, double worth, Figures own, Figures others) {
     this.size = size;
     this.worth = worth;
     this.own = own;
     this.others = others;
-    step = findStep();
+    float coarse = findStep(Float.MAX_VALUE, 5);
+    float[] rods = coarse > 0 ? new float[] {coarse, 0} : findRods();
+    step = rods[0] > 0 ? rods[0] : findStep(5, 0);
+    constant = rods[1];
   }
 
   /** The longest row of equal figures. */
@@ -62,17 +86,64 @@ final class Habits {
   }
 
   /** The coarsest step of which most of its figures are multiples; 0 if there is none. */
-  private float findStep() {
+  private float findStep(float most, float more) {
     for (float each : STEPS) {
-      int of = 0;
-      for (int i = 0; i < own.size(); i++) {
-        of += isMultiple(own.figure(i), each) ? (int) own.count(i) : 0;
-      }
-      if (of >= OF_STEP * size) {
+      if (each <= most && each > more && multiples(each, 0, Float.NaN) >= OF_STEP * size) {
         return each;
       }
     }
     return 0;
+  }
+
+  /** Rods and a constant of which most of its figures are made; zeros if there are none. */
+  private float[] findRods() {
+    for (int candidate : mostFrequent()) {
+      float figure = own.figure(candidate);
+      for (float rod : RODS) {
+        float more = (float) (figure - Math.floor(figure / rod) * rod);
+        double rest = size - own.count(candidate);
+        // Without the figure itself, too: one that is repeated makes no constant.
+        boolean isMost =
+            multiples(rod, more, Float.NaN) >= OF_STEP * size
+                && multiples(rod, more, figure) >= OF_STEP * rest;
+        if (isMost && numbers(rod, more) >= LEAST_RODS) {
+          return new float[] {rod, more};
+        }
+      }
+    }
+    return new float[] {0, 0};
+  }
+
+  private List<Integer> mostFrequent() {
+    return IntStream.range(0, own.size())
+        .boxed()
+        .sorted(Comparator.comparingDouble((Integer i) -> -own.count(i)))
+        .limit(TRIED_FOR_CONSTANT)
+        .toList();
+  }
+
+  /** Figures of its own, but one, that are a constant more than multiples. */
+  private double multiples(float of, float more, float but) {
+    double sum = 0;
+    for (int i = 0; i < own.size(); i++) {
+      float figure = own.figure(i);
+      sum += figure != but && isMultiple(figure - more, of) ? own.count(i) : 0;
+    }
+    return sum;
+  }
+
+  /** Of how many different numbers of rods such figures are. */
+  private long numbers(float of, float more) {
+    return IntStream.range(0, own.size())
+        .filter(i -> isMultiple(own.figure(i) - more, of))
+        .mapToLong(i -> Math.round((own.figure(i) - more) / of))
+        .distinct()
+        .count();
+  }
+
+  /** What a figure would be if it were rounded as the contractor does. */
+  private float rounded(float figure) {
+    return (float) Math.rint((figure - constant) / step) * step + constant;
   }
 
   static boolean isMultiple(float figure, float step) {
@@ -82,7 +153,7 @@ final class Habits {
 
   /** Whether its figures are made by rods whose multiples have last digits of their own. */
   boolean isOfRods() {
-    return step > 5 && step % 5 != 0;
+    return constant > 0 || (step > 5 && step % 5 != 0);
   }
 
   /** A share of all others' figures, never quite 0 nor 1: half a figure more, of one more. */
@@ -93,7 +164,7 @@ final class Habits {
   /** How far off a figure may be to become this one if it is rounded to the step. */
   float reach(float figure) {
     // A figure that is no multiple of the step did not come of rounding to it.
-    return step > 0 && isMultiple(figure, step) ? step / 2 : 0;
+    return step > 0 && isMultiple(figure - constant, step) ? step / 2 : 0;
   }
 
   /** Share of all others' figures that would be this one if they were rounded to the step. */
@@ -119,16 +190,16 @@ final class Habits {
    * them are multiples than among all others.
    */
   private boolean isStepOfCrew(float each, float but) {
-    double ofOwn = multiples(own, each, but, 0);
-    return ofOwn >= LEAST_OF_CREW && ofOwn >= MORE_OF_CREW * multiples(others, each, but, step);
+    double ofOwn = multiples(own, each, but, false);
+    return ofOwn >= LEAST_OF_CREW && ofOwn >= MORE_OF_CREW * multiples(others, each, but, step > 0);
   }
 
   /** How many figures, but one, are multiples once they are rounded. */
-  private static double multiples(Figures figures, float of, float but, float rounded) {
+  private double multiples(Figures figures, float of, float but, boolean isRounded) {
     double sum = 0;
     for (int i = 0; i < figures.size(); i++) {
       float figure = figures.figure(i);
-      float seen = rounded > 0 ? (float) Math.rint(figure / rounded) * rounded : figure;
+      float seen = isRounded ? rounded(figure) : figure;
       sum += seen != but && isMultiple(seen, of) ? figures.count(i) : 0;
     }
     return sum;
@@ -145,11 +216,11 @@ final class Habits {
 
   /** Share of all others' figures that would be multiples if rounded to the contractor's step. */
   double othersRound(float coarse) {
-    float honest = step < coarse ? step : 0;
+    boolean isHonest = step > 0 && step < coarse;
     double round = 0;
     for (int i = 0; i < others.size(); i++) {
       float figure = others.figure(i);
-      float seen = honest > 0 ? (float) Math.rint(figure / honest) * honest : figure;
+      float seen = isHonest ? rounded(figure) : figure;
       round += isMultiple(seen, coarse) ? others.count(i) : 0;
     }
     return share(round);

@@ -121,6 +121,34 @@ class HabitsTest {
     assertFalse(new LastDigits(habits).isAble(), "their last digits are those of rods");
   }
 
+  /** Rods of 21 or 20 feet and 2 feet of casing above ground: 65, 86, 107; 62, 82, 102. */
+  @Test
+  void rodsAndWhatStandsAboveGroundAreHonest() throws IOException {
+    for (int rod : new int[] {20, 21}) {
+      float[] own = new float[80];
+      for (int i = 0; i < own.length; i++) {
+        own[i] = i % 6 == 0 ? 60 + i : rod * (3 + i % 5) + 2;
+      }
+      Habits habits = habits(own, figures(100, 50, 1), false);
+      float three = 3 * rod + 2;
+      assertTrue(habits.othersShare(three) >= (rod - 1) / 101.0, rod + " ft");
+      assertFalse(new LastDigits(habits).isAble(), "their last digits are those of rods");
+    }
+  }
+
+  /** One figure again and again, or sevens, are no rods and a constant. */
+  @Test
+  void repeatsAndSevensAreNoRods() throws IOException {
+    float[] own = figures(60, 51, 1);
+    Arrays.fill(own, 0, 40, 68);
+    assertTrue(habits(own, figures(100, 50, 1), false).othersShare(68) <= 3.0 / 101);
+    for (int i = 0; i < own.length; i++) {
+      own[i] = 57 + 10 * (i % 8);
+    }
+    Habits habits = habits(own, figures(800, 50, 0.25f), false);
+    assertFalse(habits.isOfRods());
+  }
+
   @Test
   void digitsThatRoundingMakesDoNotCount() {
     assertEquals(0, LastDigits.digit(40));
