@@ -97,15 +97,17 @@ final class Habits {
 
   /** Rods and a constant of which most of its figures are made; zeros if there are none. */
   private float[] findRods() {
-    for (int candidate : mostFrequent()) {
+    List<Integer> candidates = mostFrequent();
+    for (int candidate : candidates) {
       float figure = own.figure(candidate);
+      // Without the most frequent, too: one figure that is repeated makes no constant.
+      float but = own.figure(candidates.get(0));
+      double rest = size - own.count(candidates.get(0));
       for (float rod : RODS) {
         float more = (float) (figure - Math.floor(figure / rod) * rod);
-        double rest = size - own.count(candidate);
-        // Without the figure itself, too: one that is repeated makes no constant.
         boolean isMost =
             multiples(rod, more, Float.NaN) >= OF_STEP * size
-                && multiples(rod, more, figure) >= OF_STEP * rest;
+                && multiples(rod, more, but) >= OF_STEP * rest;
         if (isMost && numbers(rod, more) >= LEAST_RODS) {
           return new float[] {rod, more};
         }
