@@ -3,6 +3,7 @@ package org.wellcurb.batch;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -18,6 +19,7 @@ import org.wellcurb.record.WellRecord;
 import org.wellcurb.report.Refused.Why;
 import org.wellcurb.report.Whose;
 import org.wellcurb.rulepack.Pack;
+import org.wellcurb.screening.Finding;
 import org.wellcurb.screening.Screener;
 
 /**
@@ -68,13 +70,14 @@ final class Answering {
     if (meant.isEmpty()) {
       return record;
     }
+    Set<String> asked = asked(record, screener);
     WellRecord tried = amender.amend(record, texts(meant));
     List<Line> able = new ArrayList<>();
     List<Line> open = new ArrayList<>();
     for (Line line : meant) {
       @Nullable Why why = why(record, tried, line, screener.pack());
-      if (why != null) {
-        answers.refuse(line, why);
+      if (why != null || !asked.contains(line.entry().key())) {
+        answers.refuse(line, why != null ? why : Why.NOT_ASKED);
         continue;
       }
       able.add(line);
@@ -88,7 +91,7 @@ final class Answering {
     if (able.isEmpty()) {
       return record;
     }
-    answers.used(able);
+    answers.used(able, record);
     WellRecord amended = amender.amend(record, texts(able));
     for (Line line : able) {
       if (amended.state(line.entry().index()) == WellRecord.NOT_APPLICABLE) {
@@ -137,6 +140,23 @@ final class Answering {
       }
     }
     return meant;
+  }
+
+  /**
+   * The entries that a point of a notice may ask for: those that decided a finding of this record,
+   * and the second sample where it was the first. By any other a licence would change what nobody
+   * asked about, such as where a well is or when it was completed, and with it which rules apply.
+   */
+  private static Set<String> asked(WellRecord record, Screener screener) {
+    screener.outcomes(record);
+    Set<String> entries = new HashSet<>();
+    for (Finding finding : screener.findings()) {
+      entries.add(finding.deciding().entry());
+    }
+    if (entries.contains(SampleAnswer.FIRST)) {
+      entries.add(SampleAnswer.AGAIN);
+    }
+    return entries;
   }
 
   private static boolean isTheirs(WellRecord record, String licence) {

@@ -10,13 +10,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicIntegerArray;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.concurrent.atomic.LongAdder;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
+import org.wellcurb.record.WellRecord;
 import org.wellcurb.report.AnswersCsv;
 import org.wellcurb.report.Cap;
+import org.wellcurb.report.Corrected;
 import org.wellcurb.report.Explained;
 import org.wellcurb.report.Refused;
 import org.wellcurb.report.Refused.Why;
@@ -51,6 +54,9 @@ final class Answers {
 
   /** Of each line, records that it was applied to by their number. */
   private final AtomicIntegerArray uses;
+
+  /** Of each line that was applied, what the record had. */
+  private final AtomicReferenceArray<String> before;
 
   /** Lines with an explanation, and whether each met its record. */
   private final List<Explained> explained;
@@ -124,6 +130,7 @@ final class Answers {
     this.voids = new AtomicIntegerArray(lines.size());
     this.fates = new AtomicIntegerArray(lines.size());
     this.uses = new AtomicIntegerArray(lines.size());
+    this.before = new AtomicReferenceArray<>(lines.size());
     for (Line line : lines) {
       byRecord.computeIfAbsent(line.spot().id(), id -> new ArrayList<>()).add(line);
     }
@@ -316,9 +323,10 @@ final class Answers {
     fates.accumulateAndGet(line.place(), why.ordinal() + 1, Math::max);
   }
 
-  /** Notes that these lines were applied to one record. */
-  void used(List<Line> applied) {
+  /** Notes that these lines were applied to one record, as it was. */
+  void used(List<Line> applied, WellRecord was) {
     for (Line line : applied) {
+      before.set(line.place(), was.written(line.entry().index()));
       fates.accumulateAndGet(line.place(), APPLIED, Math::max);
       uses.incrementAndGet(line.place());
     }
@@ -343,6 +351,20 @@ final class Answers {
                 + Why.REPEATED.label());
       }
     }
+  }
+
+  /** What was corrected, from what to what, in the order given. */
+  List<Corrected> corrected() {
+    List<Corrected> all = new ArrayList<>();
+    for (Line line : lines) {
+      if (fates.get(line.place()) == APPLIED) {
+        @Nullable String was = before.get(line.place());
+        String entry = line.entry().key();
+        String from = was == null ? "" : was;
+        all.add(new Corrected(line.line(), line.spot().id(), entry, from, line.text()));
+      }
+    }
+    return all;
   }
 
   long records() {

@@ -18,6 +18,7 @@ import org.wellcurb.judgement.Outcome;
 import org.wellcurb.report.BatchView;
 import org.wellcurb.report.ByteText;
 import org.wellcurb.report.Cap;
+import org.wellcurb.report.Corrected;
 import org.wellcurb.report.ContractorLine;
 import org.wellcurb.report.CrossView;
 import org.wellcurb.report.Explained;
@@ -203,6 +204,8 @@ final class ReportEnd {
     List<Refused> refused = refused();
     List<Explained> explained = plan.answers().explained();
     cuts.note(Cap.SIDE_LINES_ON_PAGE, explained.size());
+    List<Corrected> corrected = plan.answers().corrected();
+    cuts.note(Cap.SIDE_LINES_ON_PAGE, corrected.size());
     List<Explained> voids = plan.answers().saidVoid();
     cuts.note(Cap.SIDE_LINES_ON_PAGE, voids.size());
     cuts.note(Cap.SIDE_LINES_ON_PAGE, refused.size());
@@ -215,6 +218,7 @@ final class ReportEnd {
         settled.size(),
         plan.answers().corrections(),
         plan.answers().records(),
+        first(corrected, Cap.SIDE_LINES_ON_PAGE),
         first(answers, Cap.SIDE_LINES_ON_PAGE),
         answers.size(),
         first(explained, Cap.SIDE_LINES_ON_PAGE),

@@ -16,7 +16,8 @@ import org.wellcurb.report.Refused.Why;
  * the one that was taken, what was found stays found.
  */
 final class SampleAnswer {
-  private static final String AGAIN = "sample.coliform_again";
+  static final String FIRST = "sample.coliform";
+  static final String AGAIN = "sample.coliform_again";
 
   private SampleAnswer() {}
 

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param settledUnmatchedTotal how many there are
  * @param corrections entries that were corrected by answers
  * @param correctedRecords records with one
+ * @param corrected which entries, from what to what, at most {@link Cap#SIDE_LINES_ON_PAGE}
  * @param answersUnmatched records that are answered for and not in this batch, with the line, at
  *     most as many
  * @param answersUnmatchedTotal how many there are
@@ -33,6 +34,7 @@ public record FollowUp(
     long settledUnmatchedTotal,
     long corrections,
     long correctedRecords,
+    List<Corrected> corrected,
     List<String> answersUnmatched,
     long answersUnmatchedTotal,
     List<Explained> explained,
@@ -48,11 +50,12 @@ public record FollowUp(
   /** Nothing was told. */
   public static final FollowUp NONE =
       new FollowUp(
-          0, List.of(), 0, 0, 0, List.of(), 0, List.of(), 0, List.of(), 0, List.of(), 0, List.of(),
-          0, 0, null);
+          0, List.of(), 0, 0, 0, List.of(), List.of(), 0, List.of(), 0, List.of(), 0, List.of(), 0,
+          List.of(), 0, 0, null);
 
   public FollowUp {
     settledUnmatched = List.copyOf(settledUnmatched);
+    corrected = List.copyOf(corrected);
     answersUnmatched = List.copyOf(answersUnmatched);
     explained = List.copyOf(explained);
     saidVoid = List.copyOf(saidVoid);

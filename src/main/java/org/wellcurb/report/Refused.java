@@ -15,6 +15,10 @@ public record Refused(String place, String what, Why why) {
         "refused.other_place", "its number stands in the batch, but not in that file and row"),
     REPEATED("refused.repeated", "its number stands on several rows; give file and row"),
     OTHER_LICENCE("refused.other_licence", "the record names another licence than the table"),
+    NOT_ASKED(
+        "refused.not_asked",
+        "no point of a notice asks for this entry of this record; the office mends it in the"
+            + " records"),
     TWO_ANSWERS("refused.two_answers", "another line answers the same otherwise; leave one"),
     UNREADABLE("refused.unreadable", "it cannot be read"),
     NOTHING("refused.nothing", "it says that nothing is known"),

@@ -9,6 +9,10 @@
 <#if (f.corrections > 0)><li>${n("followup.answers", f.corrections, f.correctedRecords)}</li></#if>
 </ul>
 </#if>
+<#if f.corrected?has_content>
+<details<#if (f.corrected?size <= 10)> open</#if>><summary>${n("followup.corrected", f.corrections)} <@l.unprinted /></summary>
+<ul><#list f.corrected as s><li>${t("followup.line", s.line)} ${t("followup.corrected.line", s.recordId, s.entry, s.from?has_content?then(t("quoted", s.from), t("followup.corrected.blank")), t("quoted", s.to))}</li></#list></ul></details>
+</#if>
 <#if f.settledUnmatched?has_content>
 <p class="cut">${n("followup.settled.unmatched", f.settledUnmatchedTotal)}</p>
 <ul><#list f.settledUnmatched as s><li>${t("followup.line", s.line)} ${s.recordId}, ${s.rule}</li></#list></ul>

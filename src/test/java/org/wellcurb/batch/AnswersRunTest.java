@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.wellcurb.report.Corrected;
 import org.wellcurb.report.Refused;
 
 /** Which record an answer or a settled line means, and which answers are not taken. */
@@ -116,6 +117,26 @@ class AnswersRunTest {
     assertEquals(1, summary.followUp().corrections());
     String json = Files.readString(dir.resolve("out/run.json"));
     assertTrue(json.contains("\"answersNotApplied\": 7"), json);
+  }
+
+  /** Through a notice on one entry nothing else of the record is changed, and it is said so. */
+  @Test
+  void whatNoPointAskedForIsNotTaken() throws Exception {
+    records("a.csv", "1,LIC-A,50,60,switch,100");
+    ScreenSummary summary =
+        answered(
+            "1,a.csv,2,LIC-A,relief.setting,75\n1,a.csv,2,LIC-A,dates.completed,1950-01-01\n"
+                + "1,a.csv,2,LIC-A,site.zone,elsewhere\n1,a.csv,2,LIC-A,well.depth,90");
+    assertEquals(
+        List.of("3 NOT_ASKED", "4 NOT_ASKED", "5 NOT_ASKED"),
+        summary.followUp().refused().stream()
+            .map(each -> each.place().split(":")[1] + " " + each.why())
+            .toList());
+    assertEquals(
+        List.of(new Corrected(2, "1", "relief.setting", "50", "75")),
+        summary.followUp().corrected());
+    String page = Files.readString(dir.resolve("out/index.html"));
+    assertTrue(page.contains("1, relief.setting: \u201c50\u201d became \u201c75\u201d"), page);
   }
 
   /** Whom a notice is sent to grants itself no variance and takes no part of the form away. */
@@ -241,11 +262,11 @@ class AnswersRunTest {
   @ParameterizedTest
   @CsvSource({"<0.5 mg/L,1", "0-11.9 mg/L,0", "0 mg/L - 11.9 mg/L,0", "<20 mg/L,0"})
   void aResultBelowWhatCanBeDetectedIsAnAnswer(String text, long applied) throws Exception {
-    Files.createDirectories(dir.resolve("in"));
-    Files.writeString(
-        dir.resolve("in/a.csv"), "record.id,driller.licence,sample.nitrate\n1,LIC-A,14 mg/L\n");
     ScreenSummary summary =
-        answered("1,a.csv,2,LIC-A,sample.nitrate," + text + ",2025-07-01,Clearwater");
+        sampled(
+            "federal-drinking-water",
+            "record.id,driller.licence,sample.nitrate\n1,LIC-A,14 mg/L",
+            "1,a.csv,2,LIC-A,sample.nitrate," + text + ",2025-07-01,Clearwater");
     assertEquals(applied, summary.followUp().corrections(), summary.followUp().refused()::toString);
   }
 

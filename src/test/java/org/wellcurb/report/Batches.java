@@ -134,6 +134,7 @@ public final class Batches {
             1,
             3,
             2,
+            List.of(new Corrected(2, "FW-1", "well.depth", "", text)),
             List.of("4: " + text),
             1,
             List.of(
