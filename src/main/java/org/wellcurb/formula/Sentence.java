@@ -424,7 +424,8 @@ public final class Sentence {
     if (a.dimension().equals(Dimension.DATE)) {
       return speech.days(interval.lo(), interval.hi());
     }
-    return speech.interval(interval, unit(a, at));
+    Interval said = a instanceof Expr.EntryAmount e ? e.entry().said(interval) : interval;
+    return speech.interval(said, unit(a, at));
   }
 
   /** A limit that hangs on no entry is said in the system of what is held against it. */

@@ -175,7 +175,7 @@ final class Margins {
         unit,
         finite(unit.fromSi(bound)),
         shown,
-        v.isPoint() ? "" : speech.interval(v, unit),
+        v.isPoint() ? "" : speech.interval(said(subject, v), unit),
         l.isPoint() || l.isAll() ? "" : speech.interval(l, unit),
         false,
         named(subject),
@@ -183,6 +183,11 @@ final class Margins {
         isStrict,
         Double.isInfinite(least) ? shown : inUnit(least, betterValue, betterBound, unit),
         beside(subject, limit));
+  }
+
+  /** What an entry has as people say it; what was worked out as it came. */
+  private static Interval said(Expr.Amount subject, Interval si) {
+    return subject instanceof Expr.EntryAmount e ? e.entry().said(si) : si;
   }
 
   /** Value less limit in the favourable direction; where there is none, how far from equal. */

@@ -55,6 +55,24 @@ public record Entry(
     return -1;
   }
 
+  /** Below zero only where real wells are: levels above the ground, casings in pits. */
+  public boolean mayBeNegative() {
+    return switch (kind) {
+      case TEMPERATURE, AWG, ANGLE, DATE -> true;
+      case LENGTH, NUMBER -> plausible.lo() < 0;
+      default -> false;
+    };
+  }
+
+  /**
+   * An amount as people say it: one that reaches down to nothing only because it cannot be less has
+   * no lower end. {@code <80 psi} is 80 psi or less, not 0 to 80.
+   */
+  public Interval said(Interval si) {
+    boolean isOpen = !mayBeNegative() && si.lo() <= 0 && si.hi() > 0 && Double.isFinite(si.hi());
+    return isOpen ? new Interval(Double.NEGATIVE_INFINITY, si.hi()) : si;
+  }
+
   /** Of the key alone, which no other entry of a catalogue has: quick, where entries are kept. */
   @Override
   public int hashCode() {

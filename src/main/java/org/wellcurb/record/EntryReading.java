@@ -79,21 +79,12 @@ final class EntryReading {
     if (dimension == null || entry.kind() == Kind.DATE) {
       return null;
     }
-    Expected base = Expected.of(dimension, mayBeNegative(entry));
+    Expected base = Expected.of(dimension, entry.mayBeNegative());
     return switch (entry.kind()) {
       case COUNT -> base.counting(nouns(entry.key()));
       case PRESSURE_OR_HEAD -> base.orHead();
       case ANGLE -> base.within(entry.plausible().hi());
       default -> entry.datum() == Datum.WATER ? base.plusIsUnclear() : base;
-    };
-  }
-
-  /** Below zero only where real wells are: levels above the ground, casings in pits. */
-  private static boolean mayBeNegative(Entry entry) {
-    return switch (entry.kind()) {
-      case TEMPERATURE, AWG, ANGLE -> true;
-      case LENGTH, NUMBER -> entry.plausible().lo() < 0;
-      default -> false;
     };
   }
 

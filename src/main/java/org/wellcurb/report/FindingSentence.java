@@ -145,6 +145,9 @@ public final class FindingSentence {
     boolean fits = rule.kind() == FindingKind.DISCREPANCY;
     double margin = Math.max(Math.abs(deciding.margin()), Math.abs(deciding.leastMargin()));
     double least = Math.min(Math.abs(deciding.margin()), Math.abs(deciding.leastMargin()));
+    if (isBeyond(deciding)) {
+      margin = least = Math.abs(deciding.leastMargin());
+    }
     boolean isTidy = isApart(deciding, unit);
     boolean isWorked = isTidy && !deciding.subject().isEmpty();
     String value =
@@ -173,12 +176,26 @@ public final class FindingSentence {
     }
     MissedBy missed = MissedBy.of(unit == null, deciding.value() < deciding.limit());
     boolean isAhead = unit == null && deciding.value() > deciding.limit();
+    if (unit != null && fits && isOfRange(deciding) && isExactValue(deciding)) {
+      // Of a range that others leave, its end on this side is what would do.
+      double end = deciding.value() + (deciding.value() < deciding.limit() ? least : -least);
+      String by = words.say("amount.at.least", amounts.difference(least, unit));
+      return words.say(
+          missed.key(deciding.isStrict(), fits),
+          label,
+          value,
+          print(end, unit, /* isTidy= */ true),
+          least == margin ? amounts.difference(least, unit) : by,
+          rest(deciding));
+    }
     String by =
         unit == null
             ? words.days(Math.round(least), Math.round(margin))
             : isExact(deciding) && least == margin
                 ? amounts.apart(deciding.value(), isWorked, deciding.limit(), isTidy, unit)
-                : amounts.difference(least, margin, unit);
+                : isBeyond(deciding) || isDownToNothing(deciding)
+                    ? words.say("amount.at.least", amounts.difference(least, unit))
+                    : amounts.difference(least, margin, unit);
     if (isAboveGround(deciding)) {
       return words.say(
           "finding.higher", label, up(deciding.value(), unit), up(deciding.limit(), unit), by);
@@ -188,6 +205,38 @@ public final class FindingSentence {
     }
     return words.say(
         missed.key(deciding.isStrict(), fits), label, value, limit, by, rest(deciding));
+  }
+
+  /** What the form has reaches up without end, and all of it lies above the limit. */
+  private static boolean isBeyond(Deciding deciding) {
+    return deciding.unit() != null
+        && Double.isNaN(deciding.value())
+        && Double.isFinite(deciding.limit())
+        && deciding.leastMargin() < 0
+        && deciding.subject().isEmpty()
+        && isNeverBelowNothing(deciding);
+  }
+
+  /** What the form has reaches down to nothing, since it cannot be less: nobody says how far. */
+  private static boolean isDownToNothing(Deciding deciding) {
+    return !deciding.valueText().isEmpty()
+        && deciding.value() <= 0
+        && deciding.value() < deciding.limit()
+        && deciding.subject().isEmpty()
+        && isNeverBelowNothing(deciding);
+  }
+
+  private static boolean isNeverBelowNothing(Deciding deciding) {
+    @Nullable Entry entry = Catalogue.standard().find(deciding.entry());
+    return entry != null && !entry.mayBeNegative();
+  }
+
+  private static boolean isOfRange(Deciding deciding) {
+    return !deciding.limitText().isEmpty();
+  }
+
+  private static boolean isExactValue(Deciding deciding) {
+    return deciding.valueText().isEmpty() && !Double.isNaN(deciding.value());
   }
 
   /** A level of a flowing well: a depth below nothing tells nobody where the water stands. */

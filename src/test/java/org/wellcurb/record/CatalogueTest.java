@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.wellcurb.quantity.Interval;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.quantity.Units;
@@ -25,6 +26,22 @@ class CatalogueTest {
       assertFalse(entry.meaning().contains("\n"), entry.key());
       assertEquals(entry.meaning().strip(), entry.meaning(), entry.key());
     }
+  }
+
+  private static Entry entry(String key) {
+    return ENTRIES.stream().filter(each -> each.key().equals(key)).findFirst().orElseThrow();
+  }
+
+  @Test
+  void whatReachesDownToNothingOnlyAsItCannotBeLessHasNoLowerEnd() {
+    Interval reading = new Interval(0, 5);
+    Interval open = new Interval(Double.NEGATIVE_INFINITY, 5);
+    assertEquals(open, entry("relief.setting").said(reading));
+    assertEquals(reading, entry("water.static_level").said(reading), "may stand above ground");
+    assertEquals(reading, entry("dates.received").said(reading));
+    assertEquals(Interval.point(0), entry("relief.setting").said(Interval.point(0)));
+    assertEquals(
+        new Interval(2, 5), entry("relief.setting").said(new Interval(2, 5)), "an end of its own");
   }
 
   @Test

@@ -55,6 +55,50 @@ final class FindingSentenceTest {
         "dates.started", value, at, none, bound, -Math.abs(at - bound), "", "", true);
   }
 
+  private static Deciding range(
+      double value, double limit, double least, String valueText, String limitText) {
+    return new Deciding(
+        "tank.volume",
+        "<20",
+        value,
+        Units.US_GALLON,
+        limit,
+        -Math.abs(value - limit),
+        valueText,
+        limitText,
+        false,
+        "",
+        "",
+        false,
+        least);
+  }
+
+  @Test
+  void anAmountWithoutALowerEndIsAtLeastSoMuchTooLittle() {
+    Deciding open = range(0, 30, -10, "20 gal or less", "");
+    assertEquals(
+        "Tank volume: 20 gal or less. The limit is 30 gal, so it is at least 10 gal too little.",
+        said(FindingKind.ADVISORY, open, Language.EN));
+    assertTrue(said(FindingKind.ADVISORY, open, Language.FR).endsWith("il manque au moins 10 gal."));
+    assertEquals(
+        "Tank volume: 10 to 20 gal. The limit is 30 gal, so it is 10 to 20 gal too little.",
+        said(FindingKind.ADVISORY, range(10, 30, -10, "10 to 20 gal", ""), Language.EN));
+  }
+
+  @Test
+  void anAmountWithoutAnUpperEndIsAtLeastSoMuchTooMuch() {
+    assertEquals(
+        "Tank volume: 40 gal or more. The limit is 30 gal, so it is at least 10 gal too much.",
+        said(FindingKind.ADVISORY, range(Double.NaN, 30, -10, "40 gal or more", ""), Language.EN));
+  }
+
+  @Test
+  void ofARangeThatOthersLeaveTheEndThatWouldDoIsSaid() {
+    String said =
+        said(FindingKind.DISCREPANCY, range(34, 0, -14, "", "0 gal to 20 gal"), Language.EN);
+    assertTrue(said.contains("it would be 20 gal or less; it is at least 14 gal more"), said);
+  }
+
   @Test
   void anIntakeAboveTheWaterIsSaidInWords() {
     assertEquals(

@@ -255,7 +255,9 @@ final class PressureLadder {
       }
       Interval below = rungs.get(i - 1).tag().range();
       double least = tag.range().lo() - below.hi();
-      double most = tag.range().hi() - below.lo();
+      // What reaches down to nothing only because it cannot be less sets no end.
+      boolean isOpen = below.lo() <= 0 && below.hi() > 0;
+      double most = isOpen ? Double.POSITIVE_INFINITY : tag.range().hi() - below.lo();
       // Where one may lie over the other, neither is said to be the higher.
       lines.add(
           least >= 0 && (most > least || tag.range().isPoint())

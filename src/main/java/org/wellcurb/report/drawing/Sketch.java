@@ -283,7 +283,7 @@ public final class Sketch {
     return written != null
             && !amounts.shown(written).equals(written)
             && !amounts.shown(written).isReversed()
-        ? span(si, amounts.shown(written))
+        ? span(entry.said(si), amounts.shown(written))
         : amounts.range(si, entry, written);
   }
 

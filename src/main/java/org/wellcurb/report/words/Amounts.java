@@ -110,12 +110,14 @@ public final class Amounts {
     if (from.equals(to)) {
       return to;
     }
+    if (written.equals(Units.DAY)) {
+      return words.say("amount.range", from.substring(0, from.lastIndexOf(' ')), to);
+    }
     // The unit is said once: 15 to 35 ft.
-    String tail = to.substring(to.lastIndexOf(' ') + 1);
-    boolean isSame = from.endsWith(" " + tail) && to.length() > tail.length();
-    boolean isDays = written.equals(Units.DAY);
+    String tail = " " + symbol(shown(written));
+    boolean isSame = from.endsWith(tail) && to.endsWith(tail);
     return words.say(
-        "amount.range", isSame || isDays ? from.substring(0, from.lastIndexOf(' ')) : from, to);
+        "amount.range", isSame ? from.substring(0, from.length() - tail.length()) : from, to);
   }
 
   /** A day, such as {@code 2012-05-01}. */
@@ -155,8 +157,12 @@ public final class Amounts {
     return new Amounts(words, UnitsShown.AS_WRITTEN).range(si, entry, written);
   }
 
-  /** A range of an entry's values: {@code 10 to 15 gpm}, {@code 100 gpm or more}. */
-  public String range(Interval si, Entry entry, @Nullable Unit written) {
+  /**
+   * A range of an entry's values: {@code 10 to 15 gpm}, {@code 100 gpm or more}, {@code 40 ft or
+   * less}.
+   */
+  public String range(Interval amount, Entry entry, @Nullable Unit written) {
+    Interval si = entry.said(amount);
     Unit unit = written == null ? entry.unit(UnitSystem.US) : written;
     if (entry.kind() != Kind.DATE && unit == null) {
       return "";
