@@ -179,7 +179,7 @@ final class Margins {
         l.isPoint() || l.isAll() ? "" : speech.interval(l, unit),
         false,
         named(subject),
-        limit instanceof Expr.EntryAmount ? limitName(limit) : "",
+        isNamed(limit) ? limitName(limit) : "",
         isStrict,
         Double.isInfinite(least) ? shown : inUnit(least, betterValue, betterBound, unit),
         beside(subject, limit));
@@ -221,6 +221,11 @@ final class Margins {
             .filter(side -> !side.startsWith(speech.label(e.entry())))
             .toList()
         : List.of();
+  }
+
+  /** A limit that is one entry, or one figure worked out of several: its number tells nobody why. */
+  private static boolean isNamed(Expr.Amount limit) {
+    return limit instanceof Expr.EntryAmount || limit instanceof Expr.WorkingAmount;
   }
 
   /** What a limit is that hangs on entries of the form or on the day; empty for a figure. */

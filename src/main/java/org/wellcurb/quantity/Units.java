@@ -98,7 +98,8 @@ public final class Units {
           "lbs/in2",
           "lb/sq in",
           "lbs/sq in",
-          "pounds/square inch");
+          "pounds/square inch",
+          "lb/po2");
   public static final Unit KILOPASCAL =
       add(Dimension.PRESSURE, UnitSystem.METRIC, 1000, "kPa", "kPag", "kilopascal", "kilopascals");
   public static final Unit MEGAPASCAL = add(Dimension.PRESSURE, UnitSystem.METRIC, 1e6, "MPa");
@@ -192,6 +193,7 @@ public final class Units {
           UnitSystem.US,
           FT * FT * FT,
           "ft3",
+          "pi3",
           "cu ft",
           "cuft",
           "ft^3",
@@ -288,6 +290,7 @@ public final class Units {
           UnitSystem.METRIC,
           1 / 86400.0,
           "m3/d",
+          "m3/j",
           "m3/day",
           "m^3/d",
           "m^3/day",
@@ -304,6 +307,7 @@ public final class Units {
           "gal/day",
           "gal/d",
           "gallons/day",
+          "gal/j",
           "US gal/day");
   public static final Unit LITRE_PER_DAY =
       add(
@@ -311,6 +315,7 @@ public final class Units {
           UnitSystem.METRIC,
           1e-3 / 86400,
           "L/d",
+          "L/j",
           "L/day",
           "lpd",
           "litres/day",
@@ -357,6 +362,7 @@ public final class Units {
           US_GAL / 60 / FT,
           "gpm/ft",
           "US gpm/ft",
+          "gal/min/pi",
           "gpm/foot");
   public static final Unit LITRE_PER_MINUTE_PER_METRE =
       add(Dimension.SPECIFIC_CAPACITY, UnitSystem.METRIC, 1e-3 / 60, "L/min/m", "lpm/m");

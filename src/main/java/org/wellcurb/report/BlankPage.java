@@ -2,15 +2,12 @@ package org.wellcurb.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import org.wellcurb.formula.Symbols;
 import org.wellcurb.quantity.Unit;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
 import org.wellcurb.record.Kind;
 import org.wellcurb.report.words.Group;
-import org.wellcurb.report.words.Language;
 import org.wellcurb.report.words.UnitsShown;
 import org.wellcurb.report.words.Words;
 
@@ -87,12 +84,12 @@ public record BlankPage(List<FieldGroup> groups, String system) {
       return List.of();
     }
     return switch (shown) {
-      case US -> List.of(sign(us, words));
-      case METRIC -> List.of(sign(metric, words));
+      case US -> List.of(words.unit(us));
+      case METRIC -> List.of(words.unit(metric));
       case AS_WRITTEN ->
           metric.equals(us)
-              ? List.of(sign(us, words))
-              : List.of(sign(us, words), sign(metric, words));
+              ? List.of(words.unit(us))
+              : List.of(words.unit(us), words.unit(metric));
     };
   }
 
@@ -105,10 +102,6 @@ public record BlankPage(List<FieldGroup> groups, String system) {
       return "blank.latitude";
     }
     return entry.key().endsWith("longitude") ? "blank.longitude" : "";
-  }
-
-  private static String sign(Unit unit, Words words) {
-    return Symbols.of(unit, words.language() == Language.FR ? Locale.FRENCH : Locale.ROOT);
   }
 
   private static Field field(Entry entry, Words words, UnitsShown shown) {

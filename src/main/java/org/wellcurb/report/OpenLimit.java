@@ -7,10 +7,10 @@ import java.util.List;
  *
  * @param title what the rule asks
  * @param sentence what the record has and what the limit is
- * @param labels what pages call the entries that would tell whether it applies
+ * @param entries the entries that would tell whether it applies
  */
-public record OpenLimit(String title, String sentence, List<String> labels) {
+public record OpenLimit(String title, String sentence, List<AskedEntry> entries) {
   public OpenLimit {
-    labels = List.copyOf(labels);
+    entries = List.copyOf(entries);
   }
 }

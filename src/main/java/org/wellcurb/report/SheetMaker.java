@@ -119,7 +119,7 @@ final class SheetMaker {
             new OpenLimit(
                 ruleWords.title(each.rule()),
                 sentence.of(each.rule(), deciding),
-                each.explanation().needs().stream().map(words::entry).toList()));
+                each.explanation().needs().stream().map(this::asked).toList()));
       }
     }
     return open;
@@ -127,7 +127,7 @@ final class SheetMaker {
 
   /** Entries that the same rules wait for are asked for in one breath. */
   private List<AskView> asks() {
-    Map<Set<String>, List<String>> labels = new LinkedHashMap<>();
+    Map<Set<String>, List<AskedEntry>> entries = new LinkedHashMap<>();
     for (Ask ask : result.asks()) {
       Set<String> rules = new LinkedHashSet<>();
       for (RuleResult each : result.results()) {
@@ -136,13 +136,17 @@ final class SheetMaker {
           rules.add(ruleWords.title(each.rule()));
         }
       }
-      labels.computeIfAbsent(rules, none -> new ArrayList<>()).add(words.entry(ask.entry()));
+      entries.computeIfAbsent(rules, none -> new ArrayList<>()).add(asked(ask.entry()));
     }
     List<AskView> asks = new ArrayList<>();
-    labels.forEach(
+    entries.forEach(
         (rules, some) ->
             asks.add(new AskView(some, rules.size(), rules.stream().limit(RULES_NAMED).toList())));
     return asks;
+  }
+
+  private AskedEntry asked(String key) {
+    return new AskedEntry(key, words.entry(key));
   }
 
   private List<SheetView.NearWorking> nearWorkings() {

@@ -79,8 +79,8 @@ final class Triage {
     kind(FindingKind.OMISSION);
     asks();
     person();
-    recommended();
-    kind(FindingKind.ADVISORY);
+    recommended(contradicted);
+    advice(contradicted);
     unjudged();
     return steps;
   }
@@ -263,10 +263,24 @@ final class Triage {
   }
 
   /** What a text recommends, before what is common practice only. */
-  private void recommended() {
-    List<FindingView> some = take(view -> view.heading().equals(FindingView.OF_TEXT));
+  private void recommended(Set<String> contradicted) {
+    List<FindingView> some =
+        take(view -> view.heading().equals(FindingView.OF_TEXT) && !hangsOn(view, contradicted));
     if (!some.isEmpty()) {
       add(words.count("first.recommended", some.size()), some, true);
+    }
+  }
+
+  /** What is common practice; then what may be no point at all once entries agree. */
+  private void advice(Set<String> contradicted) {
+    List<FindingView> some =
+        take(view -> isOf(view, FindingKind.ADVISORY) && !hangsOn(view, contradicted));
+    if (!some.isEmpty()) {
+      add(words.count("first.advisory", some.size()), some, true);
+    }
+    List<FindingView> hanging = take(view -> isOf(view, FindingKind.ADVISORY));
+    if (!hanging.isEmpty()) {
+      add(words.count("first.advice.hangs", hanging.size()), hanging, true);
     }
   }
 

@@ -21,7 +21,10 @@ public final class Urgent {
           ? "first.bacteria.nitrate"
           : water.hasArsenic() ? "first.bacteria.arsenic" : "first.bacteria";
     }
-    return water.hasNitrate() ? "first.nitrate" : water.hasArsenic() ? "first.arsenic" : "";
+    if (water.hasNitrate()) {
+      return water.hasArsenic() ? "first.nitrate.arsenic" : "first.nitrate";
+    }
+    return water.hasArsenic() ? "first.arsenic" : "";
   }
 
   /** Whether boiling, which helps against the one, would not help against the other. */

@@ -72,8 +72,8 @@ final class WriteAgain {
       return entry.kind() == Kind.COUNT ? words.say("again.count") : "";
     }
     return metric.equals(us)
-        ? words.say("again.unit", us.symbol())
-        : words.say("again.units", us.symbol(), metric.symbol());
+        ? words.say("again.unit", words.unit(us))
+        : words.say("again.units", words.unit(us), words.unit(metric));
   }
 
   /** The days that a date of figures may be, as they are written for sure; few, or none. */

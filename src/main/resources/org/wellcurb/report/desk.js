@@ -163,6 +163,23 @@
     });
   }
 
+  // From what the sheet asks for to the field that takes it.
+  function asksLead(sheet) {
+    sheet.querySelectorAll("[data-entry]").forEach(function (asked) {
+      var key = asked.dataset.entry;
+      var field = key === "layers" ? document.getElementById("layer-more") : form.querySelector('[name="' + key + '"]');
+      if (!field) { return; }
+      var button = sheet.createElement("button");
+      button.type = "button";
+      button.className = "to-entry";
+      button.dataset.entry = key;
+      button.textContent = asked.textContent;
+      button.setAttribute("aria-label", main.dataset.entry.replace("#", asked.textContent));
+      button.addEventListener("click", function () { go(field); });
+      asked.replaceWith(button);
+    });
+  }
+
   // What there is to say of single entries stands beside them, and each group says how much.
   function beside(notes, readings) {
     all(function (field) { unit(field, readings[field.name]); });
@@ -208,6 +225,7 @@
         own.replaceSync(answer.foot);
         frame.contentDocument.adoptedStyleSheets = [own];
         backlinks(frame.contentDocument, answer.places);
+        asksLead(frame.contentDocument);
         frame.contentWindow.scrollTo(0, top);
         behind(mine !== latest);
       };

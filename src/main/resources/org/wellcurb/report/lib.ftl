@@ -93,7 +93,8 @@ ${inside}
 <ol>
 <#list steps as step>
 <li><#if step.link?has_content><a href="${step.link}">${step.text}</a><#else>${step.text}</#if><#list step.quoted as x> <@own x /><#sep>${t("semicolon")}</#sep></#list><#if step.records?has_content>
-<ul class="todo"><#list step.records as r><li><#if r.sheet?has_content><a href="${r.sheet}">${r.recordId}</a><#else>${r.recordId}</#if>${t("colon")} ${r.first}</li></#list></ul></#if><#if step.findings?has_content>
+<#-- Records of which the same is to be said share a line. -->
+<ul class="todo"><#list step.records as r><#if r?is_first || step.records[r?index - 1].first != r.first><li><#else>, </#if><#if r.sheet?has_content><a href="${r.sheet}">${r.recordId}</a><#else>${r.recordId}</#if><#if r?is_last || step.records[r?index + 1].first != r.first>${t("colon")} ${r.first}</li></#if></#list></ul></#if><#if step.findings?has_content>
 <ul class="todo"><#list step.findings as f><#if f?index lt stepFindings><li><@lettered f /> ${f.sentence}<#if step.now> <b><@own f.remedy /></b> <span class="soft">– ${t("step.asked", f.whose)}</span></#if></li></#if></#list></ul>
 <#if step.findings?size gt stepFindings><p class="letters">${t("first.also")}<#list step.findings as f><#if f?index gte stepFindings> <@lettered f /></#if></#list></p></#if></#if></li>
 </#list>

@@ -2,7 +2,9 @@
 <#macro taken w><#if w.assumed?has_content><br><span class="soft">${t("workings.assumed")} <#list w.assumed as a>${a}<#sep>${t("semicolon")} </#list>.</span></#if></#macro>
 <#-- The few that would settle most; the rest is folded away. -->
 <#assign asksFirst = 8>
-<#macro asked a><li><b><#list a.labels as label>${label}<#sep>, </#list></b>${t("colon")} ${n("ask.settles", a.settles)}<#if a.rules?has_content> <span class="soft">(<#list a.rules as r><@l.own r /><#sep>${t("semicolon")} </#list><#if a.settles gt a.rules?size>${t("semicolon")} …</#if>)</span></#if></li>
+<#-- At the desk each leads to its field, which is on the page around this one. -->
+<#macro entries some><b><#list some as e><#if index?has_content>${e.label}<#else><span data-entry="${e.key}">${e.label}</span></#if><#sep>, </#list></b></#macro>
+<#macro asked a><li><@entries a.entries />${t("colon")} ${n("ask.settles", a.settles)}<#if a.rules?has_content> <span class="soft">(<#list a.rules as r><@l.own r /><#sep>${t("semicolon")} </#list><#if a.settles gt a.rules?size>${t("semicolon")} …</#if>)</span></#if></li>
 </#macro>
 <@l.page title=t("sheet.title", v.id) over=t("sheet.over") heading=t("sheet.heading", v.id) under=t("sheet.under", index?has_content?then(v.place, t("sheet.form")), v.asOf, v.askOf) isWithin=!index?has_content>
 <#if v.elsewhere?has_content><p class="cut">${v.elsewhere}</p></#if>
@@ -48,7 +50,7 @@
 <#if v.open?has_content>
 <p><b>${n("ask.open", v.open?size)}</b></p>
 <ul class="asks">
-<#list v.open as o><li>${o.sentence} <span class="soft">(<@l.own o.title />)</span><#if o.labels?has_content> ${t("ask.open.of")} <b><#list o.labels as label>${label}<#sep>, </#list></b>.</#if></li></#list>
+<#list v.open as o><li>${o.sentence} <span class="soft">(<@l.own o.title />)</span><#if o.entries?has_content> ${t("ask.open.of")} <@entries o.entries />.</#if></li></#list>
 </ul>
 </#if>
 <#if v.asks?has_content>

@@ -183,7 +183,7 @@ final class DeskInBrowserTest {
     type("FW-N1");
     tab("record-jurisdiction");
     type("atlantis");
-    beside("record-jurisdiction", "No pack of this desk judges that.");
+    beside("record-jurisdiction", "The rules at this desk are not for that.");
     over("fenwick");
     beside("record-jurisdiction", "");
     open("relief-setting");
@@ -358,6 +358,15 @@ final class DeskInBrowserTest {
               .executeScript("return " + root + ".adoptedStyleSheets[0].cssRules[0].cssText;");
       assertTrue(String.valueOf(foot).contains("FW-B1"), String.valueOf(foot));
     }
+    String asked =
+        String.valueOf(
+            browser
+                .driver()
+                .executeScript(
+                    "const b = document.getElementById('sheet').contentDocument"
+                        + ".querySelector('ol.asks button'); b.focus(); return b.dataset.entry;"));
+    type(Keys.ENTER);
+    await("the field of " + asked, () -> is("[name='" + asked + "']"));
     back("find");
     type("pump intake", Keys.ENTER);
     assertTrue(is("#pump-intake_depth"));

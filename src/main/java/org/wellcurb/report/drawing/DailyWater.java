@@ -185,7 +185,8 @@ final class DailyWater {
     // not.
     boolean isMore = lacking.hi() <= 0 && stored.hi() <= 0 && peak.could().greatestKnown() > draw;
     double most = isMore ? peak.could().greatestKnown() : draw;
-    heading(svg, sketch.say("water.peak", sketch.number(length / 3600), Units.HOUR.symbol()), most);
+    String hours = sketch.number(length / 3600);
+    heading(svg, sketch.say("water.peak", hours, sketch.symbol(Units.HOUR)), most);
     bar(svg, "need", 0, draw / most);
     label(svg, sketch.say("water.draw", print(Interval.point(draw))));
     if (isMore) {

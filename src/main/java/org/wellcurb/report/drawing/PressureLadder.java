@@ -123,7 +123,7 @@ final class PressureLadder {
     for (double tick : ruler.ticks(unit)) {
       double y = ruler.y(tick);
       svg.line("rule", AXIS - 5, y, AXIS, y);
-      String symbol = tick == 0 ? " " + sketch.unit("pressure.cut_in").symbol() : "";
+      String symbol = tick == 0 ? " " + sketch.symbol(sketch.unit("pressure.cut_in")) : "";
       svg.text("tick", AXIS - 8, y + 4, sketch.number(tick / unit) + symbol);
     }
     svg.line("rule", AXIS, TOP, AXIS, BOTTOM);

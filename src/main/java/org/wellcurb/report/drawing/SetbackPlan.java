@@ -39,6 +39,9 @@ final class SetbackPlan {
   /** Further than anyone measures (m): beyond it nothing is drawn. */
   private static final double MOST = 1e5;
 
+  /** The angle that the numbers of the rings take at the top, however many spokes there are. */
+  private static final double WORDS = 0.9;
+
   private static final double NEAR_SHARE = 0.64;
   private static final int LETTERS = 2;
 
@@ -153,7 +156,7 @@ final class SetbackPlan {
       double r = ruler.y(tick);
       if (tick > 0 && isWords && r - last >= 16) {
         String text =
-            sketch.number(tick / unit) + " " + sketch.unit("setback.septic_tank").symbol();
+            sketch.number(tick / unit) + " " + sketch.symbol(sketch.unit("setback.septic_tank"));
         svg.text("ring-text", X, Y - r + 5, text);
         last = r;
       } else if (tick > 0 && !isWords) {
@@ -167,8 +170,7 @@ final class SetbackPlan {
 
   private void spoke(Svg svg, int i, double most, Ruler ruler, List<Mark> marks) {
     Spoke spoke = spokes.get(i);
-    // The first stands half a step from the top, where the rings have their numbers.
-    double angle = 2 * Math.PI * (i + 0.5) / spokes.size() - Math.PI / 2;
+    double angle = gap() / 2 + i * step() - Math.PI / 2;
     double dx = Math.cos(angle);
     double dy = Math.sin(angle);
     boolean isFar = spoke.distance() > most;
@@ -201,6 +203,16 @@ final class SetbackPlan {
     letters(svg, x, y, dx, dy, marks.subList(0, Math.min(LETTERS, marks.size())));
   }
 
+  /** The angle that no spoke enters: at the top, where the rings have their numbers. */
+  private double gap() {
+    return Math.max(2 * Math.PI / spokes.size(), WORDS);
+  }
+
+  /** The angle from each spoke to the next. */
+  private double step() {
+    return (2 * Math.PI - gap()) / Math.max(1, spokes.size() - 1);
+  }
+
   /**
    * How much nearer than the limit it may stand at the most (m); NaN where it falls short of none,
    * or of one of several.
@@ -215,7 +227,7 @@ final class SetbackPlan {
 
   /** A bar across a spoke, so short that it does not come to the next one. */
   private void across(Svg svg, String kind, double r, double dx, double dy) {
-    double room = r * Math.tan(Math.PI / Math.max(3, spokes.size())) - 2;
+    double room = r * Math.tan(Math.min(Math.PI / 3, step() / 2)) - 2;
     double half = Math.max(3, Math.min(kind.equals("cut") ? 6 : 11, room));
     svg.line(
         kind,

@@ -101,7 +101,7 @@ final class WellSection {
     for (double tick : ruler.ticks(sketch.unit("well.depth").factor())) {
       double y = ruler.y(tick);
       svg.line("rule", AXIS - 5, y, AXIS, y);
-      String unit = tick == 0 ? " " + sketch.unit("well.depth").symbol() : "";
+      String unit = tick == 0 ? " " + sketch.symbol(sketch.unit("well.depth")) : "";
       double shown = tick / sketch.unit("well.depth").factor();
       svg.text("tick", AXIS - 8, y + 4, sketch.number(shown) + unit);
     }

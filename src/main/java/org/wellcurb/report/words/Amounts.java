@@ -2,10 +2,8 @@ package org.wellcurb.report.words;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Counterpart;
-import org.wellcurb.formula.Symbols;
 import org.wellcurb.quantity.Dimension;
 import org.wellcurb.quantity.Interval;
 import org.wellcurb.quantity.Unit;
@@ -225,7 +223,7 @@ public final class Amounts {
 
   /** The sign of a unit on pages of this language. */
   public String symbol(Unit unit) {
-    return Symbols.of(unit, words.language() == Language.FR ? Locale.FRENCH : Locale.ROOT);
+    return words.unit(unit);
   }
 
   /** Sizes above 1 are written 1/0 to 4/0. */

@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.PropertyResourceBundle;
@@ -14,6 +15,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.FrenchSpaces;
+import org.wellcurb.formula.Symbols;
+import org.wellcurb.quantity.Unit;
 
 /**
  * The words of pages in one language, from the bundles {@code words}, {@code labels}, {@code
@@ -43,6 +46,11 @@ public final class Words {
 
   public Language language() {
     return language;
+  }
+
+  /** The sign of a unit on pages of this language; empty for a bare number. */
+  public String unit(Unit unit) {
+    return Symbols.of(unit, language == Language.FR ? Locale.FRENCH : Locale.ROOT);
   }
 
   /** All keys, in code point order. */

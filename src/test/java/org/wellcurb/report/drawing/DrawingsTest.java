@@ -366,7 +366,7 @@ final class DrawingsTest {
     assertTrue(svg.contains(">Static level 6.5 ft up<"), svg);
     Sketch french = sketch(record, Language.FR, UnitsShown.METRIC, List.of(), Map.of());
     String words = drawn(french, "section").words().get(0);
-    assertTrue(words.startsWith("Niveau statique 2 m [6,5 ft] au-dessus du sol"), words);
+    assertTrue(words.startsWith("Niveau statique 2 m [6,5 pi] au-dessus du sol"), words);
     record = form.range("water.static_level", -6, -2, FOOT, "-6 to -2").record();
     assertTrue(
         drawn(plain(record), "section").words().get(0).startsWith("Static level 2 ft to 6 ft up"));
@@ -387,11 +387,11 @@ final class DrawingsTest {
     Mark mark = new Mark("A", "finding-a", "Short", List.of("relief.setting"));
     Sketch french = sketch(record, Language.FR, UnitsShown.METRIC, List.of(mark), limits);
     String words = drawn(french, "plan").words().toString();
-    assertTrue(words.contains(" : 6,7 m [22 ft], limite 22,9 m [75 ft]"), words);
-    assertTrue(words.contains(" : 12,2 à 18,3 m [40 ft à 60 ft]"), words);
+    assertTrue(words.contains(" : 6,7 m [22 pi], limite 22,9 m [75 pi]"), words);
+    assertTrue(words.contains(" : 12,2 à 18,3 m [40 pi à 60 pi]"), words);
     String ladder = drawn(french, "ladder").words().toString();
-    assertTrue(ladder.contains("448 kPa [65 psi]"), ladder);
-    assertTrue(ladder.contains("483 kPa [70 psi]"), ladder);
+    assertTrue(ladder.contains("448 kPa [65 lb/po²]"), ladder);
+    assertTrue(ladder.contains("483 kPa [70 lb/po²]"), ladder);
     String plain =
         drawn(sketch(record, Language.EN, UnitsShown.US, List.of(mark), limits), "plan")
             .words()

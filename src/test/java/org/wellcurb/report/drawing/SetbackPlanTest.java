@@ -14,6 +14,8 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.wellcurb.record.Catalogue;
+import org.wellcurb.record.Entry;
 import org.wellcurb.record.WellRecord;
 import org.wellcurb.report.Form;
 import org.wellcurb.report.words.Language;
@@ -41,6 +43,41 @@ final class SetbackPlanTest {
     assertEquals(1, count(plan, "limit"));
     assertEquals(1, count(plan, "limit-if"));
     assertTrue(legend(plan).contains("A limit under conditions"), legend(plan));
+  }
+
+  /** The numbers of the rings stand at the top: no dot and no number of a distance meets them. */
+  @Test
+  void twentyDistancesLeaveTheNumbersOfTheRingsFree() {
+    Form form = new Form("T");
+    int metres = 8;
+    for (Entry entry : Catalogue.standard().entries()) {
+      if (entry.key().startsWith("setback.")) {
+        form = form.amount(entry.key(), metres, METRE);
+        metres += 7;
+      }
+    }
+    String svg = plan(form.record(), Map.of()).svg();
+    Matcher word =
+        Pattern.compile("<text class=\"ring-text\" x=\"([0-9.]+)\" y=\"([0-9.]+)\">([^<]+)")
+            .matcher(svg);
+    int words = 0;
+    while (word.find()) {
+      words++;
+      double half = word.group(3).length() * 3.6;
+      Matcher sign =
+          Pattern.compile(
+                  "<circle class=\"(?:hub|seal)\" cx=\"([0-9.]+)\" cy=\"([0-9.]+)\" r=\"([0-9.]+)\"")
+              .matcher(svg);
+      while (sign.find()) {
+        double r = Double.parseDouble(sign.group(3));
+        double across =
+            Math.abs(Double.parseDouble(sign.group(1)) - Double.parseDouble(word.group(1)));
+        double down =
+            Math.abs(Double.parseDouble(sign.group(2)) - Double.parseDouble(word.group(2)) + 5);
+        assertTrue(across == 0 || across > half + r || down > 6 + r, word.group() + sign.group());
+      }
+    }
+    assertTrue(words > 1, svg);
   }
 
   /** A broken scale hides how far short a distance is: the figures stand beside it. */

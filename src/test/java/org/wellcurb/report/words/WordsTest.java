@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
@@ -21,8 +22,12 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.wellcurb.judgement.Outcome;
 import org.wellcurb.quantity.Note;
+import org.wellcurb.quantity.Unit;
+import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
+import org.wellcurb.record.RecordReader;
+import org.wellcurb.record.WellRecord;
 import org.wellcurb.rulepack.FindingKind;
 import org.wellcurb.rulepack.Source;
 import org.wellcurb.screening.Cautions;
@@ -61,6 +66,28 @@ final class WordsTest {
           "entry.site.zone",
           "kind.short.omission",
           "kind.short.one.omission");
+
+  /** Who copies what a page shows beside an entry is read. */
+  @Test
+  void whateverUnitAPageShowsCanBeWrittenOnAForm() {
+    List<String> unread = new ArrayList<>();
+    for (Entry entry : Catalogue.standard().entries()) {
+      for (UnitSystem system : List.of(UnitSystem.US, UnitSystem.METRIC)) {
+        Unit unit = entry.unit(system);
+        if (unit == null || unit.symbol().isEmpty()) {
+          continue;
+        }
+        for (Words words : List.of(EN, FR)) {
+          String written = "5 " + words.unit(unit);
+          WellRecord read = RecordReader.of(Map.of(entry.key(), written));
+          if (!unit.equals(read.unit(entry.index()))) {
+            unread.add(entry.key() + ": " + written);
+          }
+        }
+      }
+    }
+    assertEquals(List.of(), unread);
+  }
 
   /** Of a key that stands twice the later text would silently take the place of the first. */
   @Test
