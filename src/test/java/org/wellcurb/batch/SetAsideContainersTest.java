@@ -159,19 +159,7 @@ class SetAsideContainersTest {
       return Runs.run(plain);
     }
     InputStream bytes = new ByteArrayInputStream(Files.readAllBytes(in));
-    return Runs.run(
-        new ScreenRequest(
-            List.of("-"),
-            plain.packs(),
-            out,
-            plain.asOf(),
-            plain.sheets(),
-            plain.mostSheets(),
-            true,
-            plain.positionAccuracy(),
-            plain.style(),
-            plain.workers(),
-            bytes));
+    return Runs.run(plain.with(new InputOptions(List.of("-"), null, bytes)));
   }
 
   /** The same file, each row that can be told by its tag as it should have been. */
