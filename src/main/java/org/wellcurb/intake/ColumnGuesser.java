@@ -42,7 +42,8 @@ final class ColumnGuesser {
                     + ", but the L behind it may mean litres or be a letter of its name, and other"
                     + " columns are in US units: write the entry, and the unit that is meant");
       }
-      boolean isNumber = match != null && match.likeness() == 0 && !matches.ofNumber().isEmpty();
+      boolean isNumber =
+          match != null && match.entry().index() == 0 && !matches.ofNumber().isEmpty();
       guesses.add(isNumber ? guess.withDoubt(matches.ofNumber()) : guess);
     }
     List<ColumnGuess> all =

@@ -6,12 +6,14 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.wellcurb.record.Catalogue;
@@ -26,6 +28,9 @@ final class HeaderPhrases {
 
   /** All words of phrases: one of them is no slip of another, as chloride is none of chlorine. */
   private final Set<String> known = new HashSet<>();
+
+  /** What words of headers may be slips of: the same words stand in many columns. */
+  private final Map<String, Set<String>> slips = new HashMap<>();
 
   HeaderPhrases(Catalogue catalogue) {
     for (Entry entry : catalogue.entries()) {
@@ -62,8 +67,19 @@ final class HeaderPhrases {
     for (HeaderWords phrase : phrases.getOrDefault(entry, List.of())) {
       // CHLORINE HOURS is a time, CHLORINE none; PUMP HP is a power.
       boolean isOfUnit = phrase.unit() == null || header.unit() != null;
-      most = isOfUnit ? most.or(header.likeness(phrase.words(), known), least) : most;
+      most = isOfUnit ? most.or(header.likeness(phrase.words(), this::slips), least) : most;
     }
     return most;
+  }
+
+  private Set<String> slips(String word) {
+    return slips.computeIfAbsent(
+        word,
+        written ->
+            known.contains(written)
+                ? Set.of()
+                : known.stream()
+                    .filter(meant -> HeaderWords.isSlip(meant, written))
+                    .collect(Collectors.toSet()));
   }
 }

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -206,9 +207,9 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
   /**
    * How much of this header and a phrase agree. Words of five letters and more may differ in one.
    *
-   * @param known words that are meant as they stand
+   * @param slips the words that one may be a slip of; none for a word that is meant as it stands
    */
-  Likeness likeness(List<String> phrase, Set<String> known) {
+  Likeness likeness(List<String> phrase, Function<String, Set<String>> slips) {
     Set<Integer> taken = new HashSet<>();
     int common = 0;
     int telling = 0;
@@ -218,8 +219,7 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
       for (int i = 0; i < words.size() && !isSaid; i++) {
         isSaid =
             !taken.contains(i)
-                && (word.equals(words.get(i))
-                    || (!known.contains(words.get(i)) && isSlip(word, words.get(i))));
+                && (word.equals(words.get(i)) || slips.apply(words.get(i)).contains(word));
         if (isSaid) {
           taken.add(i);
           common++;
@@ -257,7 +257,7 @@ record HeaderWords(List<String> words, @Nullable Unit unit) {
     }
   }
 
-  private static boolean isSlip(String a, String b) {
+  static boolean isSlip(String a, String b) {
     return Math.min(a.length(), b.length()) >= 5
         && Math.abs(a.length() - b.length()) <= 1
         && Nearest.distance(a, b) <= 1;

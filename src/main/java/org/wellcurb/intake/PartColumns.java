@@ -22,6 +22,7 @@ final class PartColumns {
           Set.of("dir", "hemisphere", "hemi", "ns", "ew"));
   private static final Set<String> LATITUDE = Set.of("lat", "latitude");
   private static final Set<String> LONGITUDE = Set.of("lon", "long", "lng", "longitude");
+  private static final Set<String> WEST = Set.of("w", "west", "westing", "ouest", "oeste");
   private static final Set<String> FEET = Set.of("ft", "feet", "foot");
   private static final Set<String> INCHES = Set.of("in", "inch", "inches");
 
@@ -51,8 +52,11 @@ final class PartColumns {
             i,
             all.get(i)
                 .withDoubt(
-                    "nothing states east or west, so it is read as east; where it is west, add"
-                        + " \"scale\": -1"));
+                    WEST.contains(last)
+                        ? "its name says west, but its figures are read as east until the line says"
+                            + " \"scale\": -1"
+                        : "nothing states east or west, so it is read as east; where it is west, add"
+                            + " \"scale\": -1"));
       }
     }
     return all;

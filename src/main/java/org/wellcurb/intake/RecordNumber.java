@@ -69,8 +69,9 @@ final class RecordNumber {
    */
   String identity(
       List<ColumnSurvey> columns, Map<Integer, ColumnMatch> byColumn, Map<Entry, Integer> byEntry) {
-    if (byEntry.containsKey(id)) {
-      return "";
+    Integer said = byEntry.get(id);
+    if (said != null) {
+      return furtherLeft(said, columns, byColumn);
     }
     // OBJECTID numbers the lines of a list, WELL REF the wells.
     List<Integer> telling = new ArrayList<>();
@@ -103,6 +104,20 @@ final class RecordNumber {
     int best = repeated(columns, byColumn);
     if (best >= 0) {
       byColumn.put(best, new ColumnMatch(best, id, HeaderWords.of(columns.get(best).name()), 0));
+    }
+    return "";
+  }
+
+  /** What tells rows apart, too, and stands where numbers of records do: FOLIO before PERMIT. */
+  private static String furtherLeft(
+      int taken, List<ColumnSurvey> columns, Map<Integer, ColumnMatch> byColumn) {
+    for (int i = 0; i < taken; i++) {
+      ColumnSurvey column = columns.get(i);
+      boolean tells = HeaderWords.of(column.name()).words().stream().anyMatch(TELLING::contains);
+      boolean isFree = !byColumn.containsKey(i) && !column.counts(COUNTED) && !isMeasured(column);
+      if (tells && isFree && column.filled() > 1 && tellsRowsApart(column)) {
+        return "each row of " + column.name() + " differs, too: which is the number of the record?";
+      }
     }
     return "";
   }

@@ -166,6 +166,20 @@ class HeaderSurveyTest {
   }
 
   @Test
+  void anotherNumberFurtherLeftIsADoubt() throws Exception {
+    String text = "FOLIO;PMT;DEPTH_FT\nSK7;P12;120\nSK3;P14;90\nSK9;P9;70\n";
+    HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.csv"), text));
+    String look = survey.columns().get(1).toLookAt().toString();
+    assertTrue(look.contains("each row of FOLIO differs, too"), look);
+  }
+
+  @Test
+  void aLongitudeNamedWestSaysWhatTheMapWants() throws Exception {
+    String look = column("GPS_W", "72.125", "72.5").toLookAt().toString();
+    assertTrue(look.contains("its name says west") && look.contains("\"scale\": -1"), look);
+  }
+
+  @Test
   void codesWithoutVowelsAreWords() throws Exception {
     ColumnGuess guess = column("CSG_MATL", "STL", "PVC", "STL");
     assertEquals("{STL=steel}", guess.written().words().toString());
