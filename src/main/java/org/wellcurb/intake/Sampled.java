@@ -76,9 +76,8 @@ final class Sampled {
     }
     return String.format(
         Locale.ROOT,
-        "read as %s: the byte %02X on line %d is none of UTF-8, and no byte order mark says"
-            + " another encoding; where letters look wrong, name the encoding under table in a"
-            + " header map",
+        "read as %s: the byte %02X on line %d is none of UTF-8; where letters look wrong, a map"
+            + " names the encoding under table",
         found.label(),
         bytes[at] & 0xFF,
         line);
