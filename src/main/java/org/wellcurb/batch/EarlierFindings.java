@@ -23,7 +23,10 @@ final class EarlierFindings {
   /** Where the entries that the rule reads are what they were. */
   private final FindingNotes same;
 
-  /** Where the rule can no longer be told, or is no longer asked for want of the figure. */
+  /**
+   * Where the rule can no longer be told, or is no longer asked for want of the figure, or where
+   * the figure became n/a.
+   */
   private final FindingNotes untold;
 
   /**
@@ -83,6 +86,11 @@ final class EarlierFindings {
       return true;
     }
     int outcome = outcomes[OwnEntries.rule(rule)];
+    // Who writes n/a over the figure that fell short has not mended it, whatever the rule makes of
+    // that.
+    if (decided >= 0 && record.state(decided) == WellRecord.NOT_APPLICABLE) {
+      return true;
+    }
     // Many rules apply only where their figure is known: they fall silent when it is struck out.
     return outcome == CANNOT_TELL
         || (outcome == NOT_APPLICABLE

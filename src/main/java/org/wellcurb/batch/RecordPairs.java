@@ -30,6 +30,9 @@ final class RecordPairs {
   private final byte[] howNow;
   private final byte[] howBefore;
 
+  /** Earlier records that may be any of several now. */
+  private final BitSet unsure = new BitSet();
+
   RecordPairs(SinceLog before, MarkedRecords beforeIds, SinceLog now, MarkedRecords nowIds) {
     this.before = before;
     this.now = now;
@@ -72,6 +75,9 @@ final class RecordPairs {
     }
     open.forEach(i -> howNow[i] = (byte) Told.BY_NOTHING.ordinal());
     left.forEach(i -> howBefore[i] = (byte) Told.BY_NOTHING.ordinal());
+    if (!open.isEmpty()) {
+      left.forEach(unsure::set);
+    }
   }
 
   private long said(int record) {
@@ -119,6 +125,14 @@ final class RecordPairs {
   /** The record of this run that an earlier one is now; {@link #NONE} likewise. */
   int later(int record) {
     return later[record];
+  }
+
+  /**
+   * Whether an earlier record without a counterpart may still be here: others of its number are of
+   * which it is not known what they were.
+   */
+  boolean isUnsure(int record) {
+    return unsure.get(record);
   }
 
   /** How a record of this run was told. */

@@ -118,7 +118,8 @@ final class Since {
     boolean unique = isUnique(id);
     int later = unique || there.record() < 0 ? RecordPairs.NONE : pairs.later(there.record());
     if (unique ? now.count(id) == 0 : later < 0) {
-      return Change.GONE;
+      boolean isUnsure = !unique && there.record() >= 0 && pairs.isUnsure(there.record());
+      return isUnsure ? Change.UNTOLD : Change.GONE;
     }
     boolean otherwise =
         old.isRuleGone(there.finding())

@@ -238,6 +238,23 @@ class FollowUpTest {
         index.contains("1 cleared, 0 said not to apply, 3 that cannot be told any more;"), index);
   }
 
+  /** Nor has who writes n/a over it. */
+  @Test
+  void whatBecameNotApplicableIsNotCleared() throws Exception {
+    run("first", LookOptions.PLAIN, "A,D1,50,60", "B,D1,50,60");
+    ScreenSummary second = run("second", earlier("first"), "A,D1,n/a,60", "B,D1,80,60");
+    assertEquals(new SinceCounts(0, 0, 1, 0, 0, 0, 1, 0, 0), since(second));
+  }
+
+  /** Rows were added under a number, and which is the old one nothing tells: it is not gone. */
+  @Test
+  void anEarlierRecordThatMayBeAnyOfSeveralIsNotGone() throws Exception {
+    run("first", LookOptions.PLAIN, "B,D1,80,60", "A,D1,50,60");
+    ScreenSummary second =
+        run("second", earlier("first"), "B,D1,80,60", "C,D1,80,60", "A,D1,80,60", "A,D1,90,60");
+    assertEquals(new SinceCounts(0, 0, 0, 0, 0, 0, 1, 0, 0), since(second));
+  }
+
   /** The same where one number stands on several rows, and in a report that kept no marks. */
   @Test
   void whereANumberRepeatsWhatCanNoLongerBeToldIsThatOfItsRow() throws Exception {
