@@ -2,7 +2,7 @@
 <#assign w = v.view>
 <@l.page title=t("since.title") over=t("since.over") heading=t("since.heading", w.counts.added, w.counts.cleared, w.counts.untold) under=t("since.under", w.asOf, w.earlierAsOf)>
 
-<dl class="counts">
+<dl class="counts in-threes">
 <#list v.counts as key, count><div><dt>${t(key)}</dt><dd>${count}</dd></div></#list>
 </dl>
 <p>${t("since.lead")}</p>
