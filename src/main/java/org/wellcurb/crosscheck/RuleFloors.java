@@ -8,7 +8,7 @@ public final class RuleFloors {
   /** Fewest records of all others of which it could be told. */
   public static final int OF_OTHERS = 60;
 
-  /** Fewest of all others in a zone of which it could be told, for a licence to be compared there. */
+  /** Fewest of all others in a zone of which it could be told, to compare a licence there. */
   public static final int IN_STRATUM = 15;
 
   /** Fewest shortfalls. */

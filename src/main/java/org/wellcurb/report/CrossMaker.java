@@ -187,7 +187,9 @@ final class CrossMaker {
           };
       sentences.add(
           words.say(
-              hint.by() == CrossResult.By.CONTRACTOR ? "cross.rules.line.where" : "cross.rules.line",
+              hint.by() == CrossResult.By.CONTRACTOR
+                  ? "cross.rules.line.where"
+                  : "cross.rules.line",
               words.say(group, hint.group()),
               title(hint.title()),
               share(hint.share()),
