@@ -152,6 +152,9 @@ public final class Pages implements NoticePages {
     values.put("deskJsHash", markup(DESK_SCRIPT.hash()));
     values.put(
         "running", (TemplateMethodModelEx) arguments -> running(arguments.get(0).toString()));
+    values.put(
+        "inGallons",
+        (TemplateMethodModelEx) arguments -> GallonsShown.in(arguments.get(0).toString()));
     values.put("t", (TemplateMethodModelEx) this::say);
     values.put("n", (TemplateMethodModelEx) this::count);
     values.put("o", (TemplateMethodModelEx) arguments -> style.said(arguments.get(0).toString()));

@@ -28,7 +28,7 @@ ${inside}
 <footer class="bottom" aria-labelledby="page-name">
 <p class="always">${t("caution.always")}</p>
 <#-- A gallon may be imperial, a fifth more, on forms of Canada. -->
-<#if inside?markup_string?matches(r".*[0-9>][ \u00a0\u202f]?(gal|gpm|gpd|gph)\b.*", "s")><p>${t("units.gallon")}</p></#if>
+<#if inGallons(inside?markup_string)><p>${t("units.gallon")}</p></#if>
 <p>${t("page.made")}</p>
 </footer>
 <script>${js}</script>

@@ -88,7 +88,7 @@ final class LimitsInDrawingsTest {
     assertFalse(undated.contains("class=\"limit\""), undated);
     assertTrue(
         of("delaware", "\"setback\": {\"septic_tank\": 74}", Language.FR)
-            .contains("limite 50 ft si sa règle s&#39;applique, ce qu&#39;on ne peut dire<"));
+            .contains("limite 50 pi si sa règle s&#39;applique, ce qu&#39;on ne peut dire<"));
     String dates = "\"dates\": {\"completed\": \"%s\"}, \"setback\": {\"septic_tank\": 74}";
     assertTrue(
         of("delaware", dates.formatted("2020-06-01"), Language.EN)

@@ -105,10 +105,10 @@ class SumsAsPrintedTest {
     Map<String, String> form = new HashMap<>(FORM);
     form.put("well.stickup", "1.5 ft");
     WorkingShown rock = shown(form, "casing_into_rock", french());
-    assertEquals("(inconnu, ou 62 ft - 1,5 ft) - 40 ft", rock.withNumbers());
+    assertEquals("(inconnu, ou 62 pi - 1,5 pi) - 40 pi", rock.withNumbers());
     assertTrue(rock.formula().contains(", ou "), rock.formula());
     WorkingShown size = shown(form, "casing_outside_diameter", french());
-    assertEquals("6 in, nominal, acier: 6,625 in", size.withNumbers());
+    assertEquals("6 po, nominal, acier: 6,625 po", size.withNumbers());
     WorkingShown power = shown(form, "least_power", french());
     assertTrue(
         power.withNumbers().startsWith("1000 kg/m3 x 9,80665 m/s2 x 7 gpm"), power::withNumbers);

@@ -157,7 +157,7 @@ final class DailyWater {
     range(svg, "need", need, most);
     label(svg, sketch.say("water.need", print(need)));
     range(svg, "given", supply, most);
-    label(svg, sketch.say("water.supply", print(supply)), marks.at(YIELD));
+    label(svg, sketch.say("water.supply", said(supply)), marks.at(YIELD));
   }
 
   /** A bar up to the least that it may be, and a dotted one on to the most. */
@@ -204,9 +204,9 @@ final class DailyWater {
     label(
         svg,
         peak.could().hi() > byYield.hi() * 1.001
-            ? sketch.say("water.covers.less", print(byYield), print(peak.could()))
-            : sketch.say("water.covers", print(byYield)));
-    label(svg, sketch.say("water.stored", print(stored)));
+            ? sketch.say("water.covers.less", said(byYield), said(peak.could()))
+            : sketch.say("water.covers", said(byYield)));
+    label(svg, sketch.say("water.stored", said(stored)));
     label(
         svg,
         sketch.say(lacking.hi() > 0 ? "water.lacking" : "water.enough", print(lacking)),
@@ -287,6 +287,14 @@ final class DailyWater {
       all.add(new Mark(mark.letter(), mark.anchor(), mark.sentence(), List.of(shown)));
     }
     return all;
+  }
+
+  /** What a well gives as people say it: from nothing to so much is so much or less. */
+  private String said(Interval cubicMetres) {
+    boolean isOpen = cubicMetres.lo() <= 0 && cubicMetres.hi() > 0;
+    return isOpen && Double.isFinite(cubicMetres.hi())
+        ? print(new Interval(Double.NEGATIVE_INFINITY, cubicMetres.hi()))
+        : print(cubicMetres);
   }
 
   private String print(Interval cubicMetres) {

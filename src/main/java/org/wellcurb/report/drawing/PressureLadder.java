@@ -18,6 +18,10 @@ final class PressureLadder {
   private static final int TOP = 24;
   private static final int BOTTOM = 380;
   private static final int AXIS = 52;
+
+  /** A sign of a unit with more letters than this is too long for the room beside the axis. */
+  private static final int SHORT = 3;
+
   private static final int RAIL = 72;
   private static final int OTHER_RAIL = 136;
   private static final int LABELS = 174;
@@ -120,11 +124,17 @@ final class PressureLadder {
   private void axis(Svg svg, Ruler ruler) {
     svg.line("rail", RAIL, TOP, RAIL, BOTTOM).line("rail", OTHER_RAIL, TOP, OTHER_RAIL, BOTTOM);
     double unit = sketch.unit("pressure.cut_in").factor();
+    String symbol = sketch.symbol(sketch.unit("pressure.cut_in"));
+    // Beside the 0 there is no room for lb/po²: it stands over the axis.
+    boolean isLong = symbol.length() > SHORT;
+    if (isLong) {
+      svg.text("tick", AXIS - 2, TOP - 12, symbol);
+    }
     for (double tick : ruler.ticks(unit)) {
       double y = ruler.y(tick);
       svg.line("rule", AXIS - 5, y, AXIS, y);
-      String symbol = tick == 0 ? " " + sketch.symbol(sketch.unit("pressure.cut_in")) : "";
-      svg.text("tick", AXIS - 8, y + 4, sketch.number(tick / unit) + symbol);
+      String last = tick == 0 && !isLong ? " " + symbol : "";
+      svg.text("tick", AXIS - 8, y + 4, sketch.number(tick / unit) + last);
     }
     svg.line("rule", AXIS, TOP, AXIS, BOTTOM);
     if (ruler.isBroken()) {

@@ -329,7 +329,10 @@ final class SetbackPlan {
     }
     Unit unit = sketch.unit(spoke.key());
     double least = spoke.limit().si() - sketch.interval(spoke.key()).hi();
-    Interval lacking = new Interval(least > 0 ? least : most, most);
+    // A distance that is so much or less lacks so much or more.
+    boolean isOpen = sketch.interval(spoke.key()).lo() <= 0 && least > 0 && least < most;
+    Interval lacking =
+        new Interval(least > 0 ? least : most, isOpen ? Double.POSITIVE_INFINITY : most);
     return sketch.round(unit.fromSi(most)).equals("0") ? "" : sketch.span(lacking, unit);
   }
 

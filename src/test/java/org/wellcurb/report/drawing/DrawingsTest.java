@@ -451,7 +451,7 @@ final class DrawingsTest {
     assertFalse(svg(plain(good), "section").contains("Well head"), "nothing is odd there");
   }
 
-  /** 1 gpm at most is 0 to 1440 gal in a day, not 720 gal. */
+  /** 1 gpm at most is 1440 gal or less in a day, not 720 gal. */
   @Test
   void aYieldThatIsARangeGivesARangeOfWater() {
     WellRecord record =
@@ -469,10 +469,10 @@ final class DrawingsTest {
       boolean isEnglish = language == Language.EN;
       String day =
           isEnglish
-              ? "The well gives 0 to 1440 gal (yield on the form)"
-              : "Le puits donne 0 à 1440 gal (débit déclaré)";
+              ? "The well gives 1440 gal or less (yield on the form)"
+              : "Le puits donne 1440 gal ou moins (débit déclaré)";
       String peak =
-          isEnglish ? "The well gives 0 to 120 gal of it" : "Le puits en donne 0 à 120 gal";
+          isEnglish ? "The well gives 120 gal or less of it" : "Le puits en donne 120 gal ou moins";
       assertTrue(water.words().contains(day), water.words().toString());
       assertTrue(
           water.words().stream().anyMatch(line -> line.contains(peak)), water.words().toString());
