@@ -191,8 +191,8 @@ final class FindingSentenceTest {
             + " it is 1 day earlier.",
         said(FindingKind.DISCREPANCY, day("2019-07-05", "2019-07-06"), Language.EN));
     assertEquals(
-        "Aspiration de la pompe\u00a0: 242 ft. Pour aller avec le reste, ce serait 230 ft ou moins\u00a0;"
-            + " c'est 12 ft de plus.",
+        "Aspiration de la pompe\u00a0: 242 pi. Pour aller avec le reste, ce serait 230 pi ou moins\u00a0;"
+            + " c'est 12 pi de plus.",
         said(FindingKind.DISCREPANCY, depth(242, 230, ""), Language.FR));
   }
 
@@ -348,7 +348,7 @@ final class FindingSentenceTest {
         "Pump intake: 20 ft. It has to be more than 40 ft, and is 20 ft less.",
         said(FindingKind.DEFICIENCY, strict(depth(20, 40, "")), Language.EN));
     assertEquals(
-        "Aspiration de la pompe\u00a0: 300 ft. Il faut moins de 280 ft\u00a0; c'est 20 ft de plus.",
+        "Aspiration de la pompe\u00a0: 300 pi. Il faut moins de 280 pi\u00a0; c'est 20 pi de plus.",
         said(FindingKind.DEFICIENCY, strict(depth(300, 280, "")), Language.FR));
     assertEquals(
         "Pump intake: 300 ft. To fit the rest it would be less than 280 ft; it is 20 ft more.",
