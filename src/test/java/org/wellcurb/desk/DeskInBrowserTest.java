@@ -564,7 +564,7 @@ final class DeskInBrowserTest {
             downloads.resolve("deep.json"),
             "{\"record\": {\"id\": \"DEEP\"}, \"well\": {\"depth\": \"1,250 ft\"}}");
     browser.driver().findElement(By.id("file")).sendKeys(file.toString());
-    inSheet("1250 ft");
+    inSheet("1250 pi");
     assertEquals("1,250 ft", value("well-depth"));
   }
 
