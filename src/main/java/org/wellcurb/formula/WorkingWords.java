@@ -305,7 +305,10 @@ public final class WorkingWords {
     List<Entry> entries = at.inputs(working);
     for (int i = 0; i < entries.size(); i++) {
       Entry entry = entries.get(i);
-      if (working.inputs().get(i).need() == need && isLacking(entry)) {
+      Input input = working.inputs().get(i);
+      boolean isOfNeed =
+          need == Input.Need.HELPFUL ? input.isHelpful(this::isGiven) : input.need() == need;
+      if (isOfNeed && isLacking(entry)) {
         lacking.add(entry);
       }
     }

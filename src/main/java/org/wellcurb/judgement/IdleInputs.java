@@ -3,8 +3,8 @@ package org.wellcurb.judgement;
 import org.wellcurb.record.WellRecord;
 
 /**
- * Inputs that would help a working, but for something else on the form: nothing hangs on them, and
- * nobody is to be asked for them.
+ * Inputs that would help a working, but for something else on the form, which takes their place or
+ * says that there is nothing of the kind: nobody is to be asked for them.
  */
 final class IdleInputs {
   /** No casing top lies deeper below ground (m): 10 ft, the end of its plausible range. */
@@ -15,17 +15,12 @@ final class IdleInputs {
   /** Whether a working that may use this entry has no use for it on this record. */
   static boolean has(String key, WellRecord record) {
     return switch (key) {
-      case "well.open_hole_diameter" -> isNo("well.open_hole", record);
-      case "pump.sleeve_diameter" -> isNo("pump.flow_sleeve", record);
       case "well.casing_length" -> isGiven("well.casing_depth", record);
       case "well.stickup" ->
           isGiven("well.casing_depth", record) && isBelowAnyTop("water.static_level", record);
       case "grout.bags", "grout.bag_mass", "grout.water_per_bag" -> isGiven("grout.volume", record);
       case "well.casing_schedule" -> isGiven("well.casing_wall", record);
-      case "pressure.set_point" -> isSaid("pump.control", "switch", record);
-      case "relief.setting", "relief.capacity", "relief.valve_between" ->
-          isNo("relief.fitted", record);
-      default -> false;
+      default -> NotThere.has(key, record);
     };
   }
 
@@ -37,14 +32,5 @@ final class IdleInputs {
 
   private static boolean isGiven(String key, WellRecord record) {
     return record.isGiven(record.catalogue().index(key));
-  }
-
-  private static boolean isSaid(String key, String word, WellRecord record) {
-    return word.equals(record.choice(record.catalogue().index(key)));
-  }
-
-  private static boolean isNo(String key, WellRecord record) {
-    int entry = record.catalogue().index(key);
-    return record.isGiven(entry) && record.hi(entry) == 0;
   }
 }

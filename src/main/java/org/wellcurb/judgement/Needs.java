@@ -90,7 +90,7 @@ final class Needs {
           takesHelp
               && (lacksFirst
                   ? inputs.get(i).isNeededFirst(this::isGiven)
-                  : inputs.get(i).need() == Input.Need.HELPFUL);
+                  : inputs.get(i).isHelpful(this::isGiven));
       boolean isIdle = !inputs.get(i).isRequired() && IdleInputs.has(entry.key(), at.record());
       if ((inputs.get(i).isRequired() || helpsNow || isGiven) && !isIdle) {
         entry(entry);

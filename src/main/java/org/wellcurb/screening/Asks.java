@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.wellcurb.judgement.NotThere;
 import org.wellcurb.judgement.Outcome;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Part;
@@ -31,9 +32,6 @@ final class Asks {
 
   private static final Set<String> WELL_HEAD =
       Set.of("well.head", "well.cap", "well.stickup", "well.flood_level");
-
-  private static final Set<String> OF_RELIEF =
-      Set.of("relief.setting", "relief.capacity", "relief.valve_between", "relief.discharge");
 
   private static final List<String> OF_THE_SITE =
       List.of("setback.", "site.septic_", "site.sewer_", "site.soil", "site.slope");
@@ -102,24 +100,11 @@ final class Asks {
     int entry = catalogue.index(key);
     Part part = catalogue.entry(entry).part();
     boolean isFilled = record.isGiven(entry) && record.isPoint(entry);
-    boolean isOfNothing =
-        (OF_RELIEF.contains(key) && isNo("relief.fitted"))
-            || (key.equals("pressure.set_point") && is("pump.control", "switch"))
-            || (key.equals("sample.coliform_again") && isBlank("sample.coliform"));
     boolean isElsewhere =
         (is("record.covers", "pump")
                 && (part == Part.WELL || OF_THE_SITE.stream().anyMatch(key::startsWith)))
             || (is("record.covers", "well") && part == Part.PUMP);
-    return !isFilled && !isOfNothing && !isElsewhere;
-  }
-
-  private boolean isBlank(String key) {
-    return !record.isGiven(catalogue.index(key));
-  }
-
-  private boolean isNo(String key) {
-    int entry = catalogue.index(key);
-    return record.isGiven(entry) && record.hi(entry) == 0;
+    return !isFilled && !NotThere.has(key, record) && !isElsewhere;
   }
 
   private boolean is(String key, String choice) {

@@ -11,8 +11,9 @@ import org.jspecify.annotations.Nullable;
  * @param need whether the working can do without it
  * @param take which number of the entry the function is given
  * @param code for {@link Take#TEXT_CODE}, what numbers the text; else null
- * @param besides keys of entries of which any, where it is given, makes this one needed before all
- *     that only help: a liner of which the depths are given takes its diameter
+ * @param besides keys of entries of which any, where it is given, makes this one needed: one that is
+ *     optional before all that only help (a liner of which the depths are given takes its
+ *     diameter), one that is helpful among those, and else it is none of them
  */
 public record Input(
     String key, Need need, Take take, @Nullable TextCode code, List<String> besides) {
@@ -80,9 +81,19 @@ public record Input(
     return new Input(key, Need.OPTIONAL, Take.VALUE, null, List.of(besides));
   }
 
+  /** Helpful where one of these entries is given, and optional elsewhere. */
+  static Input helpfulBeside(String key, String... besides) {
+    return new Input(key, Need.HELPFUL, Take.VALUE, null, List.of(besides));
+  }
+
   /** Whether it is needed before all that only help, given which entries have a figure. */
   public boolean isNeededFirst(Predicate<String> isGiven) {
-    return besides.stream().anyMatch(isGiven);
+    return need == Need.OPTIONAL && besides.stream().anyMatch(isGiven);
+  }
+
+  /** Whether it is among those that help, given which entries have a figure. */
+  public boolean isHelpful(Predicate<String> isGiven) {
+    return need == Need.HELPFUL && (besides.isEmpty() || besides.stream().anyMatch(isGiven));
   }
 
   /** A size of a table: a range of it is as good as nothing. */

@@ -1,6 +1,7 @@
 package org.wellcurb.workings;
 
 import static org.wellcurb.workings.Input.helpful;
+import static org.wellcurb.workings.Input.helpfulBeside;
 import static org.wellcurb.workings.Input.neededBeside;
 import static org.wellcurb.workings.Input.optional;
 import static org.wellcurb.workings.Input.required;
@@ -83,7 +84,7 @@ public final class PumpClearance {
                 required("pump.motor_diameter"),
                 optional("pump.flow_sleeve"),
                 helpful("pump.sleeve_diameter"),
-                optional("pump.intake_depth"),
+                helpfulBeside("pump.intake_depth", "well.open_hole_diameter"),
                 optional("well.casing_depth"),
                 optional("well.open_hole_diameter"),
                 neededBeside("well.liner_inside_diameter", "well.liner_top", "well.liner_bottom"),

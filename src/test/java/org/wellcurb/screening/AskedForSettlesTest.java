@@ -1,5 +1,6 @@
 package org.wellcurb.screening;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
@@ -14,13 +15,28 @@ import org.wellcurb.record.RecordReader;
 import org.wellcurb.rulepack.PackLoader;
 
 /**
- * What a rule asks for settles it, but for one in two hundred: where a form tells, and a part of it
- * does not, the entries asked for, filled in from the whole form, make it tell.
+ * What a rule asks for settles it: where a form tells, and a part of it does not, the entries asked
+ * for, filled in from the whole form, make it tell. Of a few rules the answer may be such that more
+ * is needed; they are named.
  */
 class AskedForSettlesTest {
   private static final long SEED = 4711;
-  private static final int EACH = 3;
+  private static final int EACH = 8;
   private static final int ONE_BLANK_OF = 5;
+
+  /**
+   * Of these rules the answer to one entry may be such that more is needed: most yields cover the
+   * busiest time by themselves, and only a low one makes it hang on the hole, the tank and the
+   * storage; most casing sizes are of one table, and only of another it has to be said what was
+   * measured; and most wells end so far below the pump that the height of the casing top, from
+   * which one depth may be told, is nothing to it.
+   */
+  private static final Map<String, String> FIRST =
+      Map.of(
+          "well-lasts-busiest-hour", "water.yield",
+          "bore-wider-than-casing", "well.casing_diameter",
+          "annulus-wide-enough", "well.casing_diameter",
+          "intake-above-bottom", "well.depth");
 
   @Test
   void whatIsAskedForSettles() throws Exception {
@@ -47,7 +63,7 @@ class AskedForSettlesTest {
           Map<String, String> filled = new LinkedHashMap<>(part);
           needs.stream().filter(whole::containsKey).forEach(key -> filled.put(key, whole.get(key)));
           RuleResult now = screener.result(RecordReader.of(filled)).results().get(rule);
-          if (now.outcome() == Outcome.CANNOT_TELL) {
+          if (now.outcome() == Outcome.CANNOT_TELL && !isBut(needs, result.rule().id())) {
             String then = " asks for " + needs + ", then for " + now.explanation().needs();
             open.add(whole.get("record.id") + ": " + result.rule().id() + then);
           }
@@ -55,11 +71,13 @@ class AskedForSettlesTest {
       }
     }
     assertTrue(asked > 200, asked + " asked for");
-    // Of a few only the answer tells that more is needed: a low yield, a casing of unsaid sort.
-    int most = asked / 200;
-    int count = open.size();
-    String all = open + " of " + asked + ", seed " + SEED;
-    assertTrue(count <= most, all);
+    assertEquals(List.of(), open, "of " + asked + ", seed " + SEED);
+  }
+
+  /** Whether only the answer to what is asked for tells that more is needed. */
+  private static boolean isBut(List<String> needs, String rule) {
+    String first = FIRST.get(rule);
+    return first != null && needs.contains(first);
   }
 
   private static boolean isTold(RecordResult result, int rule) {

@@ -131,4 +131,29 @@ class AsksTest {
   private static boolean hasFinding(RecordResult result, String rule) {
     return result.findings().stream().anyMatch(each -> each.rule().id().equals(rule));
   }
+
+  /** What the water passes the motor in is the open hole or the casing, by where the pump hangs. */
+  @Test
+  void whereThePumpHangsIsAskedForOfAWellWithAnOpenHole() throws PackException {
+    Map<String, String> form =
+        form(
+            "record.datum", "ground",
+            "pump.type", "submersible",
+            "pump.power", "3 hp",
+            "pump.rated_flow", "10 gpm",
+            "pump.motor_diameter", "3.75 in",
+            "well.casing_depth", "60 ft",
+            "well.casing_diameter", "7.3 in",
+            "well.casing_size_is", "nominal",
+            "well.open_hole_diameter", "6 in");
+    Screener screener = new Screener(PackLoader.load("common-practice"), LocalDate.of(2026, 1, 1));
+    RuleResult cooled =
+        screener.result(RecordReader.of(form)).results().stream()
+            .filter(result -> result.rule().id().equals("motor-cooled"))
+            .findFirst()
+            .orElseThrow();
+    assertTrue(
+        cooled.explanation().needs().contains("pump.intake_depth"),
+        () -> cooled.explanation().needs() + "");
+  }
 }
