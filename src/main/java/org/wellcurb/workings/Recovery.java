@@ -35,11 +35,20 @@ public final class Recovery {
 
   /**
    * Area that the rising water fills (m2): the mean of casing, open hole and liner over the rise,
-   * less the drop pipe; a drop pipe of NaN is left out.
+   * less the drop pipe; a drop pipe of NaN is left out. Not known (NaN) where the rise passes an
+   * end of the liner: there the area leaps, and a range of levels has its extreme at no corner.
    */
   private static double area(double[] x) {
+    if (passes(x, x[17]) || passes(x, x[18])) {
+      return Double.NaN;
+    }
     double pipe = Double.isNaN(x[5]) ? 0 : x[5] + 2 * DROP_PIPE_WALL;
     return WellVolume.meanArea(x, 6, x[2] - x[0], x[2]) - Math.PI / 4 * pipe * pipe;
+  }
+
+  /** Whether the rise passes this depth, or begins there. */
+  private static boolean passes(double[] x, double depth) {
+    return x[2] >= depth && x[2] - x[0] < depth;
   }
 
   static List<Working> workings() {
@@ -64,7 +73,13 @@ public final class Recovery {
                 optional("water.test_method"),
                 optional("drop_pipe.inside_diameter"))
             .reads(WellVolume.bore())
-            .turns(Turn.atInput(2, 11), Turn.atInput(11, 2))
+            .turns(
+                Turn.atInput(2, 11),
+                Turn.atInput(11, 2),
+                Turn.atInput(2, 17),
+                Turn.atInput(17, 2),
+                Turn.atInput(2, 18),
+                Turn.atInput(18, 2))
             .step("area", Units.SQUARE_FOOT, Units.SQUARE_METRE, Recovery::area)
             .step("drawdown", Units.FOOT, Units.METRE, x -> WellHydraulics.drawdown(x[2], x[3]))
             .by(
