@@ -59,7 +59,7 @@ class ExtremesTest {
           continue;
         }
         inside++;
-        // Of a flow in m3/s a billionth is much: what may be lost of a difference of depths is less.
+        // In m3/s a billionth is much; what is lost of a difference of depths is less.
         double slack = 1e-12 + 1e-9 * Math.max(Math.abs(least), Math.abs(greatest));
         assertTrue(
             least >= out[0] - slack && greatest <= out[1] + slack,
