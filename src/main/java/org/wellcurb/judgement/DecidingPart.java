@@ -14,7 +14,8 @@ import org.wellcurb.quantity.Unit;
 /**
  * Finds the comparison that decided a condition. Of {@code and} it is a part with the truth of the
  * whole, the one nearest to failing; of {@code or} the one nearest to holding, of those that have a
- * limit; where the parts are of different dimensions, the first.
+ * limit; where the parts are of different dimensions, the first. Of {@code if} it is the branch that
+ * holds; where that cannot be told, the one that comes out worse.
  */
 final class DecidingPart {
   private final Evaluation at;
@@ -26,17 +27,47 @@ final class DecidingPart {
   }
 
   Deciding of(Expr.Condition c) {
+    return of(c, /* isNegated= */ false);
+  }
+
+  /**
+   * What decided a condition.
+   *
+   * @param isNegated true under {@code not}, where what is true here is worse than what is false
+   */
+  private Deciding of(Expr.Condition c, boolean isNegated) {
     if (c instanceof Expr.Not e) {
-      return opposite(of(e.a()));
+      return opposite(of(e.a(), !isNegated));
     } else if (c instanceof Expr.And e) {
-      return among(c, e.all(), true);
+      return among(c, e.all(), true, isNegated);
     } else if (c instanceof Expr.Or e) {
-      return among(c, e.any(), false);
+      return among(c, e.any(), false, isNegated);
     } else if (c instanceof Expr.ConditionIf e) {
-      int test = at.truth(e.test());
-      return of(test == Truth.FALSE ? e.otherwise() : e.then());
+      return switch (at.truth(e.test())) {
+        case Truth.FALSE -> of(e.otherwise(), isNegated);
+        case Truth.UNKNOWN -> worse(e.then(), e.otherwise(), isNegated);
+        default -> of(e.then(), isNegated);
+      };
     }
     return margins.of(c);
+  }
+
+  /** Of two branches either of which may hold, the one with the worse margin, as of ranges. */
+  private Deciding worse(Expr.Condition then, Expr.Condition otherwise, boolean isNegated) {
+    Deciding first = of(then, isNegated);
+    Deciding next = of(otherwise, isNegated);
+    if (Margins.sameDimension(List.of(first, next))) {
+      double difference = inSi(next) - inSi(first);
+      return (isNegated ? difference > 0 : difference < 0) ? next : first;
+    }
+    // Distances of two kinds cannot be compared: what does not hold is worse than what may.
+    return worth(otherwise, isNegated) < worth(then, isNegated) ? next : first;
+  }
+
+  /** How well a branch comes out; what does not apply to a record is nothing to mend. */
+  private int worth(Expr.Condition branch, boolean isNegated) {
+    int truth = at.truth(branch);
+    return isNegated ? Truth.not(truth) : truth;
   }
 
   private static Deciding opposite(Deciding d) {
@@ -57,19 +88,20 @@ final class DecidingPart {
         d.beside());
   }
 
-  private Deciding among(Expr.Condition whole, List<Expr.Condition> parts, boolean wantsLeast) {
+  private Deciding among(
+      Expr.Condition whole, List<Expr.Condition> parts, boolean wantsLeast, boolean isNegated) {
     int truth = at.truth(whole);
     List<Deciding> deciding = new ArrayList<>();
     for (Expr.Condition part : wantsLeast ? parts : limits(parts)) {
       if (at.truth(part) == truth) {
-        deciding.add(of(part));
+        deciding.add(of(part, isNegated));
       }
     }
     if (deciding.isEmpty()) {
-      return of(parts.get(0));
+      return of(parts.get(0), isNegated);
     }
     if (!wantsLeast && deciding.size() > 1) {
-      deciding = alone(truth, parts, deciding);
+      deciding = alone(truth, parts, deciding, isNegated);
     }
     Deciding best = deciding.get(0);
     if (Margins.sameDimension(deciding)) {
@@ -87,14 +119,15 @@ final class DecidingPart {
    * Of ways any of which would do, those that one comparison bars: to come up to a limit where more
    * is lacking beside it would mend nothing. All, where each way lacks more than one thing.
    */
-  private List<Deciding> alone(int truth, List<Expr.Condition> parts, List<Deciding> all) {
+  private List<Deciding> alone(
+      int truth, List<Expr.Condition> parts, List<Deciding> all, boolean isNegated) {
     List<Deciding> alone = new ArrayList<>();
     for (Expr.Condition part : limits(parts)) {
       boolean isBarredOnce =
           !(part instanceof Expr.And e)
               || e.all().stream().filter(each -> at.truth(each) == truth).count() == 1;
       if (at.truth(part) == truth && isBarredOnce) {
-        alone.add(of(part));
+        alone.add(of(part, isNegated));
       }
     }
     return alone.isEmpty() ? all : alone;

@@ -531,6 +531,51 @@ class TruthAndAmountsTest {
         String.join(" ", year));
   }
 
+  /** Which limit binds hangs on a word that is blank: the margin is that of the stricter one. */
+  @Test
+  void s17_ofBranchesEitherOfWhichMayHoldTheMarginIsTheWorst() {
+    String mild = "setback.septic_tank >= 50 ft";
+    String strict = "setback.septic_tank >= 100 ft";
+    for (String rule :
+        List.of(
+            "if well.use is 'household' then " + mild + " else " + strict,
+            "if well.use is 'household' then " + strict + " else " + mild,
+            "not (if well.use is 'household' then setback.septic_tank < 50 ft"
+                + " else setback.septic_tank < 100 ft)",
+            "setback.septic_tank >= (if well.use is 'household' then 50 ft else 100 ft)")) {
+      Explanation blank = requires(rule).explained("setback.septic_tank", "80 ft");
+      assertEquals(CANNOT_TELL, blank.outcome(), rule);
+      assertEquals(-20, Objects.requireNonNull(blank.deciding()).margin(), 1e-9, rule);
+      Explanation under = requires(rule).explained("setback.septic_tank", "40 ft");
+      assertEquals(FALLS_SHORT, under.outcome(), rule);
+      assertEquals(-60, Objects.requireNonNull(under.deciding()).margin(), 1e-9, rule);
+    }
+    String[] use = {"setback.septic_tank", "80 ft", "well.use", "household"};
+    assertEquals(
+        30,
+        requires("if well.use is 'household' then " + mild + " else " + strict)
+            .explained(use)
+            .deciding()
+            .margin(),
+        1e-9);
+  }
+
+  /** Distances of two kinds cannot be compared: what is missed is said before what is kept. */
+  @Test
+  void s17_ofBranchesOfTwoKindsTheOneThatIsMissedIsSaid() {
+    OneRule rule =
+        requires("if well.use is 'household' then well.depth >= 50 ft else water.yield >= 10 gpm");
+    Deciding decided = rule.explained("well.depth", "80 ft", "water.yield", "8 gpm").deciding();
+    assertEquals("water.yield", decided.entry());
+    assertEquals(-2, decided.margin(), 1e-9);
+    Deciding other = rule.explained("well.depth", "40 ft", "water.yield", "12 gpm").deciding();
+    assertEquals("well.depth", other.entry());
+    assertEquals(
+        "well.depth",
+        rule.explained("well.depth", "40 ft", "water.yield", "n/a").deciding().entry(),
+        "what does not apply is nothing to come up to");
+  }
+
   @Test
   void s12_choicesCompareWithoutCaseAndOuterBlanks() {
     OneRule rule = requires("well.casing_material is one of 'Steel', 'pvc'");
