@@ -44,7 +44,7 @@ final class JoinRowsReader {
         if (plan.isBeyond(view.cells())) {
           tally.endedBeyond();
         }
-        if (!plan.takes(view)) {
+        if (!plan.takes(view) || (table.isLeftOut(row) && !table.isTaken(row))) {
           tally.leftOut();
           continue;
         }

@@ -41,6 +41,9 @@ final class JoinTable {
    */
   private final boolean[][] taken;
 
+  /** Rows of an id that the map leaves out of the tables that this one belongs to. */
+  private final boolean[] leftOut;
+
   private final AtomicLongArray differing;
 
   /** Ids that stand on several rows of the tables that this one belongs to, once these are read. */
@@ -77,6 +80,7 @@ final class JoinTable {
       }
     }
     taken = new boolean[3][rows];
+    leftOut = new boolean[rows];
     differing = new AtomicLongArray(plan.columns);
   }
 
@@ -191,6 +195,17 @@ final class JoinTable {
 
   boolean isTaken(int row) {
     return taken[0][row] || taken[1][row] || taken[2][row];
+  }
+
+  /** The map leaves out a row of this id of a table that this one belongs to. */
+  void leaveOut(String id) {
+    for (int row : rows(id)) {
+      leftOut[row] = true;
+    }
+  }
+
+  boolean isLeftOut(int row) {
+    return leftOut[row];
   }
 
   /** The units of the records that a row belongs to; US if they are of both systems. */

@@ -165,9 +165,7 @@ final class RowMaker {
       own.add(id, row.line, row.filler, lists, row.system, tally);
     }
     for (int i = 0; i < joins.size(); i++) {
-      int matches = source.joins().get(i).matches();
-      String key =
-          matches == Joins.BY_ID ? id : matches == Joins.LACKING ? "" : view.trimmed(matches);
+      String key = source.joins().get(i).key(id, view);
       joins.get(i).add(key, 0, row.filler, lists, row.system, null);
     }
   }

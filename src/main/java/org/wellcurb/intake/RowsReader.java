@@ -101,7 +101,7 @@ final class RowsReader {
       tally.endedBeyond();
     }
     if (!plan.takes(view)) {
-      tally.leftOut();
+      leaveOut(view);
       return;
     }
     fault = maker.begin(chunk.line(row), row, tally);
@@ -109,6 +109,15 @@ final class RowsReader {
       aside(row, sink, fault);
     } else if (maker.isFull()) {
       finish(sink);
+    }
+  }
+
+  /** What other tables say of a row that the map leaves out is left out with it. */
+  private void leaveOut(RowView view) {
+    tally.leftOut();
+    if (source != null && !source.joins().isEmpty()) {
+      String id = Combining.text(plan.id(), view);
+      source.joins().forEach(joined -> joined.table().leaveOut(joined.key(id, view)));
     }
   }
 

@@ -94,9 +94,8 @@ public final class Sources {
       }
     }
     for (TableSource.Joined joined : table.joins()) {
-      int matches = joined.matches();
-      if (joined.table().holdsLists() && matches != Joins.LACKING) {
-        joined.table().own(matches == Joins.BY_ID ? id : view.trimmed(matches));
+      if (joined.table().holdsLists()) {
+        joined.table().own(joined.key(id, view));
       }
     }
   }

@@ -25,7 +25,21 @@ public final class TableSource implements RecordSource {
    * @param table the other table
    * @param matches the column here that holds its ids; -1 for that of {@code record.id}
    */
-  record Joined(JoinTable table, int matches) {}
+  record Joined(JoinTable table, int matches) {
+    /**
+     * What the ids of the joined table are laid beside.
+     *
+     * @param id the id of a row here
+     * @param view the row; empty where the table has no column for it
+     */
+    String key(String id, RowView view) {
+      return switch (matches) {
+        case Joins.BY_ID -> id;
+        case Joins.LACKING -> "";
+        default -> view.trimmed(matches);
+      };
+    }
+  }
 
   TableSource(String file, ColumnPlan plan, Rows rows) {
     this(file, plan, rows, null, List.of(), new Progress());

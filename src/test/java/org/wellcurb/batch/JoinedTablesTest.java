@@ -97,6 +97,23 @@ class JoinedTablesTest {
   }
 
   @Test
+  void rowsOfARecordThatTheMapLeavesOutAreLeftOutWithIt() throws Exception {
+    String only = MAP.replaceFirst("\\{", "{'only':[{'column':'REM','isNot':['y']}],");
+    JsonNode run =
+        run(
+            only,
+            write("wells.csv", WELLS),
+            write("layers.csv", LAYERS),
+            write("dist.csv", DISTANCES));
+    assertEquals(2, run.at("/inputs/0/screened").asInt());
+    // Two layers are of k3, which is left out; k9 is nobody's, and two rows are none.
+    assertEquals(3, run.at("/inputs/1/setAside").asInt());
+    assertTrue(run.at("/inputs/1/notes").toString().contains("5 rows went into"), run.toString());
+    String aside = Files.readString(dir.resolve("out/set-aside/layers.csv"));
+    assertTrue(aside.contains("k9;") && !aside.contains("k3;0;12"), aside);
+  }
+
+  @Test
   void everyCellOfEveryRowThatWasTakenIsCounted() throws Exception {
     JsonNode run = run();
     for (JsonNode column : run.at("/inputs/1/columns")) {
