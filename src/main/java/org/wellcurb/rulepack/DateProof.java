@@ -19,16 +19,28 @@ final class DateProof {
         double last = texts.get(i - 1).lastDay();
         double next = texts.get(i).firstDay();
         if (next > last + 1) {
+          LocalDate first = LocalDate.ofEpochDay((long) last + 1);
+          LocalDate end = LocalDate.ofEpochDay((long) next - 1);
+          boolean isSlip = next - last <= SLIP;
+          String said = "no text is in force from " + first + " to " + end;
           notes.say(
-              next - last <= SLIP ? Weight.DOUBTFUL : Weight.NOTE,
+              isSlip ? Weight.DOUBTFUL : Weight.NOTE,
               "rule",
               rule.id(),
-              "no text is in force from "
-                  + LocalDate.ofEpochDay((long) last + 1)
-                  + " to "
-                  + LocalDate.ofEpochDay((long) next - 1));
+              isSlip ? said + days((long) (next - last) - 1) + mend(first, end) : said);
         }
       }
     }
+  }
+
+  private static String days(long count) {
+    return count == 1 ? " (1 day)" : " (" + count + " days)";
+  }
+
+  private static String mend(LocalDate first, LocalDate end) {
+    return ", and it judges no well of that time: end the text before on "
+        + end
+        + ", or begin the next on "
+        + first;
   }
 }
