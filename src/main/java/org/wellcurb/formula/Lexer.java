@@ -11,7 +11,10 @@ import org.wellcurb.quantity.Unit;
 import org.wellcurb.quantity.Units;
 import org.wellcurb.record.Nearest;
 
-/** Cuts a formula into tokens. A number takes its unit with it. */
+/**
+ * Cuts a formula into tokens. A number takes its unit with it. What cannot be read is told, and read
+ * as what it was probably meant for.
+ */
 final class Lexer {
   enum Kind {
     NUMBER,
@@ -58,6 +61,12 @@ final class Lexer {
   /** The same with a plain letter for the sign of a millionth, as units are spelled. */
   private final String plain;
 
+  private final List<Token> tokens = new ArrayList<>();
+  private final List<FormulaException> faults = new ArrayList<>();
+
+  /** From where on other faults may come of one that was told here. */
+  private int unsureFrom = Integer.MAX_VALUE;
+
   private int at;
 
   private Lexer(String text) {
@@ -66,18 +75,45 @@ final class Lexer {
     plain = MU.matcher(this.text).replaceAll("u");
   }
 
-  static List<Token> cut(String text) throws FormulaException {
+  /** Cuts a formula, and keeps what is wrong with its letters. */
+  static Lexer of(String text) {
     Lexer lexer = new Lexer(text);
-    List<Token> tokens = new ArrayList<>();
-    Token token;
-    do {
-      token = lexer.next();
-      tokens.add(token);
-    } while (token.kind != Kind.END);
-    return tokens;
+    boolean isEnd = false;
+    while (!isEnd) {
+      @Nullable Token token = lexer.next();
+      if (token != null) {
+        lexer.tokens.add(token);
+        isEnd = token.kind == Kind.END;
+      }
+    }
+    return lexer;
   }
 
-  private Token next() throws FormulaException {
+  /** The tokens; the last is the end. */
+  List<Token> tokens() {
+    return List.copyOf(tokens);
+  }
+
+  /** What is wrong with the letters of the formula, in the order of their places. */
+  List<FormulaException> faults() {
+    return List.copyOf(faults);
+  }
+
+  /**
+   * True if another fault comes of none that was told here: it stands before all that is unsure,
+   * and is not about what was read in place of a mark.
+   */
+  boolean isApart(FormulaException other) {
+    return other.to() < unsureFrom
+        && faults.stream().noneMatch(f -> f.from() == other.from() && f.to() >= other.to());
+  }
+
+  private void unsure(int from) {
+    unsureFrom = Math.min(unsureFrom, from);
+  }
+
+  /** The next token; null where what stands there is passed over. */
+  private @Nullable Token next() {
     while (at < text.length() && Character.isWhitespace(text.charAt(at))) {
       at++;
     }
@@ -87,8 +123,7 @@ final class Lexer {
     char c = text.charAt(at);
     boolean isAfterDigit = at > 0 && Character.isDigit(text.charAt(at - 1));
     if (isAfterDigit && (c == '\'' || c == '"')) {
-      throw new FormulaException(
-          at, at + 1, "'" + c + "' is no unit here", c == '"' ? "write in" : "write ft");
+      return marked(c);
     }
     if (c == '\'') {
       return quoted();
@@ -108,8 +143,10 @@ final class Lexer {
     if (name != null) {
       String small = name.toLowerCase(Locale.ROOT);
       if (!small.equals(name) && WORDS.contains(small)) {
-        throw new FormulaException(
-            from, at, "the words of the language are in small letters", "write " + small);
+        faults.add(
+            new FormulaException(
+                from, at, "the words of the language are in small letters", "write " + small));
+        return new Token(Kind.NAME, small, from, at, null);
       }
       return new Token(Kind.NAME, name, from, at, null);
     }
@@ -117,34 +154,51 @@ final class Lexer {
     if (sign != null) {
       return new Token(Kind.SIGN, sign, from, at, null);
     }
-    boolean isAfterUnit = c == '.' && at > 0 && Character.isLetter(text.charAt(at - 1));
-    throw new FormulaException(
-        at,
-        at + 1,
-        "'" + c + "' has no meaning here",
-        isAfterUnit ? "take it away: a unit has no point after it" : mend(c));
+    return stray(c);
   }
 
-  private static String mend(char c) {
-    return switch (c) {
-      case '"' -> "put words in single quotes";
-      case '!' -> "write <> for not equal, or not";
-      case '&' -> "write and";
-      case '|' -> "write or";
-      case '.' -> "begin a number with a digit, such as 0.5";
-      case '[', ']' -> "write the figure of the other system in round brackets: 50 ft (15 m)";
-      case '≥' -> "write >=";
-      case '≤' -> "write <=";
-      case '‘', '’', '‚', '“', '”', '„', '«', '»' -> "write ' in place of it, at both ends";
-      default -> "take it out";
-    };
+  /** A mark for feet or inches after a number, which is read with that unit. */
+  private @Nullable Token marked(char mark) {
+    Unit unit = mark == '"' ? Units.INCH : Units.FOOT;
+    faults.add(
+        new FormulaException(
+            at, at + 1, "'" + mark + "' is no unit here", "write " + unit.symbol()));
+    at++;
+    int last = tokens.size() - 1;
+    @Nullable Token number = last < 0 ? null : tokens.get(last);
+    if (number != null && number.kind == Kind.NUMBER) {
+      tokens.set(last, new Token(number.kind, number.text, number.from, at, unit));
+    }
+    return null;
   }
 
-  private Token quoted() throws FormulaException {
+  private @Nullable Token stray(char c) {
+    Stray stray = Stray.at(text, at);
+    // A bracket that closes is mended with the one that opens.
+    boolean isTold = c == ']' && text.lastIndexOf('[', at) >= 0;
+    if (!isTold) {
+      faults.add(
+          new FormulaException(at, at + 1, "'" + c + "' has no meaning here", stray.mend()));
+    }
+    if (!stray.isSure()) {
+      unsure(at);
+    }
+    at = stray.to();
+    tokens.addAll(stray.meant());
+    return null;
+  }
+
+  private Token quoted() {
     int end = text.indexOf('\'', at + 1);
     if (end < 0) {
-      throw new FormulaException(
-          at, text.length(), "the quote is not closed", "add ' after the word");
+      faults.add(
+          new FormulaException(
+              at, text.length(), "the quote is not closed", "add ' after the word"));
+      unsure(at);
+      end = text.length();
+      Token rest = new Token(Kind.TEXT, text.substring(at + 1), at, end, null);
+      at = end;
+      return rest;
     }
     Token token = new Token(Kind.TEXT, text.substring(at + 1, end), at, end + 1, null);
     at = end + 1;
@@ -196,22 +250,34 @@ final class Lexer {
     if (small.isEmpty()) {
       return null;
     }
-    @Nullable String best = null;
+    @Nullable Spelling best = null;
     int least = Math.max(1, written.length() / 3) + 1;
     for (Spelling spelling : SPELLINGS) {
       String letters = letters(spelling.text);
       int distance = Nearest.distance(small, letters);
+      boolean isNearer =
+          distance < least
+              || (distance == least && best != null && isLikelier(spelling, best, small));
       // A unit that begins otherwise is another one, as like as they look: ug is not mg.
-      boolean isBegun =
-          best != null && letters.startsWith(small) && !letters(best).startsWith(small);
-      boolean isNearer = distance < least || (distance == least && isBegun);
       if (isNearer && letters.startsWith(small.substring(0, 1))) {
         least = distance;
-        String symbol = spelling.unit.symbol();
-        best = symbol.contains("/") ? symbol : spelling.text;
+        best = spelling;
       }
     }
-    return best;
+    if (best == null) {
+      return null;
+    }
+    String symbol = best.unit.symbol();
+    return symbol.contains("/") ? symbol : best.text;
+  }
+
+  /** Of two as near, what was begun is likelier, and of those the usual sign of a unit. */
+  private static boolean isLikelier(Spelling one, Spelling best, String small) {
+    boolean isBegun = letters(one.text).startsWith(small);
+    boolean isBestBegun = letters(best.text).startsWith(small);
+    return isBegun != isBestBegun
+        ? isBegun
+        : one.text.equals(one.unit.symbol()) && !best.text.equals(best.unit.symbol());
   }
 
   /** True of a word of the language. */
@@ -233,6 +299,12 @@ final class Lexer {
       return false;
     }
     char next = text.charAt(to);
-    return Character.isLetterOrDigit(next) || next == '_' || next == '.';
+    // A point that ends a word belongs to no name.
+    boolean isPoint = next == '.' && to + 1 < text.length() && isOfName(text.charAt(to + 1));
+    return isOfName(next) || isPoint;
+  }
+
+  private static boolean isOfName(char c) {
+    return Character.isLetterOrDigit(c) || c == '_';
   }
 }

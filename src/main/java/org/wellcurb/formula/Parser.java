@@ -3,6 +3,7 @@ package org.wellcurb.formula;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -54,35 +55,43 @@ final class Parser {
           "at", "more", "less", "in", "greater", "larger", "longer", "deeper", "higher", "smaller",
           "shorter", "fewer", "over", "above", "below", "under");
 
+  private final String text;
   private final Tokens tokens;
   private final Names names;
   private final List<FormulaException> faults = new ArrayList<>();
   private int negations;
   private int depth;
 
-  private Parser(String text, Scope scope) throws FormulaException {
-    tokens = new Tokens(text);
+  private Parser(String text, Lexer lexer, Scope scope) {
+    this.text = text;
+    tokens = new Tokens(lexer);
     names = new Names(scope);
   }
 
   static Expr.Condition condition(String text, Scope scope) throws FormulaException {
-    Parser parser = new Parser(text, scope);
-    if (parser.tokens.peek().kind() == Kind.END) {
+    Lexer lexer = Lexer.of(text);
+    Parser parser = new Parser(text, lexer, scope);
+    if (parser.tokens.peek().kind() == Kind.END && lexer.faults().isEmpty()) {
       throw new FormulaException(
           0, text.length(), "there is no condition", "write one, such as well.depth > 20 ft");
     }
     try {
       Expr.Condition condition = parser.whole();
-      if (parser.faults.isEmpty()) {
+      if (parser.faults.isEmpty() && lexer.faults().isEmpty()) {
         return condition;
       }
     } catch (FormulaException e) {
       // What is wrong with the whole may come of its faulty parts.
       if (parser.faults.isEmpty()) {
-        throw e;
+        parser.faults.add(e);
       }
     }
-    throw FormulaException.of(parser.faults);
+    List<FormulaException> all = new ArrayList<>(lexer.faults());
+    parser.faults.stream()
+        .filter(fault -> lexer.faults().isEmpty() || lexer.isApart(fault))
+        .forEach(all::add);
+    all.sort(Comparator.comparingInt(FormulaException::from));
+    throw FormulaException.of(all);
   }
 
   private Expr.Condition whole() throws FormulaException {
@@ -299,6 +308,13 @@ final class Parser {
     }
     Expr.Amount a = amountOf(left);
     Expr.Amount b = amountOf(right);
+    Token second = tokens.peek();
+    if (relation(second) != null) {
+      tokens.next();
+      Part third = sum();
+      faults.add(Chains.ofSigns(text, left, sign, right, second, tokens.peek().from()));
+      return new Part(new Expr.Constant(true), left.from, third.to);
+    }
     sameDimension(a, b, left, right, relation.sign());
     return new Part(new Expr.Compare(relation, a, b, negations > 0), left.from, right.to);
   }
@@ -370,16 +386,16 @@ final class Parser {
         words.add(names.word(word, last));
         shown.add(shown(word, last));
       } while (tokens.take(","));
+      last = Chains.ofWords(left, tokens, shown, isNegated, last, faults);
       return new Part(new Expr.IsOneOf(word, words, shown, isNegated), left.from, last);
     }
     if (token.kind() == Kind.TEXT || token.kind() == Kind.NUMBER) {
       tokens.next();
       Expr.Word word = wordOf(left);
-      return new Part(
-          new Expr.IsOneOf(
-              word, List.of(names.word(word, token)), List.of(shown(word, token)), isNegated),
-          left.from,
-          token);
+      List<String> shown = List.of(shown(word, token));
+      List<String> words = List.of(names.word(word, token));
+      Token last = Chains.ofWords(left, tokens, shown, isNegated, token, faults);
+      return new Part(new Expr.IsOneOf(word, words, shown, isNegated), left.from, last);
     }
     if (left.expr instanceof Expr.Word word) {
       BareWord.refuse(

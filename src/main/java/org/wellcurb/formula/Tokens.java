@@ -17,8 +17,8 @@ final class Tokens {
   private final List<Token> all;
   private int at;
 
-  Tokens(String text) throws FormulaException {
-    all = Lexer.cut(text);
+  Tokens(Lexer lexer) {
+    all = lexer.tokens();
   }
 
   /** The token at hand. */
