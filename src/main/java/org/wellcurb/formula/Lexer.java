@@ -12,8 +12,8 @@ import org.wellcurb.quantity.Units;
 import org.wellcurb.record.Nearest;
 
 /**
- * Cuts a formula into tokens. A number takes its unit with it. What cannot be read is told, and read
- * as what it was probably meant for.
+ * Cuts a formula into tokens. A number takes its unit with it. What cannot be read is told, and
+ * read as what it was probably meant for.
  */
 final class Lexer {
   enum Kind {

@@ -3,9 +3,11 @@ package org.wellcurb.rulepack;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Expr;
 import org.wellcurb.formula.Formula;
@@ -16,8 +18,8 @@ import org.wellcurb.rulepack.Branches.Branch;
 import org.wellcurb.rulepack.Statement.Weight;
 
 /**
- * Says which rules contradict each other, which are shadowed by another, and which texts can never
- * apply, be met or be broken. Only what is proved is said, for records in both unit systems; what
+ * Says which rules contradict each other, which are shadowed by another or judge again what one
+ * taken over judges, and which texts can never apply, be met or be broken. Only what is proved is said, for records in both unit systems; what
  * cannot be reckoned with is taken to be possible.
  */
 final class PairProof {
@@ -57,6 +59,9 @@ final class PairProof {
   private final ProofNotes notes;
   private final Pack pack;
   private final Map<UnitSystem, Map<Text, Ways>> ways = new HashMap<>();
+
+  /** Own rules, each with one taken over that it doubles, of which something was said. */
+  private final Set<String> told = new HashSet<>();
 
   private PairProof(Pack pack, ProofNotes notes) {
     this.pack = pack;
@@ -185,6 +190,7 @@ final class PairProof {
       boolean lastInOther = isWithin(last, other);
       boolean otherInLast = isWithin(other, last);
       if (lastInOther || otherInLast) {
+        told.add(last.rule.id() + " " + other.rule.id());
         String known = isBoth ? other.name() : other.name() + " of " + other.rule.pack();
         notes.say(
             isBoth ? Weight.WRONG : Weight.DOUBTFUL,
@@ -196,8 +202,42 @@ final class PairProof {
                         ? "whatever falls short of it falls short of " + known
                         : "whatever falls short of " + known + " falls short of it")
                 + mend(other, isBoth));
+        return;
       }
     }
+    if (!own.contains(other.rule.id()) && !isSubject) {
+      doubled(last, other);
+    }
+  }
+
+  /** An own rule that asks of an entry what one taken over asks of it too: both judge. */
+  private void doubled(Text last, Text other) {
+    boolean isCheck =
+        last.rule.kind() == FindingKind.DISCREPANCY || other.rule.kind() == FindingKind.DISCREPANCY;
+    Set<Demand> both = new LinkedHashSet<>(Demand.of(last.require()));
+    both.retainAll(Demand.of(other.require()));
+    boolean isApart = never(last, other, (x, y) -> Branches.and(x.applies, y.applies));
+    if (isCheck || both.isEmpty() || isApart || !told.add(last.rule.id() + " " + other.rule.id())) {
+      return;
+    }
+    notes.say(
+        Weight.NOTE,
+        "rule",
+        last.rule.id(),
+        other.rule.id()
+            + " of "
+            + other.rule.pack()
+            + " asks the same way of "
+            + both.stream()
+                .map(demand -> demand.entry().key())
+                .distinct()
+                .collect(Collectors.joining(", "))
+            + ", and both judge: drop that one (drop: rule, because), or replace it (give this its"
+            + " id, and replacesBecause)"
+            + (other.rule.subject().isEmpty()
+                ? ""
+                : ", or give this its subject, " + other.rule.subject())
+            + ", unless both are meant");
   }
 
   /** A rule that was taken over cannot be given a subject here, but dropped or joined. */
