@@ -48,9 +48,7 @@ final class VoidProof {
     for (ChangedRule.Place place : ChangedRule.places(rule.program())) {
       if (place.isRequired()) {
         extremes(place.formula().tree(), "and or or", rule, seen, said);
-        if (rule.kind() == FindingKind.OMISSION) {
-          omissions(place.formula().tree(), seen, omitted);
-        }
+        omissions(place.formula().tree(), seen, omitted);
       }
     }
     if (!omitted.isEmpty()) {
@@ -197,10 +195,15 @@ final class VoidProof {
                 || each instanceof Expr.TableAmount);
   }
 
+  /** What must be known in any case; of several ways to meet a rule, n/a leaves the others. */
   private static void omissions(Expr expr, Set<String> seen, Set<String> into) {
     if (expr instanceof Expr.Known known && !seen.contains(known.entry().key())) {
       into.add(known.entry().key());
+    } else if (expr instanceof Expr.And and) {
+      and.all().forEach(part -> omissions(part, seen, into));
+    } else if (expr instanceof Expr.ConditionIf branches) {
+      omissions(branches.then(), seen, into);
+      omissions(branches.otherwise(), seen, into);
     }
-    Parts.of(expr).forEach(part -> omissions(part, seen, into));
   }
 }
