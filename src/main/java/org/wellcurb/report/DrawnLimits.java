@@ -230,7 +230,8 @@ final class DrawnLimits {
         || Double.isNaN(deciding.limit());
   }
 
-  private static Limit farther(Limit first, Limit next) {
+  /** Of the limits that two rules set for one entry, the one to draw. */
+  static Limit farther(Limit first, Limit next) {
     if (first.isOpen() != next.isOpen()) {
       return beside(first.isOpen() ? first : next, first.isOpen() ? next : first);
     }
