@@ -14,8 +14,8 @@ import org.wellcurb.quantity.Unit;
 /**
  * Finds the comparison that decided a condition. Of {@code and} it is a part with the truth of the
  * whole, the one nearest to failing; of {@code or} the one nearest to holding, of those that have a
- * limit; where the parts are of different dimensions, the first. Of {@code if} it is the branch that
- * holds; where that cannot be told, the one that comes out worse.
+ * limit; where the parts are of different dimensions, the first. Of {@code if} it is what decided
+ * the branch that holds; where that cannot be told, the one of both that comes out worse.
  */
 final class DecidingPart {
   private final Evaluation at;

@@ -19,8 +19,8 @@ import org.wellcurb.rulepack.Statement.Weight;
 
 /**
  * Says which rules contradict each other, which are shadowed by another or judge again what one
- * taken over judges, and which texts can never apply, be met or be broken. Only what is proved is said, for records in both unit systems; what
- * cannot be reckoned with is taken to be possible.
+ * taken over judges, and which texts can never apply, be met or be broken. Only what is proved is
+ * said, for records in both unit systems; what cannot be reckoned with is taken to be possible.
  */
 final class PairProof {
   private static final List<UnitSystem> SIDES = List.of(UnitSystem.US, UnitSystem.METRIC);
