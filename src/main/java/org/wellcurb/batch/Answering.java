@@ -18,6 +18,7 @@ import org.wellcurb.record.NameFold;
 import org.wellcurb.record.WellRecord;
 import org.wellcurb.report.Refused.Why;
 import org.wellcurb.report.Whose;
+import org.wellcurb.rulepack.FindingKind;
 import org.wellcurb.rulepack.Pack;
 import org.wellcurb.screening.Finding;
 import org.wellcurb.screening.Screener;
@@ -143,15 +144,18 @@ final class Answering {
   }
 
   /**
-   * The entries that a point of a notice may ask for: those that decided a finding of this record,
-   * and the second sample where it was the first. By any other a licence would change what nobody
-   * asked about, such as where a well is or when it was completed, and with it which rules apply.
+   * The entries that a point of a notice may ask for: those that decided a finding of this record
+   * that is no advisory, and the second sample where it was the first. By any other a licence would
+   * change what nobody asked about, such as where a well is or when it was completed, and with it
+   * which rules apply.
    */
   private static Set<String> asked(WellRecord record, Screener screener) {
     screener.outcomes(record);
     Set<String> entries = new HashSet<>();
     for (Finding finding : screener.findings()) {
-      entries.add(finding.deciding().entry());
+      if (finding.rule().kind() != FindingKind.ADVISORY) {
+        entries.add(finding.deciding().entry());
+      }
     }
     if (entries.contains(SampleAnswer.FIRST)) {
       entries.add(SampleAnswer.AGAIN);

@@ -139,6 +139,30 @@ class AnswersRunTest {
     assertTrue(page.contains("1, relief.setting: \u201c50\u201d became \u201c75\u201d"), page);
   }
 
+  /** Advisories are nobody's duty: no notice asks about them, so through none are they answered. */
+  @Test
+  void whatOnlyAnAdvisorySaysIsNotAsked() throws Exception {
+    Files.createDirectories(dir.resolve("in"));
+    Files.writeString(
+        dir.resolve("in/a.csv"),
+        "record.id,driller.licence,pump.control,pressure.cut_in [psi],pressure.cut_out [psi],"
+            + "relief.setting [psi]\n1,LIC-A,switch,40,45,30\n");
+    String answers = "1,a.csv,2,LIC-A,pressure.cut_out,60\n1,a.csv,2,LIC-A,relief.setting,75";
+    ScreenSummary summary = answered(answers);
+    assertEquals(
+        List.of(
+            new Refused("returned.csv:2", "1, pressure.cut_out: 60", Refused.Why.NOT_ASKED)),
+        summary.followUp().refused());
+    assertEquals(1, summary.followUp().corrections());
+    assertTrue(
+        Runs.rows(dir.resolve("out/findings.csv")).stream()
+            .anyMatch(
+                row ->
+                    row.get("kind").equals("advisory")
+                        && row.get("entry").equals("pressure.cut_out")),
+        "the advisory stays");
+  }
+
   /** Whom a notice is sent to grants itself no variance and takes no part of the form away. */
   @Test
   void whatIsForTheOfficeToSayIsNotTaken() throws Exception {
@@ -180,8 +204,9 @@ class AnswersRunTest {
     String sample = (day == null ? "" : day) + "," + (laboratory == null ? "" : laboratory);
     ScreenSummary summary =
         sampled(
-            "federal-drinking-water",
-            "record.id,driller.licence,dates.sampled,sample.nitrate\n1,LIC-A,2025-06-01,14 mg/L",
+            "fenwick-county",
+            "record.id,driller.licence,well.use,dates.sampled,sample.nitrate\n"
+                + "1,LIC-A,household,2025-06-01,14 mg/L",
             "1,a.csv,2,LIC-A,sample.nitrate,3 mg/L," + sample);
     List<Refused.Why> refused = summary.followUp().refused().stream().map(Refused::why).toList();
     assertEquals(why == null ? List.of() : List.of(why), refused);
@@ -242,8 +267,9 @@ class AnswersRunTest {
   void aBoundThatDecidesNothingIsNotApplied(String text, Refused.Why why) throws Exception {
     ScreenSummary summary =
         sampled(
-            "federal-drinking-water",
-            "record.id,driller.licence,dates.sampled,sample.nitrate\n1,LIC-A,2025-06-01,14 mg/L",
+            "fenwick-county",
+            "record.id,driller.licence,well.use,dates.sampled,sample.nitrate\n"
+                + "1,LIC-A,household,2025-06-01,14 mg/L",
             "1,a.csv,2,LIC-A,sample.nitrate," + text + ",2025-07-01,Clearwater");
     List<Refused.Why> refused = summary.followUp().refused().stream().map(Refused::why).toList();
     assertEquals(why == null ? List.of() : List.of(why), refused);
@@ -264,8 +290,8 @@ class AnswersRunTest {
   void aResultBelowWhatCanBeDetectedIsAnAnswer(String text, long applied) throws Exception {
     ScreenSummary summary =
         sampled(
-            "federal-drinking-water",
-            "record.id,driller.licence,sample.nitrate\n1,LIC-A,14 mg/L",
+            "fenwick-county",
+            "record.id,driller.licence,well.use,sample.nitrate\n1,LIC-A,household,14 mg/L",
             "1,a.csv,2,LIC-A,sample.nitrate," + text + ",2025-07-01,Clearwater");
     assertEquals(applied, summary.followUp().corrections(), summary.followUp().refused()::toString);
   }
