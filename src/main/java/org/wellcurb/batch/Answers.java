@@ -215,6 +215,7 @@ final class Answers {
         EarlierReport.plain(row.get(AnswersCsv.ENTRY)),
         corrected,
         EarlierReport.plain(row.get(AnswersCsv.EXPLANATION)),
+        corrected.isEmpty() ? EarlierReport.plain(row.get(AnswersCsv.WRITTEN)) : "",
         false);
   }
 

@@ -36,6 +36,7 @@ import org.wellcurb.report.RulesCsv;
 import org.wellcurb.report.RunFacts;
 import org.wellcurb.report.RunJson;
 import org.wellcurb.report.SetAsideLine;
+import org.wellcurb.report.SettledOtherwise;
 import org.wellcurb.report.Settlement;
 import org.wellcurb.report.SinceCounts;
 import org.wellcurb.report.SinceView;
@@ -200,6 +201,7 @@ final class ReportEnd {
 
   private FollowUp followUp(@Nullable SinceCounts since) {
     List<Settlement> settled = plan.settled().unmatched();
+    List<SettledOtherwise> ofAnother = plan.settled().ofAnother();
     List<String> answers = plan.answers().unmatched();
     List<Refused> refused = refused();
     List<Explained> explained = plan.answers().explained();
@@ -211,11 +213,14 @@ final class ReportEnd {
     cuts.note(Cap.SIDE_LINES_ON_PAGE, refused.size());
     cuts.note(Cap.SIDE_LINES_ON_PAGE, merged.idleVarianceCount);
     cuts.note(Cap.SIDE_LINES_ON_PAGE, settled.size());
+    cuts.note(Cap.SIDE_LINES_ON_PAGE, ofAnother.size());
     cuts.note(Cap.SIDE_LINES_ON_PAGE, answers.size());
     return new FollowUp(
         totals.settled(),
         first(settled, Cap.SIDE_LINES_ON_PAGE),
         settled.size(),
+        first(ofAnother, Cap.SIDE_LINES_ON_PAGE),
+        ofAnother.size(),
         plan.answers().corrections(),
         plan.answers().records(),
         first(corrected, Cap.SIDE_LINES_ON_PAGE),
@@ -347,6 +352,7 @@ final class ReportEnd {
     counts.put("answersNotToApply", (long) plan.answers().saidVoid().size());
     counts.put("explanations", (long) plan.answers().explained().size());
     counts.put("settledNotApplied", (long) plan.settled().refused().size());
+    counts.put("settledOtherwise", (long) plan.settled().ofAnother().size());
     counts.put("settledUnmatched", (long) plan.settled().unmatched().size());
     counts.put("idleVariances", merged.idleVarianceCount);
     counts.put("namedElsewhere", merged.elsewhere.records());

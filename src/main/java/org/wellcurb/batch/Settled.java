@@ -14,9 +14,11 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
+import org.wellcurb.report.AnswersCsv;
 import org.wellcurb.report.Cap;
 import org.wellcurb.report.Refused;
 import org.wellcurb.report.Refused.Why;
+import org.wellcurb.report.SettledOtherwise;
 import org.wellcurb.report.Settlement;
 import org.wellcurb.screening.Finding;
 
@@ -41,6 +43,9 @@ final class Settled {
   private final Map<String, List<Line>> byFold = new HashMap<>();
 
   private final Map<Line, String> otherwise = new ConcurrentHashMap<>();
+  /** What the record says now, of those that were settled when it said something else. */
+  private final Map<Line, String> ofAnother = new ConcurrentHashMap<>();
+
   private final Map<String, List<Line>> byFinding = new LinkedHashMap<>();
   private final Set<Line> met = ConcurrentHashMap.newKeySet();
   private final Set<Line> elsewhere = ConcurrentHashMap.newKeySet();
@@ -77,8 +82,8 @@ final class Settled {
   }
 
   /**
-   * Reads the table: {@code record_id,rule,decision,by,date,note}, and {@code file}, {@code row}
-   * and {@code pack} if it has them. Each line must say who decided what, and when; those that do
+   * Reads the table: {@code record_id,rule,decision,by,date,note}, and {@code file}, {@code row},
+   * {@code pack} and {@code written} if it has them. Each line must say who decided what, and when; those that do
    * not are set aside and named, all of them, and the finding stays open. A line settles the
    * finding of its record, as {@link Spot} has it.
    *
@@ -113,7 +118,8 @@ final class Settled {
               row.get("decision"),
               row.get("by"),
               LocalDate.parse(row.get("date")),
-              row.get("note"));
+              row.get("note"),
+              EarlierReport.plain(row.get(AnswersCsv.WRITTEN)));
       Line line = new Line(Spot.of(row), row.get("pack"), settlement);
       same.computeIfAbsent(line.key(), key -> new ArrayList<>()).add(line);
     }
@@ -207,7 +213,22 @@ final class Settled {
       return null;
     }
     met.add(best);
+    if (best.settlement().isOfAnother(finding)) {
+      ofAnother.merge(best, finding.deciding().written(), (a, b) -> a.compareTo(b) <= 0 ? a : b);
+    }
     return best.settlement();
+  }
+
+  /** Those that settle a finding of another figure than the one decided on, in the order given. */
+  List<SettledOtherwise> ofAnother() {
+    List<SettledOtherwise> all = new ArrayList<>();
+    for (Line line : lines) {
+      @Nullable String now = ofAnother.get(line);
+      if (now != null) {
+        all.add(new SettledOtherwise(line.settlement(), now));
+      }
+    }
+    return all;
   }
 
   /** Those that settle no finding of the batch, in the order given. */

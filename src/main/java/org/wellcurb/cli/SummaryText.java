@@ -158,6 +158,12 @@ final class SummaryText {
               + many(told.settledUnmatchedTotal(), "line")
               + " of the table settle nothing");
     }
+    if (told.settledOtherwiseTotal() > 0) {
+      lines.add(
+          many(told.settledOtherwiseTotal(), "finding")
+              + " settled when the record said something else: the page names them, to be looked"
+              + " at again");
+    }
     if (told.corrections() + told.answersUnmatchedTotal() > 0) {
       lines.add(
           many(told.corrections(), "correction")

@@ -15,6 +15,7 @@ public final class AnswersCsv {
   public static final String LICENCE = "licence";
   public static final String RULE = "rule";
   public static final String ENTRY = "entry";
+  public static final String WRITTEN = "written";
   public static final String CORRECTED = "corrected";
   public static final String SAMPLED = "sampled";
   public static final String LABORATORY = "laboratory";

@@ -12,6 +12,7 @@ package org.wellcurb.report;
  * @param entry entry that it is about; may be empty
  * @param corrected what was filled in as a correction; may be empty
  * @param text what was said
+ * @param written what the record had; empty if not said, or if a correction took its place
  * @param isHere whether its record is in this batch and names that licence
  */
 public record Explained(
@@ -24,17 +25,19 @@ public record Explained(
     String entry,
     String corrected,
     String text,
+    String written,
     boolean isHere) {
   /**
    * Header of {@code explained.csv}, a draft of a table for {@code --settled}: whoever looked fills
    * in what was decided, by whom and when. Lines without settle nothing.
    */
   public static final String HEADER =
-      "record_id,rule,decision,by,date,note,file,row,licence,corrected,in_this_batch\n";
+      "record_id,rule,decision,by,date,note,file,row,licence,corrected,written,in_this_batch\n";
 
   /** The same, with whether its record is here. */
   public Explained met(boolean isMet) {
-    return new Explained(line, recordId, file, row, licence, rule, entry, corrected, text, isMet);
+    return new Explained(
+        line, recordId, file, row, licence, rule, entry, corrected, text, written, isMet);
   }
 
   /** Adds its line to that table. */
@@ -50,6 +53,7 @@ public record Explained(
         .text(row)
         .text(licence)
         .text(corrected)
+        .text(written)
         .word(isHere ? "yes" : "no")
         .end();
   }

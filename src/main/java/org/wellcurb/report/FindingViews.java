@@ -65,7 +65,7 @@ final class FindingViews {
         finding.rule().atOnce(),
         SourceLine.of(finding.source(), words),
         finding.possibleReading(),
-        settled(settled.apply(finding)));
+        settled(finding));
   }
 
   /**
@@ -91,15 +91,21 @@ final class FindingViews {
     return words.say(isTheirs ? "whose.installer.licence" : "whose.driller.licence", licence);
   }
 
-  private String settled(@Nullable Settlement settlement) {
-    return settlement == null
-        ? ""
-        : words.say(
+  private String settled(Finding finding) {
+    @Nullable Settlement settlement = settled.apply(finding);
+    if (settlement == null) {
+      return "";
+    }
+    String told =
+        words.say(
             "finding.settled.as",
             settlement.decision(),
             settlement.by(),
             settlement.date(),
             settlement.note());
+    return settlement.isOfAnother(finding)
+        ? told.strip() + " " + words.say("finding.settled.otherwise", settlement.written())
+        : told;
   }
 
   private Explanation why(Finding finding) {

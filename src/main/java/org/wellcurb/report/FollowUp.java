@@ -10,6 +10,9 @@ import org.jspecify.annotations.Nullable;
  * @param settledUnmatched lines that settle no finding of this batch, at most {@link
  *     Cap#SIDE_LINES_ON_PAGE}
  * @param settledUnmatchedTotal how many there are
+ * @param settledOtherwise findings that were settled when the record said something else, at most as
+ *     many
+ * @param settledOtherwiseTotal how many there are
  * @param corrections entries that were corrected by answers
  * @param correctedRecords records with one
  * @param corrected which entries, from what to what, at most {@link Cap#SIDE_LINES_ON_PAGE}
@@ -32,6 +35,8 @@ public record FollowUp(
     long settled,
     List<Settlement> settledUnmatched,
     long settledUnmatchedTotal,
+    List<SettledOtherwise> settledOtherwise,
+    long settledOtherwiseTotal,
     long corrections,
     long correctedRecords,
     List<Corrected> corrected,
@@ -50,11 +55,12 @@ public record FollowUp(
   /** Nothing was told. */
   public static final FollowUp NONE =
       new FollowUp(
-          0, List.of(), 0, 0, 0, List.of(), List.of(), 0, List.of(), 0, List.of(), 0, List.of(), 0,
-          List.of(), 0, 0, null);
+          0, List.of(), 0, List.of(), 0, 0, 0, List.of(), List.of(), 0, List.of(), 0, List.of(), 0,
+          List.of(), 0, List.of(), 0, 0, null);
 
   public FollowUp {
     settledUnmatched = List.copyOf(settledUnmatched);
+    settledOtherwise = List.copyOf(settledOtherwise);
     corrected = List.copyOf(corrected);
     answersUnmatched = List.copyOf(answersUnmatched);
     explained = List.copyOf(explained);

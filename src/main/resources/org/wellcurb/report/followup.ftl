@@ -17,6 +17,10 @@
 <p class="cut">${n("followup.settled.unmatched", f.settledUnmatchedTotal)}</p>
 <ul><#list f.settledUnmatched as s><li>${t("followup.line", s.line)} ${s.recordId}, ${s.rule}</li></#list></ul>
 </#if>
+<#if f.settledOtherwise?has_content>
+<p class="cut">${n("followup.settled.otherwise", f.settledOtherwiseTotal)}</p>
+<ul><#list f.settledOtherwise as s><li>${t("followup.line", s.settlement.line)} ${t("followup.corrected.line", s.settlement.recordId, s.settlement.rule, t("quoted", s.settlement.written), s.now?has_content?then(t("quoted", s.now), t("followup.corrected.blank")))}</li></#list></ul>
+</#if>
 <#if f.answersUnmatched?has_content>
 <p class="cut">${n("followup.answers.unmatched", f.answersUnmatchedTotal)}</p>
 <ul><#list f.answersUnmatched as s><li>${t("followup.line", s)}</li></#list></ul>

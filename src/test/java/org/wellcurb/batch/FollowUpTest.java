@@ -443,6 +443,39 @@ class FollowUpTest {
     assertTrue(page.contains("line 3: Z, " + RULE), page);
   }
 
+  /** A decision on 50 psi says nothing of 55 psi: it holds until somebody looks, and is named. */
+  @Test
+  void whatWasSettledOfAnotherFigureIsNamed() throws Exception {
+    Path settled =
+        file(
+            "settled.csv",
+            "record_id,rule,decision,by,date,note,written\n"
+                + ("A," + RULE + ",accepted,Inspector 4,2025-11-02,,50\n")
+                + ("B," + RULE + ",accepted,Inspector 4,2025-11-02,,50\n")
+                + ("C," + RULE + ",accepted,Inspector 4,2025-11-02,,\n"));
+    ScreenSummary summary =
+        run(
+            "out",
+            new LookOptions(true, null, settled, null),
+            "A,D1,50,60",
+            "B,D1,55,60",
+            "C,D1,50,60");
+    assertEquals(3, summary.followUp().settled());
+    assertEquals(0, summary.withFindings());
+    var otherwise = summary.followUp().settledOtherwise();
+    assertEquals(1, otherwise.size(), otherwise::toString);
+    assertEquals("B", otherwise.get(0).settlement().recordId());
+    assertEquals("55", otherwise.get(0).now());
+    String page = Files.readString(dir.resolve("out/index.html"));
+    assertTrue(page.contains("line 3: B, " + RULE + ": \u201c50\u201d became \u201c55\u201d"), page);
+    assertTrue(
+        Files.readString(dir.resolve("out/sheets/B.html")).contains("look at it again"), "B");
+    assertFalse(
+        Files.readString(dir.resolve("out/sheets/A.html")).contains("look at it again"), "A");
+    String json = Files.readString(dir.resolve("out/run.json"));
+    assertTrue(json.contains("\"settledOtherwise\": 1"), json);
+  }
+
   @Test
   void aReturnedTableShowsWhatItSettles() throws Exception {
     run("first", LookOptions.PLAIN, "A,D1,50,60", "B,D1,50,60");

@@ -130,7 +130,13 @@ public final class Batches {
         new Elsewhere(),
         new FollowUp(
             2,
-            List.of(new Settlement(3, "FW-9", text, "ok", "A", LocalDate.of(2025, 5, 1), text)),
+            List.of(new Settlement(3, "FW-9", text, "ok", "A", LocalDate.of(2025, 5, 1), text, "")),
+            1,
+            List.of(
+                new SettledOtherwise(
+                    new Settlement(
+                        6, "FW-4", "tank", "ok", "A", LocalDate.of(2025, 5, 1), "", "20"),
+                    text)),
             1,
             3,
             2,
@@ -139,12 +145,12 @@ public final class Batches {
             1,
             List.of(
                 new Explained(
-                    3, "FW-1", "forms.csv", "2", "D-1", "tank", "well.depth", "", "as told", false),
+                    3, "FW-1", "forms.csv", "2", "D-1", "tank", "well.depth", "", "as told", "", false),
                 new Explained(
-                    4, "FW-2", "", "", "D-1", "tank", "well.depth", "20 ft", "typed", true)),
+                    4, "FW-2", "", "", "D-1", "tank", "well.depth", "20 ft", "typed", "", true)),
             2,
             List.of(
-                new Explained(5, "FW-3", "", "", "D-1", "tank", "tank.volume", "n/a", text, true)),
+                new Explained(5, "FW-3", "", "", "D-1", "tank", "tank.volume", "n/a", text, "", true)),
             1,
             List.of(new Refused("a.csv:2", "FW-1, well.depth: " + text, Refused.Why.UNREADABLE)),
             1,
