@@ -39,7 +39,8 @@ final class CrossFiles {
                         pack.rules().stream().map(Rule::title).toList(),
                         pack.rules().stream()
                             .map(rule -> rule.kind() == FindingKind.DEFICIENCY)
-                            .toList()))
+                            .toList(),
+                        pack.rules().stream().map(Rule::isDated).toList()))
             .toList());
   }
 

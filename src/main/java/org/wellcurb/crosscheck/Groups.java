@@ -36,7 +36,7 @@ final class Groups {
         rules.byWhereTheyWork(codes);
       } else {
         off.stream().forEach(i -> codes.put(i, -1));
-        rules.by(codes);
+        rules.by(codes, by == CrossResult.By.YEAR);
       }
     }
     rules.count();

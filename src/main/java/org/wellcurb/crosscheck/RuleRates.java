@@ -59,6 +59,9 @@ final class RuleRates {
     /** Where its records stand; null where that is what makes a group. */
     @Nullable Strata strata;
 
+    /** Whether a group is a time: then rules whose text changed say nothing of it. */
+    final boolean isTime;
+
     final int[] counted;
     final int[] place;
     final int leftOut;
@@ -67,8 +70,9 @@ final class RuleRates {
     /** What of that does not count among others; null where all does. */
     @Nullable BitCounts off;
 
-    Groups(IntBuffer codes) {
+    Groups(IntBuffer codes, boolean isTime) {
       this.codes = codes;
+      this.isTime = isTime;
       int[] size = new int[Columns.greatest(codes) + 1];
       for (int i = 0; i < codes.capacity(); i++) {
         if (codes.get(i) >= 0) {
@@ -160,10 +164,12 @@ final class RuleRates {
    * Asks for the counts of groups of one kind, before {@link #count}.
    *
    * @param codes by record; negative for none
+   * @param isTime whether a group is a time: its records are then judged by the texts of their day,
+   *     and by rules of which there are several it is not laid beside others
    * @return the number of this kind, to ask with
    */
-  int by(IntBuffer codes) {
-    kinds.add(new Groups(codes));
+  int by(IntBuffer codes, boolean isTime) {
+    kinds.add(new Groups(codes, isTime));
     return kinds.size() - 1;
   }
 
@@ -173,7 +179,7 @@ final class RuleRates {
    * @see Strata
    */
   int byWhereTheyWork(IntBuffer codes) throws IOException {
-    Groups groups = new Groups(codes);
+    Groups groups = new Groups(codes, false);
     groups.strata = new Strata(survey, groups::group, groups.counted.length, off);
     kinds.add(groups);
     return kinds.size() - 1;
@@ -237,12 +243,16 @@ final class RuleRates {
    * How likely a deficiency is to be found on each record, by what could be told of it and by how
    * often all records fall short of those rules; of groups that are laid beside those who work in
    * the same places, by how often all others do there. So a full form is not laid beside an empty
-   * one, nor hard ground beside easy. Without rules all are as likely.
+   * one, nor hard ground beside easy. Of a time, by how often it falls short itself of a rule whose
+   * text changed: an older limit is no merit, nor a later one a fault. Without rules all are as
+   * likely.
    *
    * @param kind of groups
    */
   FloatBuffer expected(int kind) throws IOException {
-    Strata strata = kinds.get(kind).strata;
+    Groups groups = kinds.get(kind);
+    Strata strata = groups.strata;
+    long[] dated = new long[words[words.length - 1]];
     double[] shares = new double[words[words.length - 1] * Told.IN_WORD];
     long[] counts = new long[words[words.length - 1]];
     List<RuleSet.RulesOfPack> packs = survey.rules().packs();
@@ -251,6 +261,9 @@ final class RuleRates {
         if (packs.get(pack).isDeficiency().get(r - starts[pack]) && told[r] > 0) {
           int bit = bit(pack, r);
           counts[bit / Long.SIZE] |= 1L << bit;
+          if (groups.isTime && isDated(pack, r)) {
+            dated[bit / Long.SIZE] |= 1L << bit;
+          }
           shares[bit / 2] = (double) fallsShort[r] / told[r];
         }
       }
@@ -269,12 +282,20 @@ final class RuleRates {
             for (long left = (one | (one >>> 1)) & counts[word]; left != 0; left &= left - 1) {
               int bit = word * Long.SIZE + Long.numberOfTrailingZeros(left);
               double share = shares[bit / 2];
+              int own = (dated[word] & (1L << bit)) == 0 ? -1 : groups.group(place);
+              if (own >= 0) {
+                share = (double) groups.fallsShort(own, bit) / groups.told(own, bit);
+              }
               none *= 1 - (strata == null ? share : strata.share(place, bit, share));
             }
           }
           expected.put(place, (float) (1 - none));
         });
     return expected;
+  }
+
+  private boolean isDated(int pack, int r) {
+    return survey.rules().packs().get(pack).isDated().get(r - starts[pack]);
   }
 
   /** All tests on groups of one kind but one, which may be the records that name none. */
@@ -284,6 +305,9 @@ final class RuleRates {
     double anyway = between(groups);
     for (int pack = 0; pack + 1 < starts.length; pack++) {
       for (int r = starts[pack]; r < starts[pack + 1]; r++) {
+        if (groups.isTime && isDated(pack, r)) {
+          continue;
+        }
         List<OwnBeside> able = new ArrayList<>();
         int[] codes = new int[groups.counted.length];
         Counted counted = new Counted();
@@ -363,7 +387,7 @@ final class RuleRates {
     int most = Math.min(MOST_TOLD_BY, groups.counted.length);
     for (int pack = 0; pack + 1 < starts.length; pack++) {
       for (int r = starts[pack]; r < starts[pack + 1]; r++) {
-        for (int g = 0; g < most; g++) {
+        for (int g = 0; g < most && !(groups.isTime && isDated(pack, r)); g++) {
           OwnBeside beside = beside(groups, g, r, bit(pack, r));
           if (beside.isAble() && beside.of() * beside.share() >= LEAST_EXPECTED) {
             counted.add(beside);

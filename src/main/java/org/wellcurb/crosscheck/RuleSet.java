@@ -22,13 +22,19 @@ public record RuleSet(List<RulesOfPack> packs) {
    * @param ids of its rules
    * @param titles of its rules
    * @param isDeficiency whether falling short of it is a deficiency
+   * @param isDated whether it asks for one thing before a day and for another after it
    */
   public record RulesOfPack(
-      String pack, List<String> ids, List<String> titles, List<Boolean> isDeficiency) {
+      String pack,
+      List<String> ids,
+      List<String> titles,
+      List<Boolean> isDeficiency,
+      List<Boolean> isDated) {
     public RulesOfPack {
       ids = List.copyOf(ids);
       titles = List.copyOf(titles);
       isDeficiency = List.copyOf(isDeficiency);
+      isDated = List.copyOf(isDated);
     }
   }
 

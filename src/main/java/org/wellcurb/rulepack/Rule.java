@@ -69,6 +69,11 @@ public record Rule(
     return keys;
   }
 
+  /** Whether it asks for one thing before a day and for another after it. */
+  public boolean isDated() {
+    return program.texts().stream().filter(text -> text.require() != null).count() > 1;
+  }
+
   /** Where one of its texts is written. */
   public Source source(int text) {
     return text < textSources.size() ? textSources.get(text) : source;

@@ -409,7 +409,11 @@ final class Area {
     return new RuleSet(
         List.of(
             new RuleSet.RulesOfPack(
-                "region", ids, ids, java.util.Collections.nCopies(RULES, true))));
+                "region",
+                ids,
+                ids,
+                java.util.Collections.nCopies(RULES, true),
+                java.util.Collections.nCopies(RULES, false))));
   }
 
   private byte[] told(String licence, Map<String, double[]> rates) {
