@@ -269,7 +269,11 @@ final class ReportEnd {
             isOtherDay,
             isOtherVersion,
             before.hasMarks(),
-            isOtherDay || isOtherVersion ? changes.counts.added() : changes.newBy(mayDiffer),
+            changes.newBy(
+                (pack, rule) ->
+                    isOtherVersion
+                        || mayDiffer.contains(pack)
+                        || (isOtherDay && mayHangOnAsOf(pack, rule))),
             packs,
             added,
             changes.counts,
@@ -282,6 +286,14 @@ final class ReportEnd {
         folder.resolve(Outputs.SINCE),
         new Pages(request.output().style()).since(view).getBytes(StandardCharsets.UTF_8));
     return changes.counts;
+  }
+
+  /** Whether a rule may judge a record otherwise for no more than that the as-of date is another. */
+  private boolean mayHangOnAsOf(String pack, String rule) {
+    return plan.packs().stream()
+        .filter(each -> each.id().equals(pack))
+        .flatMap(each -> each.rules().stream())
+        .anyMatch(each -> each.id().equals(rule) && each.program().mayHangOnAsOf());
   }
 
   /** Writes what was said of findings, as a draft of a table of settled ones. */

@@ -6,13 +6,13 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.Collection;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BiPredicate;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Entry;
 import org.wellcurb.record.NameFold;
@@ -286,11 +286,17 @@ final class Since {
     final java.util.ArrayList<SinceCsv.Changed> shown = new java.util.ArrayList<>();
     final long[] told = new long[Told.values().length];
     long total;
-    private final Map<String, Long> newByPack = new HashMap<>();
+    private final Map<String, Map<String, Long>> newByPack = new HashMap<>();
 
-    /** New findings, of records that the earlier report had, by these packs. */
-    long newBy(Collection<String> packs) {
-      return packs.stream().distinct().mapToLong(pack -> newByPack.getOrDefault(pack, 0L)).sum();
+    /** New findings, of records that the earlier report had, by such rules of such packs. */
+    long newBy(BiPredicate<String, String> isMeant) {
+      long sum = 0;
+      for (Map.Entry<String, Map<String, Long>> pack : newByPack.entrySet()) {
+        for (Map.Entry<String, Long> rule : pack.getValue().entrySet()) {
+          sum += isMeant.test(pack.getKey(), rule.getKey()) ? rule.getValue() : 0;
+        }
+      }
+      return sum;
     }
 
     void add(Told how) {
@@ -313,7 +319,9 @@ final class Since {
       contractors.add(NameFold.of(licence), licence, change);
       rules.add(line.pack() + ", " + line.rule(), line.title(), change);
       if (change == Change.NEW) {
-        newByPack.merge(line.pack(), 1L, Long::sum);
+        newByPack
+            .computeIfAbsent(line.pack(), pack -> new HashMap<>())
+            .merge(line.rule(), 1L, Long::sum);
       }
       if (change != Change.STILL) {
         total++;

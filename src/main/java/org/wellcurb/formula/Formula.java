@@ -54,6 +54,15 @@ public final class Formula {
     return node.eval(frame, 0);
   }
 
+  /** Whether its truth may hang on the as-of date. */
+  public boolean readsAsOf() {
+    return readsAsOf(tree);
+  }
+
+  private static boolean readsAsOf(Expr expr) {
+    return expr instanceof Expr.AsOf || Parts.of(expr).stream().anyMatch(Formula::readsAsOf);
+  }
+
   /** The text that it was made from. */
   public String text() {
     return text;

@@ -69,6 +69,17 @@ public final class RuleProgram {
     return dated;
   }
 
+  /** Whether it may judge one record otherwise on another as-of date. */
+  public boolean mayHangOnAsOf() {
+    return isDated()
+        || readsAsOf(when)
+        || texts.stream().anyMatch(text -> readsAsOf(text.when()) || readsAsOf(text.require()));
+  }
+
+  private static boolean readsAsOf(@Nullable Formula formula) {
+    return formula != null && formula.readsAsOf();
+  }
+
   /** Which movable datums its own condition reads, as bits by ordinal of the datum. */
   int datums() {
     return datums(when);

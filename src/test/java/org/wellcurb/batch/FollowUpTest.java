@@ -287,6 +287,36 @@ class FollowUpTest {
             .toList());
   }
 
+  /** A later day makes no relief valve fall short: what is new there is the record's doing. */
+  @Test
+  void onlyOfRulesThatReadTheDayANewFindingMayBeDueToIt() throws Exception {
+    String header = "record.id,driller.licence,pump.control,pressure.cut_out [psi],";
+    Path records = dir.resolve("wells.csv");
+    for (String[] each :
+        new String[][] {
+          {"relief.setting [psi]", "80", "50", "no"},
+          {"dates.received", "2025-03-01", "2090-01-01", "yes"}
+        }) {
+      Files.writeString(records, header + each[0] + "\nA,D1,switch,60," + each[1] + "\n");
+      Path first = dir.resolve("first" + each[3]);
+      Runs.run(Runs.request(first, List.of("common-practice"), records));
+      Files.writeString(records, header + each[0] + "\nA,D1,switch,60," + each[2] + "\n");
+      Path second = dir.resolve("second" + each[3]);
+      ScreenSummary summary =
+          Runs.run(
+              ScreenRequest.plain(
+                      List.of(records.toString()),
+                      List.of("common-practice"),
+                      second,
+                      Runs.AS_OF.plusMonths(1))
+                  .with(new LookOptions(true, null, null, first)));
+      assertEquals(1, since(summary).added(), each[0]);
+      String page = Files.readString(second.resolve("since.html"));
+      assertTrue(page.contains("The as-of date was"), page);
+      assertEquals(each[3].equals("yes"), page.contains("may be due to either"), page);
+    }
+  }
+
   /** Its record changed in something else, and the rule was not there before. */
   @Test
   void aFindingByARuleThatDidNotRunIsJudgedOtherwise() throws Exception {
