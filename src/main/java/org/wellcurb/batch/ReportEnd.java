@@ -18,8 +18,8 @@ import org.wellcurb.judgement.Outcome;
 import org.wellcurb.report.BatchView;
 import org.wellcurb.report.ByteText;
 import org.wellcurb.report.Cap;
-import org.wellcurb.report.Corrected;
 import org.wellcurb.report.ContractorLine;
+import org.wellcurb.report.Corrected;
 import org.wellcurb.report.CrossView;
 import org.wellcurb.report.Explained;
 import org.wellcurb.report.FindingSentence;
@@ -109,7 +109,8 @@ final class ReportEnd {
   private List<Flagged> sheetsFor() {
     List<Flagged> chosen = merged.flagged.sorted();
     Flagged only = merged.only();
-    boolean alone = chosen.isEmpty() && only != null && request.output().sheets() == SheetsFor.FLAGGED;
+    boolean alone =
+        chosen.isEmpty() && only != null && request.output().sheets() == SheetsFor.FLAGGED;
     return alone && request.output().mostSheets() > 0 ? List.of(only) : chosen;
   }
 
@@ -288,7 +289,7 @@ final class ReportEnd {
     return changes.counts;
   }
 
-  /** Whether a rule may judge a record otherwise for no more than that the as-of date is another. */
+  /** Whether a rule may judge a record otherwise only because the as-of date is another. */
   private boolean mayHangOnAsOf(String pack, String rule) {
     return plan.packs().stream()
         .filter(each -> each.id().equals(pack))

@@ -43,6 +43,7 @@ final class Settled {
   private final Map<String, List<Line>> byFold = new HashMap<>();
 
   private final Map<Line, String> otherwise = new ConcurrentHashMap<>();
+
   /** What the record says now, of those that were settled when it said something else. */
   private final Map<Line, String> ofAnother = new ConcurrentHashMap<>();
 
@@ -83,9 +84,9 @@ final class Settled {
 
   /**
    * Reads the table: {@code record_id,rule,decision,by,date,note}, and {@code file}, {@code row},
-   * {@code pack} and {@code written} if it has them. Each line must say who decided what, and when; those that do
-   * not are set aside and named, all of them, and the finding stays open. A line settles the
-   * finding of its record, as {@link Spot} has it.
+   * {@code pack} and {@code written} if it has them. Each line must say who decided what, and when;
+   * those that do not are set aside and named, all of them, and the finding stays open. A line
+   * settles the finding of its record, as {@link Spot} has it.
    *
    * @param file null where there is none
    * @param asOf as-of date of the run; nothing is decided after it

@@ -10,8 +10,8 @@ import org.jspecify.annotations.Nullable;
  * @param settledUnmatched lines that settle no finding of this batch, at most {@link
  *     Cap#SIDE_LINES_ON_PAGE}
  * @param settledUnmatchedTotal how many there are
- * @param settledOtherwise findings that were settled when the record said something else, at most as
- *     many
+ * @param settledOtherwise findings that were settled when the record said something else, at most
+ *     as many
  * @param settledOtherwiseTotal how many there are
  * @param corrections entries that were corrected by answers
  * @param correctedRecords records with one

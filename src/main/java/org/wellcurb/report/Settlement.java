@@ -29,7 +29,9 @@ public record Settlement(
     return decision + " (" + by + ", " + date + ")";
   }
 
-  /** Whether the record says something else now than when it was decided, as far as that is told. */
+  /**
+   * Whether the record says something else now than when it was decided, as far as that is told.
+   */
   public boolean isOfAnother(Finding finding) {
     return !written.isEmpty() && !written.equals(finding.deciding().written().strip());
   }

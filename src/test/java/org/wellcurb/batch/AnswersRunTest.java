@@ -150,8 +150,7 @@ class AnswersRunTest {
     String answers = "1,a.csv,2,LIC-A,pressure.cut_out,60\n1,a.csv,2,LIC-A,relief.setting,75";
     ScreenSummary summary = answered(answers);
     assertEquals(
-        List.of(
-            new Refused("returned.csv:2", "1, pressure.cut_out: 60", Refused.Why.NOT_ASKED)),
+        List.of(new Refused("returned.csv:2", "1, pressure.cut_out: 60", Refused.Why.NOT_ASKED)),
         summary.followUp().refused());
     assertEquals(1, summary.followUp().corrections());
     assertTrue(
@@ -379,9 +378,7 @@ class AnswersRunTest {
     ScreenRequest request =
         plain
             .with(
-                plain
-                    .input()
-                    .from(new ByteArrayInputStream(rows.getBytes(StandardCharsets.UTF_8))))
+                plain.input().from(new ByteArrayInputStream(rows.getBytes(StandardCharsets.UTF_8))))
             .with(new LookOptions(true, answers, null, null));
     RunFailure failure = assertThrows(RunFailure.class, () -> Runs.run(request));
     String said = String.valueOf(failure.getMessage());

@@ -497,7 +497,8 @@ class FollowUpTest {
     assertEquals("B", otherwise.get(0).settlement().recordId());
     assertEquals("55", otherwise.get(0).now());
     String page = Files.readString(dir.resolve("out/index.html"));
-    assertTrue(page.contains("line 3: B, " + RULE + ": \u201c50\u201d became \u201c55\u201d"), page);
+    assertTrue(
+        page.contains("line 3: B, " + RULE + ": \u201c50\u201d became \u201c55\u201d"), page);
     assertTrue(
         Files.readString(dir.resolve("out/sheets/B.html")).contains("look at it again"), "B");
     assertFalse(

@@ -209,8 +209,8 @@ class RuleRatesTest {
 
   /**
    * Since 2013 a rule asks for more, and 40 % fall short of it where 2 % did: those years are not
-   * the worse for it, nor does it hide what else happened in a year: 30 % of 2015 fall short of rule
-   * 3, as 4 % do in all others.
+   * the worse for it, nor does it hide what else happened in a year: 30 % of 2015 fall short of
+   * rule 3, as 4 % do in all others.
    */
   @Test
   void aYearIsNotLaidBesideOthersByARuleWhoseTextChanged() throws Exception {

@@ -145,12 +145,23 @@ public final class Batches {
             1,
             List.of(
                 new Explained(
-                    3, "FW-1", "forms.csv", "2", "D-1", "tank", "well.depth", "", "as told", "", false),
+                    3,
+                    "FW-1",
+                    "forms.csv",
+                    "2",
+                    "D-1",
+                    "tank",
+                    "well.depth",
+                    "",
+                    "as told",
+                    "",
+                    false),
                 new Explained(
                     4, "FW-2", "", "", "D-1", "tank", "well.depth", "20 ft", "typed", "", true)),
             2,
             List.of(
-                new Explained(5, "FW-3", "", "", "D-1", "tank", "tank.volume", "n/a", text, "", true)),
+                new Explained(
+                    5, "FW-3", "", "", "D-1", "tank", "tank.volume", "n/a", text, "", true)),
             1,
             List.of(new Refused("a.csv:2", "FW-1, well.depth: " + text, Refused.Why.UNREADABLE)),
             1,
