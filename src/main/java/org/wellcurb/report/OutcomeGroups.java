@@ -109,7 +109,8 @@ final class OutcomeGroups {
         rule.ask(),
         remarks(each),
         SourceLine.of(rule.source(each.explanation().text()), words),
-        each.variance(),
+        // A rule that is met, or falls short all the same, is not waived whatever the form names.
+        each.outcome() == Outcome.WAIVED ? each.variance() : "",
         titles.getOrDefault(each.standsFor(), each.standsFor()));
   }
 }

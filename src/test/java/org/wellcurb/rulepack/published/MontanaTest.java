@@ -18,6 +18,11 @@ class MontanaTest {
         .least("absorption-field-distance", "setback.absorption_field", "100 ft", NEW);
     MT.states(s, "cesspool", "100 ft")
         .least("cesspool-distance", "setback.cesspool", "100 ft", NEW);
+    // More where a risk is evident: only a person can judge it, and only where ground gives cause.
+    MT.cannotTell("more-distance-where-risk-is-evident", NEW, "site.soil=creviced rock");
+    MT.cannotTell("more-distance-where-risk-is-evident", NEW, "site.slope=well below source");
+    MT.doesNotApply(
+        "more-distance-where-risk-is-evident", NEW, "site.soil=sand", "site.slope=level");
     // The text in force from 2019-06-22 is the one that was read.
     MT.doesNotApply(
         "septic-tank-distance", "dates.completed=2019-06-21", "setback.septic_tank=10 ft");

@@ -22,6 +22,19 @@ class OklahomaTest {
             "100 ft",
             "well.use=public",
             "site.soil=gravel");
+    // "Coarse sand, loamy coarse sand": a form says sand, and not which.
+    OK.meets(
+        "septic-tank-distance", "well.use=public", "site.soil=sand", "setback.septic_tank=50 ft");
+    OK.cannotTell(
+        "septic-tank-distance-in-sand",
+        "well.use=public",
+        "site.soil=sand",
+        "setback.septic_tank=99.9 ft");
+    OK.doesNotApply(
+        "septic-tank-distance-in-sand",
+        "well.use=public",
+        "site.soil=sand",
+        "setback.septic_tank=100 ft");
     OK.states("252:624-3-1(d)", "property line", "50 ft")
         .least("property-line-distance", "setback.property_line", "50 ft", "well.use=public");
     OK.states("252:624-3-1(d)", "sewer line", "50 ft")
@@ -38,6 +51,11 @@ class OklahomaTest {
             "10 ft",
             "well.use=public",
             "site.sewer_watertight=yes");
+    OK.cannotTell(
+        "sewer-line-near-is-schedule-40",
+        "well.use=public",
+        "setback.sewer_line=12 ft",
+        "site.sewer_watertight=yes");
     OK.states("252:624-3-1(d)", "petroleum", "100 ft")
         .least("fuel-tank-distance", "setback.fuel_tank", "100 ft", "well.use=public");
     OK.states("252:624-3-1(d)", "all other sources", "100 ft")

@@ -45,9 +45,9 @@ class OntarioTest {
   @Test
   void reg_903_s_12_4_14_8_and_16_3() {
     ON.states("Reg. 903 s. 12.4 (bulletin restatement)", "absolute", "3 m")
-        .least("well-depth-least", "well.depth", "3 m");
+        .least("well-depth-least", "well.depth", "3 m", "well.use=household");
     ON.states("Reg. 903 s. 12.4 (bulletin restatement)", "new water supply well", "6 m")
-        .least("well-depth", "well.depth", "6 m");
+        .least("well-depth", "well.depth", "6 m", "well.use=household");
     ON.states("Reg. 903 s. 16.3", "GPS", "required")
         .asksFor("report-location", "site.latitude=45.1", "site.longitude=-79.2");
     ON.states("Reg. 903 ss. 14.8-14.10", "structural stage", "required")
