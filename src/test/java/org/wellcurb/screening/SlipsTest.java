@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.wellcurb.quantity.AmountWriter;
 import org.wellcurb.quantity.Unit;
@@ -66,8 +67,9 @@ class SlipsTest {
     int found;
     final List<String> wrong = new ArrayList<>();
 
-    boolean isMostlyFound() {
-      return 2 * found >= planted;
+    @Override
+    public String toString() {
+      return found + " of " + planted;
     }
   }
 
@@ -103,38 +105,43 @@ class SlipsTest {
     return tallies;
   }
 
-  private static List<String> mostlyFound(Map<String, Tally> tallies) {
+  /** The entries of which any slip was found, with how many of how many. */
+  private static String found(Map<String, Tally> tallies) {
     return tallies.entrySet().stream()
-        .filter(tally -> tally.getValue().isMostlyFound())
-        .map(Map.Entry::getKey)
-        .toList();
+        .filter(tally -> tally.getValue().found > 0)
+        .map(tally -> tally.getKey() + " " + tally.getValue())
+        .collect(Collectors.joining("\n"));
   }
 
   private static List<String> wrong(Map<String, Tally> tallies) {
     return tallies.values().stream().flatMap(tally -> tally.wrong.stream()).toList();
   }
 
-  /** Entries that other entries bind from both sides: most slips in them are told for sure. */
+  /**
+   * Entries that other entries bind from both sides. What is not found breaks too little: a level of
+   * 9 m that is none of 30 may be one.
+   */
   @Test
   void feetWrittenForMetresAreFound() throws PackException {
     Map<String, Tally> tallies = planted(Units.FOOT, Units.METRE);
     assertEquals(
-        List.of(
-            "drop_pipe.length",
-            "grout.bottom",
-            "pump.intake_depth",
-            "setback.septic_tank",
-            "water.drawdown",
-            "water.pumping_level",
-            "water.static_level",
-            "well.casing_depth",
-            "well.casing_length",
-            "well.depth",
-            "well.filter_pack_bottom",
-            "well.filter_pack_top",
-            "well.screen_bottom",
-            "well.screen_top"),
-        mostlyFound(tallies));
+        """
+        drop_pipe.length 20 of 20
+        grout.bottom 20 of 24
+        pump.intake_depth 23 of 23
+        setback.septic_tank 26 of 26
+        water.drawdown 14 of 14
+        water.pumping_level 18 of 21
+        water.static_level 15 of 25
+        well.casing_depth 24 of 25
+        well.casing_length 24 of 24
+        well.depth 23 of 25
+        well.filter_pack_bottom 12 of 12
+        well.filter_pack_top 12 of 12
+        well.screen_bottom 14 of 14
+        well.screen_top 14 of 14
+        well.stickup 1 of 25""",
+        found(tallies));
     assertEquals(List.of(), wrong(tallies));
   }
 
@@ -142,22 +149,22 @@ class SlipsTest {
   void metresWrittenForFeetAreFound() throws PackException {
     Map<String, Tally> tallies = planted(Units.METRE, Units.FOOT);
     assertEquals(
-        List.of(
-            "drop_pipe.length",
-            "pump.intake_depth",
-            "setback.septic_tank",
-            "water.drawdown",
-            "water.pumping_level",
-            "water.static_level",
-            "well.casing_depth",
-            "well.casing_length",
-            "well.depth",
-            "well.drilled_depth",
-            "well.filter_pack_bottom",
-            "well.screen_bottom",
-            "well.screen_top",
-            "wire.drop_length"),
-        mostlyFound(tallies));
+        """
+        drop_pipe.length 16 of 20
+        pump.intake_depth 20 of 23
+        setback.septic_tank 26 of 26
+        water.drawdown 14 of 14
+        water.pumping_level 14 of 21
+        water.static_level 14 of 25
+        well.casing_depth 24 of 25
+        well.casing_length 24 of 24
+        well.depth 23 of 25
+        well.drilled_depth 23 of 24
+        well.filter_pack_bottom 12 of 12
+        well.screen_bottom 14 of 14
+        well.screen_top 14 of 14
+        wire.drop_length 20 of 20""",
+        found(tallies));
     assertEquals(List.of(), wrong(tallies));
   }
 
