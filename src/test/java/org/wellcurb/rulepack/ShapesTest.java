@@ -13,11 +13,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** Every shape that published codes take names a rule that ships, or says why it cannot be one. */
 class ShapesTest {
   private static final int SHAPES = 35;
+  private static final Path TESTS = Path.of("src/test/java/org/wellcurb/rulepack/published");
   private static final Pattern ALSO = Pattern.compile("`([a-z0-9-]+)/([a-z0-9-]+)`");
 
   private final Map<String, Pack> packs = new HashMap<>();
@@ -45,6 +47,26 @@ class ShapesTest {
       }
       assertFalse(row[4].isBlank(), row[1] + " says how");
     }
+  }
+
+  /** A test that names the rule holds it to the figure of the text. */
+  @Test
+  void everyRuleNamedHasATestByName() throws IOException {
+    StringBuilder tests = new StringBuilder();
+    try (Stream<Path> files = Files.list(TESTS)) {
+      for (Path file : files.sorted().toList()) {
+        tests.append(Files.readString(file));
+      }
+    }
+    List<String> untested = new ArrayList<>();
+    for (String[] row : rows()) {
+      List<String> named = new ArrayList<>(row[2].equals("-") ? List.of() : List.of(row[3]));
+      ALSO.matcher(row[4]).results().forEach(also -> named.add(also.group(2)));
+      named.stream()
+          .filter(rule -> tests.indexOf('"' + rule + '"') < 0)
+          .forEach(rule -> untested.add(row[0] + " " + rule));
+    }
+    assertEquals(List.of(), untested);
   }
 
   private void assertShips(String pack, String rule) throws PackException {

@@ -48,10 +48,17 @@ class TennesseeTest {
 
   @Test
   void chapter_0400_45_09_10_table_b_nominal_and_missing_sizes() {
+    // The table goes by the outside diameter: what a nominal size comes to is an advisory.
     TN.least(
-        "steel-casing-wall",
+        "steel-casing-wall-by-nominal-size",
         "well.casing_wall",
         "0.185 in",
+        "well.casing_material=steel",
+        "well.casing_size_is=nominal",
+        "well.casing_diameter=6 in");
+    TN.doesNotApply(
+        "steel-casing-wall",
+        "well.casing_wall=0.1 in",
         "well.casing_material=steel",
         "well.casing_size_is=nominal",
         "well.casing_diameter=6 in");
