@@ -36,8 +36,7 @@ public record OutputOptions(
 
   /** The same, with {@code outcomes.csv}. */
   public OutputOptions withOutcomes() {
-    return new OutputOptions(
-        sheets, mostSheets, /* outcomes= */ true, positionAccuracy, style);
+    return new OutputOptions(sheets, mostSheets, /* outcomes= */ true, positionAccuracy, style);
   }
 
   /** The same, with pages in this style. */

@@ -50,7 +50,8 @@ public final class RehearseRun {
     List<Pack> packs = Opening.packs(List.of(request.before(), request.after()));
     try (Hashes hashes = new Hashes(request.input().standardInput())) {
       Inputs inputs =
-          Opening.inputs(request.input().records(), request.out(), request.input().headers(), sources, hashes);
+          Opening.inputs(
+              request.input().records(), request.out(), request.input().headers(), sources, hashes);
       try (FreshFolder folder = FreshFolder.beside(request.out())) {
         RehearseSummary summary = write(folder.path(), packs, sources, inputs, hashes);
         stop.check();

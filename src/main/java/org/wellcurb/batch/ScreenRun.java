@@ -47,7 +47,8 @@ public final class ScreenRun {
     HeaderMap headers = Opening.headers(request.input().headers());
     Opening.readAhead(request);
     List<Pack> packs = Opening.packs(request.packs());
-    ScreenRequest styled = request.with(request.output().styled(request.output().style().about(packs)));
+    ScreenRequest styled =
+        request.with(request.output().styled(request.output().style().about(packs)));
     NoticePages notices = Opening.notices(styled);
     Bars bars = new Bars();
     LookOptions looks = request.looks();
@@ -63,7 +64,8 @@ public final class ScreenRun {
               ? Sources.inSmallParts(Catalogue.standard(), headers)
               : new Sources(Catalogue.standard(), headers);
       Inputs inputs =
-          Opening.inputs(request.input().records(), request.out(), request.input().headers(), sources, hashes);
+          Opening.inputs(
+              request.input().records(), request.out(), request.input().headers(), sources, hashes);
       Plan plan =
           new Plan(
               styled,
@@ -157,7 +159,10 @@ public final class ScreenRun {
           },
           () ->
               new PartResult(
-                  Cap.RECORDS_ON_PAGE.most(), request.output().mostSheets(), plan.mostRules(), plan.maps()),
+                  Cap.RECORDS_ON_PAGE.most(),
+                  request.output().mostSheets(),
+                  plan.mostRules(),
+                  plan.maps()),
           merged);
       files.finish();
       refuseIfNothingWasRead(merged, inputs);

@@ -20,7 +20,8 @@ final class Speakers {
 
   Speakers(Plan plan) {
     for (Pack pack : plan.packs()) {
-      speakers.add(new Screener(pack, plan.request().asOf(), plan.request().output().style().speech()));
+      speakers.add(
+          new Screener(pack, plan.request().asOf(), plan.request().output().style().speech()));
     }
   }
 

@@ -57,7 +57,8 @@ final class RehearseCommand implements Callable<Integer> {
       summary = new RehearseRun(request, line, stop).run();
     }
     if (!run.isQuiet()) {
-      SummaryText.lines(summary, before, after, run.out()).forEach(spec.commandLine().getOut()::println);
+      SummaryText.lines(summary, before, after, run.out())
+          .forEach(spec.commandLine().getOut()::println);
     }
     return ExitCode.DONE;
   }

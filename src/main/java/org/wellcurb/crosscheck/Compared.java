@@ -59,9 +59,7 @@ final class Compared {
     row = habits.row();
     int at = Arrays.binarySearch(figures, row.figure());
     ofRow =
-        at < 0
-            ? 1
-            : Math.max(row.nearby(), Math.max(othersShares[at], (double) counts[at] / size));
+        at < 0 ? 1 : Math.max(row.nearby(), Math.max(othersShares[at], (double) counts[at] / size));
     round = habits.ownRound(Copying.ROUND);
     othersRound = habits.othersRound(Copying.ROUND);
     digits = new LastDigits(habits);

@@ -116,8 +116,7 @@ final class Strata {
     }
     Distinct strata = new Distinct(keys, survey.columns().longs(survey.rows()));
     for (int i = 0; i < survey.rows(); i++) {
-      into.put(
-          i, strata.code(stratum(zone.get(i), nowhere, latitude.get(i), longitude.get(i))));
+      into.put(i, strata.code(stratum(zone.get(i), nowhere, latitude.get(i), longitude.get(i))));
     }
     return strata;
   }

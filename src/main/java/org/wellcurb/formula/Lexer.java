@@ -177,8 +177,7 @@ final class Lexer {
     // A bracket that closes is mended with the one that opens.
     boolean isTold = c == ']' && text.lastIndexOf('[', at) >= 0;
     if (!isTold) {
-      faults.add(
-          new FormulaException(at, at + 1, "'" + c + "' has no meaning here", stray.mend()));
+      faults.add(new FormulaException(at, at + 1, "'" + c + "' has no meaning here", stray.mend()));
     }
     if (!stray.isSure()) {
       unsure(at);

@@ -223,7 +223,9 @@ final class Margins {
         : List.of();
   }
 
-  /** A limit that is one entry, or one figure worked out of several: its number tells nobody why. */
+  /**
+   * A limit that is one entry, or one figure worked out of several: its number tells nobody why.
+   */
   private static boolean isNamed(Expr.Amount limit) {
     return limit instanceof Expr.EntryAmount || limit instanceof Expr.WorkingAmount;
   }

@@ -87,9 +87,7 @@ public record BlankPage(List<FieldGroup> groups, String system) {
       case US -> List.of(words.unit(us));
       case METRIC -> List.of(words.unit(metric));
       case AS_WRITTEN ->
-          metric.equals(us)
-              ? List.of(words.unit(us))
-              : List.of(words.unit(us), words.unit(metric));
+          metric.equals(us) ? List.of(words.unit(us)) : List.of(words.unit(us), words.unit(metric));
     };
   }
 

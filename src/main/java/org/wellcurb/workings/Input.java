@@ -11,8 +11,8 @@ import org.jspecify.annotations.Nullable;
  * @param need whether the working can do without it
  * @param take which number of the entry the function is given
  * @param code for {@link Take#TEXT_CODE}, what numbers the text; else null
- * @param besides keys of entries of which any, where it is given, makes this one needed: one that is
- *     optional before all that only help (a liner of which the depths are given takes its
+ * @param besides keys of entries of which any, where it is given, makes this one needed: one that
+ *     is optional before all that only help (a liner of which the depths are given takes its
  *     diameter), one that is helpful among those, and else it is none of them
  */
 public record Input(

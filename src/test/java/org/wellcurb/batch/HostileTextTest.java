@@ -130,8 +130,7 @@ class HostileTextTest {
 
   private static void run(Path records, Path pack, Path out, LookOptions looks) throws RunFailure {
     Runs.run(
-        ScreenRequest.plain(
-                List.of(records.toString()), List.of(pack.toString()), out, Runs.AS_OF)
+        ScreenRequest.plain(List.of(records.toString()), List.of(pack.toString()), out, Runs.AS_OF)
             .with(OutputOptions.PLAIN.with(SheetsFor.ALL, 10).withOutcomes())
             .with(looks));
   }

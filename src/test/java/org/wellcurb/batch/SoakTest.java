@@ -79,8 +79,7 @@ class SoakTest {
   /** How a run on standard input fails, as far as the first colon. */
   private static String failure(Path out, InputStream in, Stop stop) {
     ScreenRequest plain = request(out, "common-practice", "-");
-    ScreenRequest request =
-        plain.with(plain.input().from(in)).by(2);
+    ScreenRequest request = plain.with(plain.input().from(in)).by(2);
     RunFailure failure =
         assertThrows(RunFailure.class, () -> new ScreenRun(request, Progress.SILENT, stop).run());
     return failure.line().substring(0, failure.line().indexOf(':'));

@@ -25,8 +25,7 @@ class StandardInputTest {
         Runs.request(dir.resolve("out"), List.of("common-practice"), Path.of("-"));
     // As that of a process: after it is closed, it cannot be read.
     InputStream in = new BufferedInputStream(Files.newInputStream(records));
-    ScreenRequest request =
-        plain.with(plain.input().from(in)).by(2);
+    ScreenRequest request = plain.with(plain.input().from(in)).by(2);
     assertEquals(2, Runs.run(request).screened());
     String hash =
         HexFormat.of()

@@ -106,9 +106,9 @@ class RowsOfFiguresTest {
   }
 
   /**
-   * One licence works on twelve streets, each in a section of its own, where the water stands alike:
-   * three of four of its levels are 75, in any order. Of each section only the first 75 counts,
-   * and those come first: a row of them is nothing but that.
+   * One licence works on twelve streets, each in a section of its own, where the water stands
+   * alike: three of four of its levels are 75, in any order. Of each section only the first 75
+   * counts, and those come first: a row of them is nothing but that.
    */
   @Test
   void streetsOfOneLevelAreNoRow() throws Exception {

@@ -9,7 +9,9 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.wellcurb.rulepack.PackScope;
 
-/** A mark that has no meaning, anywhere in a formula: it is told, and so is what stands beside it. */
+/**
+ * A mark that has no meaning, anywhere in a formula: it is told, and so is what stands beside it.
+ */
 final class StrayMarksTest {
   private static final String SOUND =
       "well.depth >= 50 ft (15 m) and (well.use is one of 'household', 'other' or known(well.tag))";

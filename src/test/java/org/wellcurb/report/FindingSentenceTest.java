@@ -79,7 +79,8 @@ final class FindingSentenceTest {
     assertEquals(
         "Tank volume: 20 gal or less. The limit is 30 gal, so it is at least 10 gal too little.",
         said(FindingKind.ADVISORY, open, Language.EN));
-    assertTrue(said(FindingKind.ADVISORY, open, Language.FR).endsWith("il manque au moins 10 gal."));
+    assertTrue(
+        said(FindingKind.ADVISORY, open, Language.FR).endsWith("il manque au moins 10 gal."));
     assertEquals(
         "Tank volume: 10 to 20 gal. The limit is 30 gal, so it is 10 to 20 gal too little.",
         said(FindingKind.ADVISORY, range(10, 30, -10, "10 to 20 gal", ""), Language.EN));

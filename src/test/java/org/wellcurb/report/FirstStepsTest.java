@@ -188,7 +188,8 @@ class FirstStepsTest {
             .filter(each -> each.sentence().startsWith("Tank pre-charge: 46 psi."))
             .findFirst()
             .orElseThrow();
-    assertTrue(labels(precharge.entries()).contains("How the pump is controlled"), precharge.toString());
+    assertTrue(
+        labels(precharge.entries()).contains("How the pump is controlled"), precharge.toString());
     // Below the limit nothing is said, nor where the figure itself leaves it open.
     for (String figure : List.of("38 psi", "35-46 psi", "unknown")) {
       assertEquals(

@@ -118,8 +118,8 @@ class SlipsTest {
   }
 
   /**
-   * Entries that other entries bind from both sides. What is not found breaks too little: a level of
-   * 9 m that is none of 30 may be one.
+   * Entries that other entries bind from both sides. What is not found breaks too little: a level
+   * of 9 m that is none of 30 may be one.
    */
   @Test
   void feetWrittenForMetresAreFound() throws PackException {

@@ -111,7 +111,8 @@ class SumsAsPrintedTest {
     assertEquals("6 po, nominal, acier: 6,625 po", size.withNumbers());
     WorkingShown power = shown(form, "least_power", french());
     assertTrue(
-        power.withNumbers().startsWith("1000 kg/m3 x 9,80665 m/s2 x 7 gal/min"), power::withNumbers);
+        power.withNumbers().startsWith("1000 kg/m3 x 9,80665 m/s2 x 7 gal/min"),
+        power::withNumbers);
   }
 
   /**
