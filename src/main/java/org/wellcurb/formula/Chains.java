@@ -57,7 +57,7 @@ final class Chains {
       end = tokens.next();
       all.add(end.text());
     }
-    if (end != last) {
+    if (!end.equals(last)) {
       String list = "'" + String.join("', '", all) + "'";
       faults.add(
           Tokens.error(
