@@ -10,6 +10,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.wellcurb.formula.Expr;
 import org.wellcurb.formula.Relation;
+import org.wellcurb.quantity.Interval;
 import org.wellcurb.quantity.UnitSystem;
 import org.wellcurb.record.Catalogue;
 import org.wellcurb.record.Kind;
@@ -55,12 +56,14 @@ final class Branches {
   }
 
   private final Linear linear;
+  private final Spread spread;
 
   /**
    * @param side which side of dual limits counts
    */
   Branches(UnitSystem side) {
     linear = new Linear(side);
+    spread = new Spread(side);
   }
 
   /** The ways in which a condition holds, or, negated, does not. */
@@ -133,9 +136,62 @@ final class Branches {
     return List.of(new Branch(Map.of(variable, allowed)));
   }
 
-  private List<Branch> compare(Relation relation, Expr.Amount a, Expr.Amount b, boolean holds) {
-    Linear.Difference d = linear.difference(a, b);
+  private List<Branch> compare(Relation relation, Expr.Amount a, Expr.Amount b, boolean holds)
+      throws TooMany {
+    if (a instanceof Expr.AmountIf e) {
+      return either(
+          e, compare(relation, e.then(), b, holds), compare(relation, e.otherwise(), b, holds));
+    } else if (b instanceof Expr.AmountIf e) {
+      return either(
+          e, compare(relation, a, e.then(), holds), compare(relation, a, e.otherwise(), holds));
+    }
     Relation is = holds ? relation : opposite(relation);
+    List<Branch> ways = ways(is, linear.difference(a, b));
+    // What follows from it for each side alone, where the other has a least and a most.
+    @Nullable Interval left = spread.of(a);
+    @Nullable Interval right = spread.of(b);
+    if (right != null && !right.isPoint()) {
+      ways = within(ways, is, a, left, right);
+    }
+    if (left != null && !left.isPoint()) {
+      ways = within(ways, is.mirrored(), b, right, left);
+    }
+    return ways;
+  }
+
+  private List<Branch> either(Expr.AmountIf e, List<Branch> then, List<Branch> otherwise)
+      throws TooMany {
+    return or(and(of(e.test(), true), then), and(of(e.test(), false), otherwise));
+  }
+
+  /** The ways that are left of some, as an amount that may itself be within ends stands so. */
+  private List<Branch> within(
+      List<Branch> ways, Relation is, Expr.Amount a, @Nullable Interval own, Interval limit)
+      throws TooMany {
+    List<Branch> left = ways;
+    if (is == Relation.AT_LEAST || is == Relation.MORE || is == Relation.EQUAL) {
+      Relation above = is == Relation.EQUAL ? Relation.AT_LEAST : is;
+      left =
+          own == null
+              ? and(left, ways(above, linear.difference(a, limit.lo())))
+              : and(left, ways(above, constant(own.hi() - limit.lo())));
+    }
+    if (is == Relation.AT_MOST || is == Relation.LESS || is == Relation.EQUAL) {
+      Relation below = is == Relation.EQUAL ? Relation.AT_MOST : is;
+      left =
+          own == null
+              ? and(left, ways(below, linear.difference(a, limit.hi())))
+              : and(left, ways(below, constant(own.lo() - limit.hi())));
+    }
+    return left;
+  }
+
+  private static Linear.Difference constant(double gap) {
+    return new Linear.Difference(null, false, gap);
+  }
+
+  /** The ways in which a difference stands so to nothing. */
+  private static List<Branch> ways(Relation is, Linear.Difference d) {
     if (d.variable() == null) {
       double gap = d.constant();
       boolean isSo = Allowed.Ranges.of(is, 0).and(point(gap)) != null;

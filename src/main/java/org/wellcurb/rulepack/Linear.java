@@ -47,6 +47,13 @@ final class Linear {
   /** An amount: an unknown, or none, plus a constant. */
   private record Sum(Expr.@Nullable Amount unknown, double constant) {}
 
+  /** {@code a - b}, in SI. */
+  Difference difference(Expr.Amount a, double b) {
+    Sum left = sum(a);
+    Object unknown = left.unknown == null ? null : name(left.unknown);
+    return new Difference(unknown, false, left.constant - b);
+  }
+
   /** {@code a - b}. The difference of two unknowns has one name, whichever comes first. */
   Difference difference(Expr.Amount a, Expr.Amount b) {
     Sum left = sum(a);
