@@ -160,16 +160,21 @@ final class PairProof {
     return a != null && b != null && a.stream().anyMatch(b::contains);
   }
 
-  /** True if both may be in force for one record. */
+  /**
+   * True if both may be in force for one record. Two days may be one and the same, so that texts
+   * judged by different days may both be, if there is a day in both.
+   */
   private static boolean meet(Text a, Text b) {
     boolean isDated = a.rule.program().isDated() && b.rule.program().isDated();
-    if (!isDated) {
-      return true;
-    }
-    boolean isOneDay = a.rule.program().judgedBy().equals(b.rule.program().judgedBy());
-    return isOneDay
-        && a.text.firstDay() <= b.text.lastDay()
-        && b.text.firstDay() <= a.text.lastDay();
+    return !isDated
+        || (a.text.firstDay() <= b.text.lastDay() && b.text.firstDay() <= a.text.lastDay());
+  }
+
+  /** True if it is not one day that decides whether each is in force. */
+  private static boolean isByOtherDays(Text a, Text b) {
+    return a.rule.program().isDated()
+        && b.rule.program().isDated()
+        && !a.rule.program().judgedBy().equals(b.rule.program().judgedBy());
   }
 
   private void pair(Text a, Text b, Set<String> own) {
@@ -181,7 +186,17 @@ final class PairProof {
           Weight.WRONG,
           "rule",
           last.rule.id(),
-          "no record can meet both " + last.name() + " and " + other.name());
+          isByOtherDays(a, b)
+              ? "no record can meet both "
+                  + last.name()
+                  + " and "
+                  + other.name()
+                  + " where the days that each is judged by are such that both are in force; say"
+                  + " when each applies"
+              : "no record can meet both " + last.name() + " and " + other.name());
+      return;
+    }
+    if (isByOtherDays(a, b)) {
       return;
     }
     boolean isSubject = !a.rule.subject().isEmpty() && a.rule.subject().equals(b.rule.subject());
