@@ -56,14 +56,23 @@ final class Branches {
   }
 
   private final Linear linear;
-  private final Spread spread;
+  private final @Nullable Spread spread;
 
   /**
    * @param side which side of dual limits counts
    */
   Branches(UnitSystem side) {
+    this(side, new Spread(side));
+  }
+
+  private Branches(UnitSystem side, @Nullable Spread spread) {
     linear = new Linear(side);
-    spread = new Spread(side);
+    this.spread = spread;
+  }
+
+  /** Without what follows from the least and the most that a table gives. */
+  static Branches withoutSpreads(UnitSystem side) {
+    return new Branches(side, null);
   }
 
   /** The ways in which a condition holds, or, negated, does not. */
@@ -147,6 +156,9 @@ final class Branches {
     }
     Relation is = holds ? relation : opposite(relation);
     List<Branch> ways = ways(is, linear.difference(a, b));
+    if (spread == null) {
+      return ways;
+    }
     // What follows from it for each side alone, where the other has a least and a most.
     @Nullable Interval left = spread.of(a);
     @Nullable Interval right = spread.of(b);

@@ -49,6 +49,22 @@ final class LimitProof {
     }
   }
 
+  /** A figure and the formula that it stands in. */
+  private record Stated(ChangedRule.Place place, Figures.Figure figure) {
+
+    /** True if one that no example told from it is proved to make no difference. */
+    boolean isInShadow(Limit limit) {
+      for (int i = 0; i < figure.others().size(); i++) {
+        if (!limit.told.get(i)
+            && ShadowProof.isSame(
+                place, Figures.with(place.formula(), figure.place(), figure.others().get(i)))) {
+          return true;
+        }
+      }
+      return false;
+    }
+  }
+
   /** A rule with one limit changed. */
   private record Change(Limit limit, int other, RuleProgram program) {}
 
@@ -93,11 +109,11 @@ final class LimitProof {
 
   private void rule(Rule rule, List<String> tables) {
     List<Change> changes = new ArrayList<>();
-    Map<Limit, String> own = new LinkedHashMap<>();
+    Map<Limit, Stated> own = new LinkedHashMap<>();
     for (ChangedRule.Place place : ChangedRule.places(rule.program())) {
       for (Figures.Figure figure : Figures.of(place.formula())) {
         Limit limit = new Limit();
-        own.put(limit, said(rule, place, figure));
+        own.put(limit, new Stated(place, figure));
         for (var other : figure.others()) {
           Formula changed = Figures.with(place.formula(), figure.place(), other);
           int number = limit.tryAs(Neighbours.said(other));
@@ -112,20 +128,17 @@ final class LimitProof {
       }
     }
     tell(rule, changes);
-    own.forEach((limit, said) -> count(limit, rule, said));
+    own.forEach((limit, stated) -> count(limit, rule, stated));
   }
 
   private String said(Rule rule, ChangedRule.Place place, Figures.Figure figure) {
-    String stated = Sentence.of(figure.stated(), speech);
     String sentence = Sentence.of(figure.comparison(), speech);
     int texts = rule.program().texts().size();
     return "'"
         + sentence
         + "'"
         + (texts > 1 && place.text() > 0 ? " (text " + place.text() + ")" : "")
-        + ": no example tells "
-        + stated
-        + " from ";
+        + ": ";
   }
 
   private List<Change> rows(RuleProgram program, Table table) {
@@ -181,17 +194,34 @@ final class LimitProof {
     return day instanceof JudgedBy.LessStrictOf several ? several.days() : List.of(day);
   }
 
-  private void count(Limit limit, Rule rule, String said) {
+  private void count(Limit limit, Rule rule, Stated stated) {
     limits++;
     if (limit.isProved()) {
       proved++;
-    } else {
-      String mend =
-          limit.told.contains(true)
-              ? "; add one between the two"
-              : "; add one between it and each of these";
-      notes.say(Weight.UNPROVED, "rule", rule.id(), said + limit.untold() + mend);
+      return;
     }
+    String said = said(rule, stated.place, stated.figure);
+    String figure = Sentence.of(stated.figure.stated(), speech);
+    if (stated.isInShadow(limit)) {
+      notes.say(
+          Weight.WRONG,
+          "rule",
+          rule.id(),
+          said
+              + "it stands in the shadow of what else the rule asks, and no example can show where "
+              + figure
+              + " is; leave it out, or mend the limit that is not meant");
+      return;
+    }
+    String mend =
+        limit.told.contains(true)
+            ? "; add one between the two"
+            : "; add one between it and each of these";
+    notes.say(
+        Weight.UNPROVED,
+        "rule",
+        rule.id(),
+        said + "no example tells " + figure + " from " + limit.untold() + mend);
   }
 
   private void table(String name, List<Limit> of) {
