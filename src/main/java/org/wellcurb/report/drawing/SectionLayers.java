@@ -84,7 +84,11 @@ final class SectionLayers {
     if (layers.stream().anyMatch(layer -> depth(layer.to().hi()) > deepest * 1.0001)) {
       legend.line(sketch.say("section.layers.below"));
     }
-    if (sketch.record().layers().size() > layers.size()) {
+    int sound = sound().size();
+    if (sound > layers.size()) {
+      legend.line(cut(layers.size(), sound));
+    }
+    if (sketch.record().layers().size() > sound) {
       legend.line(sketch.say("section.layers.left"));
     }
   }
@@ -95,6 +99,10 @@ final class SectionLayers {
     List<String> words = new ArrayList<>();
     for (int i = 0; i < layers.size(); i++) {
       words.add(sketch.say("section.layer.words", line(layers, i)));
+    }
+    int sound = sound().size();
+    if (sound > layers.size()) {
+      words.add(cut(layers.size(), sound));
     }
     return words;
   }
@@ -126,17 +134,25 @@ final class SectionLayers {
     return "layer" + materials.indexOf(material(layer)) % HATCHES.size();
   }
 
+  private String cut(int drawn, int sound) {
+    return sketch.say("section.layers.cut", drawn, sound);
+  }
+
+  /** Those that are drawn: the first of a long log. */
+  private List<Layer> layers() {
+    return sound().stream().limit(MOST).toList();
+  }
+
   /**
    * Those that can be drawn: with both ends, the upper above the lower, no deeper than any well.
    */
-  private List<Layer> layers() {
+  private List<Layer> sound() {
     return sketch.record().layers().stream()
         .filter(
             layer ->
                 layer.from().lo() >= -300
                     && layer.to().hi() <= 4000
                     && layer.from().lo() < layer.to().hi())
-        .limit(MOST)
         .toList();
   }
 

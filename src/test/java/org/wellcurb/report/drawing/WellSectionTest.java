@@ -163,6 +163,21 @@ final class WellSectionTest {
   }
 
   @Test
+  void aLongLogIsCutAndSaysSo() {
+    Form form = new Form("FW-1").amount("well.depth", 1900, FOOT);
+    for (int i = 0; i < 95; i++) {
+      form.layer(20 * i, 20 * (i + 1), FOOT, "rock " + i);
+    }
+    Drawing section = section(form.record());
+    assertTrue(legend(section).contains("40 of 95 layers are drawn"), legend(section));
+    assertFalse(legend(section).contains("their ends do not fit"), legend(section));
+    form.layer(50, 40, FOOT, "sand");
+    Drawing both = section(form.record());
+    assertTrue(legend(both).contains("40 of 95 layers are drawn"), legend(both));
+    assertTrue(legend(both).contains("their ends do not fit"), legend(both));
+  }
+
+  @Test
   void layersFarBelowTheWellDoNotPressItTogether() {
     Form form = new Form("FW-1").amount("well.depth", 20, FOOT).layer(0, 300, FOOT, "sand");
     Drawing section = section(form.record());
