@@ -67,7 +67,7 @@ final class RowFault {
       "longer than " + Bounds.ROW + " bytes; only the beginning is kept here";
 
   static final String OBJECT_NOT_CLOSED =
-      "the object does not end within "
+      "the object does not end before the file does, or not within "
           + Bounds.ROW
           + " bytes; look for a missing brace or quote, and whether the file was cut off";
   static final String NOT_AN_OBJECT = "is not a JSON object";
