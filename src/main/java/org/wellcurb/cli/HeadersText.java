@@ -88,6 +88,9 @@ final class HeadersText {
     }
     if (!Double.isNaN(survey.least())) {
       line.append("; ").append(number(survey.least())).append(" to ").append(number(survey.most()));
+      if (survey.textNumbers() > 0) {
+        line.append(" but for ").append(survey.textNumbers()).append(" with a unit or more");
+      }
     }
     lines.add(line.toString());
     Entry entry = guess.entry();

@@ -294,6 +294,11 @@ public final class ColumnSurvey {
     return Arrays.copyOf(numbers, numberCount);
   }
 
+  /** Cells with a number and more, such as a unit: {@link #least} and {@link #most} leave them out. */
+  public long textNumbers() {
+    return textNumbers;
+  }
+
   /** The least plain number; NaN if there is none. */
   public double least() {
     return Arrays.stream(numbers()).min().orElse(Double.NaN);

@@ -31,7 +31,9 @@ final class RecordNumber {
       Set.of("ref", "reference", "id", "number", "file", "tag", "key", "permit", "well", "folio");
 
   private static final Set<String> WELLS =
-      Set.of("well", "bore", "borehole", "wellid", "boreid", "puits", "forage", "pozo", "brunnen");
+      Set.of(
+          "well", "bore", "borehole", "wellid", "wellno", "wellnum", "boreid", "boreno", "puits",
+          "forage", "pozo", "brunnen");
 
   private static boolean tellsRowsApart(ColumnSurvey column) {
     return column.isAllDifferent() && column.filled() == column.rows();
@@ -80,13 +82,18 @@ final class RecordNumber {
       HeaderWords header = HeaderWords.of(columns.get(i).name());
       boolean mayBe =
           !byColumn.containsKey(i) && header.unit() == null && !HeaderWeight.isGeneral(header);
-      if (mayBe && tellsRowsApart(columns.get(i)) && !isMeasured(columns.get(i))) {
+      if (mayBe && tellsRowsApart(columns.get(i)) && isNumberLike(columns.get(i))) {
         if (header.words().stream().anyMatch(WELLS::contains)) {
           byColumn.put(i, new ColumnMatch(i, id, HeaderWords.of(columns.get(i).name()), 0));
           return "";
         }
         (columns.get(i).counts(COUNTED) ? counting : telling).add(i);
       }
+    }
+    int shared = sharedByFew(columns, byColumn);
+    if (shared >= 0) {
+      byColumn.put(shared, new ColumnMatch(shared, id, HeaderWords.of(columns.get(shared).name()), 0));
+      return "";
     }
     telling.addAll(counting);
     if (!telling.isEmpty()) {
@@ -114,7 +121,7 @@ final class RecordNumber {
     for (int i = 0; i < taken; i++) {
       ColumnSurvey column = columns.get(i);
       boolean tells = HeaderWords.of(column.name()).words().stream().anyMatch(TELLING::contains);
-      boolean isFree = !byColumn.containsKey(i) && !column.counts(COUNTED) && !isMeasured(column);
+      boolean isFree = !byColumn.containsKey(i) && !column.counts(COUNTED) && isNumberLike(column);
       if (tells && isFree && column.filled() > 1 && tellsRowsApart(column)) {
         return "each row of " + column.name() + " differs, too: which is the number of the record?";
       }
@@ -122,10 +129,30 @@ final class RecordNumber {
     return "";
   }
 
-  /** True for figures with decimals: no office numbers its wells so. */
-  private static boolean isMeasured(ColumnSurvey column) {
-    return column.numeric() >= CellsFit.OF_KIND
-        && Arrays.stream(column.numbers()).anyMatch(n -> n != Math.rint(n));
+  /** Neither days nor figures with decimals: no office numbers its wells so. */
+  private static boolean isNumberLike(ColumnSurvey column) {
+    boolean isMeasured =
+        column.numeric() >= CellsFit.OF_KIND
+            && Arrays.stream(column.numbers()).anyMatch(n -> n != Math.rint(n));
+    return !isMeasured && column.dated() < CellsFit.OF_KIND;
+  }
+
+  /** A number of wells by its header that a few rows share: a well that was deepened, say. */
+  private static int sharedByFew(List<ColumnSurvey> columns, Map<Integer, ColumnMatch> byColumn) {
+    for (int i = 0; i < columns.size(); i++) {
+      ColumnSurvey column = columns.get(i);
+      HeaderWords header = HeaderWords.of(column.name());
+      if (!byColumn.containsKey(i)
+          && header.unit() == null
+          && header.words().stream().anyMatch(WELLS::contains)
+          && column.filled() > 1
+          && column.filled() == column.rows()
+          && (column.isManyTexts() || column.texts().size() * 2L >= column.rows())
+          && isNumberLike(column)) {
+        return i;
+      }
+    }
+    return -1;
   }
 
   /** Where rows share a number, as layers of a well do: the first filled column of many texts. */
@@ -138,7 +165,7 @@ final class RecordNumber {
           && column.filled() == column.rows()
           && isMany
           && column.numeric() < CellsFit.OF_KIND
-          && column.dated() < CellsFit.OF_KIND) {
+          && isNumberLike(column)) {
         return i;
       }
     }

@@ -72,6 +72,17 @@ class HeaderSurveyTest {
     assertEquals(unit == null ? "" : unit, found == null ? "" : found.symbol());
   }
 
+  /** Days tell rows apart and number nothing; a few wells stand on two rows. */
+  @Test
+  void daysAreNoNumbersOfWells() throws Exception {
+    StringBuilder text = new StringBuilder("WELLNO;CONSTR_DT;CSG_BOT_FT\n");
+    for (int i = 0; i < 28; i++) {
+      text.append("W0").append(100 + i - i % 9 / 8).append(";2009-03-").append(i + 1).append(";40\n");
+    }
+    HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.csv"), text));
+    assertEquals("record.id", keys(survey).get(0), keys(survey).toString());
+  }
+
   /** What a letter is short for, its column has to bear out. */
   @ParameterizedTest
   @CsvSource(
