@@ -294,7 +294,9 @@ public final class ColumnSurvey {
     return Arrays.copyOf(numbers, numberCount);
   }
 
-  /** Cells with a number and more, such as a unit: {@link #least} and {@link #most} leave them out. */
+  /**
+   * Cells with a number and more, such as a unit: {@link #least} and {@link #most} leave them out.
+   */
   public long textNumbers() {
     return textNumbers;
   }

@@ -32,8 +32,18 @@ final class RecordNumber {
 
   private static final Set<String> WELLS =
       Set.of(
-          "well", "bore", "borehole", "wellid", "wellno", "wellnum", "boreid", "boreno", "puits",
-          "forage", "pozo", "brunnen");
+          "well",
+          "bore",
+          "borehole",
+          "wellid",
+          "wellno",
+          "wellnum",
+          "boreid",
+          "boreno",
+          "puits",
+          "forage",
+          "pozo",
+          "brunnen");
 
   private static boolean tellsRowsApart(ColumnSurvey column) {
     return column.isAllDifferent() && column.filled() == column.rows();
@@ -92,7 +102,8 @@ final class RecordNumber {
     }
     int shared = sharedByFew(columns, byColumn);
     if (shared >= 0) {
-      byColumn.put(shared, new ColumnMatch(shared, id, HeaderWords.of(columns.get(shared).name()), 0));
+      byColumn.put(
+          shared, new ColumnMatch(shared, id, HeaderWords.of(columns.get(shared).name()), 0));
       return "";
     }
     telling.addAll(counting);

@@ -77,7 +77,11 @@ class HeaderSurveyTest {
   void daysAreNoNumbersOfWells() throws Exception {
     StringBuilder text = new StringBuilder("WELLNO;CONSTR_DT;CSG_BOT_FT\n");
     for (int i = 0; i < 28; i++) {
-      text.append("W0").append(100 + i - i % 9 / 8).append(";2009-03-").append(i + 1).append(";40\n");
+      text.append("W0")
+          .append(100 + i - i % 9 / 8)
+          .append(";2009-03-")
+          .append(i + 1)
+          .append(";40\n");
     }
     HeaderSurvey survey = survey(Files.writeString(dir.resolve("t.csv"), text));
     assertEquals("record.id", keys(survey).get(0), keys(survey).toString());
